@@ -1,0 +1,77 @@
+/**
+ * The import table of the project's design: what each folder of src/ may import.
+ * Data flows one way (read, check, compute, compare, draw, publish, pages), so an import
+ * points up this table only.
+ */
+export const rooms = {
+  model: [],
+  read: ['model'],
+  check: ['model', 'read'],
+  statistics: [],
+  compute: ['model', 'statistics'],
+  compare: ['model', 'statistics', 'compute'],
+  draw: ['model', 'compute'],
+  publish: ['model', 'compute', 'compare'],
+};
+
+/** Packages that only one room may know. */
+export const onlyIn = {
+  papaparse: ['read'],
+  yaml: ['read'],
+  ajv: ['check'],
+  'ajv-formats': ['check'],
+};
+
+const everything = Object.keys(rooms);
+const front = ['pages', 'layouts', 'components', 'styles'];
+for (const room of front) rooms[room] = [...everything, ...front];
+rooms.commands = [...everything, ...front];
+
+const roomOf = (path) => /(?:^|\/)src\/([^/]+)\//.exec(path.replaceAll('\\', '/'))?.[1];
+
+/** Resolves a relative import against the importing file, without touching the disk. */
+function target(filename, source) {
+  const parts = filename.replaceAll('\\', '/').split('/').slice(0, -1);
+  for (const part of source.split('/')) {
+    if (part === '..') parts.pop();
+    else if (part !== '.') parts.push(part);
+  }
+  return parts.join('/');
+}
+
+function check(context, node) {
+  const source = node.source?.value;
+  const from = roomOf(context.filename);
+  if (typeof source !== 'string' || from === undefined) return;
+  if (!source.startsWith('.')) {
+    const name = source.startsWith('@') ? source.split('/').slice(0, 2).join('/') : source.split('/')[0];
+    const allowed = onlyIn[name];
+    if (allowed && !allowed.includes(from)) {
+      context.report({ node, message: `'${name}' may be imported only in src/${allowed.join(', src/')}` });
+    }
+    return;
+  }
+  const to = roomOf(target(context.filename, source) + '/');
+  if (to === undefined || to === from) return;
+  if (!(rooms[from] ?? []).includes(to)) {
+    context.report({ node, message: `src/${from} may not import from src/${to}` });
+  }
+}
+
+export default {
+  rules: {
+    'import-table': {
+      meta: {
+        type: 'problem',
+        docs: { description: 'imports point up the table of rooms only' },
+        schema: [],
+      },
+      create: (context) => ({
+        ImportDeclaration: (node) => check(context, node),
+        ImportExpression: (node) => check(context, node),
+        ExportNamedDeclaration: (node) => check(context, node),
+        ExportAllDeclaration: (node) => check(context, node),
+      }),
+    },
+  },
+};
