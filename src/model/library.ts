@@ -1,0 +1,24 @@
+import type { Cultivar } from './generated/cultivars.ts';
+import type { Findings } from './generated/findings.ts';
+import type { SiteSettings } from './generated/site.ts';
+import type { Problem } from './problem.ts';
+import type { Trial } from './trial.ts';
+
+export type { Cultivar } from './generated/cultivars.ts';
+export type { SiteSettings } from './generated/site.ts';
+
+/** A trial beside what was found in it; findings are null until the trial is finished. */
+export interface TrialWithFindings {
+  trial: Trial;
+  findings: Findings | null;
+}
+
+/** Everything that the pages are made from. */
+export interface Library {
+  site: SiteSettings;
+  cultivars: readonly Cultivar[];
+  /** Newest first. */
+  trials: readonly TrialWithFindings[];
+  /** All problems of all files, sorted by file and line; shown by the development server. */
+  problems: readonly Problem[];
+}
