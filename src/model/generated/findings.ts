@@ -509,7 +509,7 @@ export interface Summary {
   /**
    * 95% interval of the mean by t, only where these values are the replicates.
    */
-  ci95: never[] | null;
+  ci95: [number, number] | null;
   /**
    * Values unknown and left out.
    */
