@@ -4,6 +4,7 @@ export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['test/**/*.test.ts'],
+    globalSetup: ['test/support/run-folder.ts'],
     testTimeout: 60_000,
     hookTimeout: 240_000,
   },

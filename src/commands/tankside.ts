@@ -1,0 +1,55 @@
+/** The command line: `npm run -s tankside -- <verb> [folder]`, started by launch.mjs on the pinned Node. */
+import { isWrongUse, usage, wrongUse } from './usage.ts';
+
+/** A verb takes the words after it and answers with the exit code. */
+interface Command {
+  run(args: string[]): Promise<number>;
+}
+
+const commands = new Map<string, () => Promise<Command>>([
+  ['check', () => import('./check.ts')],
+  ['findings', () => import('./findings.ts')],
+  ['seasons', () => import('./seasons.ts')],
+  ['build', () => import('./build.ts')],
+  ['serve', () => import('./serve.ts')],
+  ['start', () => import('./start.ts')],
+  ['dev', () => import('./dev.ts')],
+  ['test', () => import('./test.ts')],
+  ['bench', () => import('./bench.ts')],
+]);
+
+async function tankside([verb, ...args]: string[]): Promise<number> {
+  if (verb === 'help' || verb === '--help' || verb === '-h' || args.includes('--help')) {
+    process.stdout.write(usage);
+    return 0;
+  }
+  try {
+    if (verb === undefined) throw wrongUse('A verb is missing.');
+    const load = commands.get(verb);
+    if (load === undefined) throw wrongUse(`There is no verb "${verb.slice(0, 60)}".`);
+    const command = await load();
+    return await command.run(args);
+  } catch (error) {
+    if (isWrongUse(error)) {
+      process.stderr.write(`${error.message}\n\n${usage}`);
+      return 2;
+    }
+    process.stderr.write(`${inOneSentence(error)}\n`);
+    return 1;
+  }
+}
+
+/** What a person is shown of a fault nobody foresaw; the stack is for those who ask for it. */
+function inOneSentence(error: unknown): string {
+  if (!(error instanceof Error)) return `Tankside stopped: ${String(error)}.`;
+  if (process.env['TANKSIDE_DEBUG'] === '1') return error.stack ?? error.message;
+  const first = error.message.split('\n')[0]?.replace(/\.$/, '') ?? error.name;
+  return `Tankside stopped: ${first}. (TANKSIDE_DEBUG=1 shows where.)`;
+}
+
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  // The reader of a pipe has seen enough (such as `head`): nothing is wrong.
+  if (error.code === 'EPIPE') process.exit(0);
+  throw error;
+});
+process.exitCode = await tankside(process.argv.slice(2));

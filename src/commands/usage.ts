@@ -1,0 +1,30 @@
+/** How the command line is used, and the fault of using it otherwise. */
+
+export const usage = `Usage: npm run -s tankside -- <verb> [folder] [options]
+
+  check [folder]       check a content folder or one trial folder, and print the problems
+  findings <folder>    print a trial's findings as JSON
+  seasons [folder]     print the seasons compared of a content folder as JSON
+  build                check, compute and write the site to dist/
+  serve                serve dist/ on this machine     [--port <number>] [--host <name>]
+  start                build, then serve               [--port <number>] [--host <name>]
+  dev                  serve while you edit, rechecking at every change
+  test [words]         run every check of Tankside itself, or only the tests whose path holds a word
+  bench [words]        measure speed against baselines [--quick]
+
+The content folder is content/, or what TANKSIDE_CONTENT names.
+Exit codes: 0 fine, 1 the content has errors, 2 the command was used wrongly.
+`;
+
+const CODE = 'TANKSIDE_WRONG_USE';
+
+/** An error that says how the command was used wrongly; the command line answers it with the usage. */
+export function wrongUse(message: string): Error {
+  return Object.assign(new Error(message), { code: CODE });
+}
+
+/** Whether an error is a wrong use, found by us or by node:util parseArgs. */
+export function isWrongUse(error: unknown): error is Error {
+  if (!(error instanceof Error) || !('code' in error) || typeof error.code !== 'string') return false;
+  return error.code === CODE || error.code.startsWith('ERR_PARSE_ARGS_');
+}

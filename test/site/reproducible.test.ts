@@ -1,0 +1,9 @@
+import { expect, test } from 'vitest';
+import { builtSite, demo, fileHashes } from '../support/site.ts';
+
+test('two builds of the same content are alike to the byte', async () => {
+  const first = await fileHashes((await builtSite(demo)).dist);
+  const second = await fileHashes((await builtSite(demo, { copy: 'second' })).dist);
+  expect(first.size).toBeGreaterThan(0);
+  expect([...second]).toEqual([...first]);
+});
