@@ -5,6 +5,7 @@ import { parseArgs } from 'node:util';
 import { basePath } from './base-path.ts';
 import { outputFolder } from './folders.ts';
 import { serveFolder, type ServerOptions } from './static-server.ts';
+import { untilTold } from './until-told.ts';
 import { wrongUse } from './usage.ts';
 
 const PORT = 4321;
@@ -40,10 +41,4 @@ export async function serve(options: ServerOptions): Promise<number> {
   await ended;
   await server.close();
   return 0;
-}
-
-function untilTold(): Promise<void> {
-  return new Promise((done) => {
-    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => done());
-  });
 }

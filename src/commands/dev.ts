@@ -1,0 +1,87 @@
+/** `dev`: serves the pages while the content is edited, rechecking and reloading at every change. */
+import { extname, relative, sep } from 'node:path';
+import { parseArgs } from 'node:util';
+import { type AstroIntegration, dev } from 'astro';
+import { hasError } from '../model/problem.ts';
+import type { Library } from '../model/library.ts';
+import { publishedFiles, siteFiles } from '../publish/files.ts';
+import { provideLibrary } from '../publish/library.ts';
+import { report } from './check.ts';
+import { contentFolder, root } from './folders.ts';
+import { libraryOf } from './library-of.ts';
+import { loadContent } from './load-content.ts';
+import { mediaType } from './media-type.ts';
+import { untilTold } from './until-told.ts';
+
+/** Edits that come in one breath are checked once. */
+const breath = 150;
+
+export async function run(args: string[]): Promise<number> {
+  parseArgs({ args, options: {} });
+  let library = await reload();
+  provideLibrary(() => Promise.resolve(library));
+  const base = new URL(library.site.url).pathname;
+  const server = await dev({
+    root,
+    base,
+    site: new URL(library.site.url).origin,
+    integrations: [
+      editedContent(
+        async () => (library = await reload()),
+        () => library,
+        base,
+      ),
+    ],
+  });
+  await untilTold();
+  await server.stop();
+  return 0;
+}
+
+async function reload(): Promise<Library> {
+  const content = await loadContent(contentFolder());
+  process.stderr.write(report(content.problems));
+  if (hasError(content.problems))
+    process.stderr.write('Trials with errors are left out until they are mended.\n');
+  return libraryOf(content);
+}
+
+/** Watches the content folder, and serves the published files, which have no page. */
+function editedContent(
+  recheck: () => Promise<Library>,
+  current: () => Library,
+  base: string,
+): AstroIntegration {
+  return {
+    name: 'tankside-edited-content',
+    hooks: {
+      'astro:server:setup': ({ server }) => {
+        const folder = contentFolder();
+        let waiting: NodeJS.Timeout | undefined;
+        server.watcher.add(folder);
+        server.watcher.on('all', (_event, path) => {
+          if (relative(folder, path).startsWith(`..${sep}`)) return;
+          clearTimeout(waiting);
+          waiting = setTimeout(() => {
+            void recheck().then(() => server.ws.send({ type: 'full-reload' }));
+          }, breath);
+        });
+        server.middlewares.use((request, response, next) => {
+          const address = decodeURIComponent((request.url ?? '/').split('?')[0]!);
+          const name = address.startsWith(base) ? address.slice(base.length) : address.slice(1);
+          const bytes = publishedBytes(current(), name);
+          if (bytes === undefined) return next();
+          response.setHeader('Content-Type', mediaType(extname(name)));
+          response.end(bytes);
+        });
+      },
+    },
+  };
+}
+
+function publishedBytes(library: Library, name: string): Uint8Array | undefined {
+  const [, id, file] = /^data\/([^/]+)\/(.+)$/.exec(name) ?? [];
+  const item = library.trials.find(({ trial, findings }) => trial.id === id && findings !== null);
+  const files = item ? publishedFiles(item, library) : /\.[a-z]+$/.test(name) ? siteFiles(library) : [];
+  return files.find((each) => each.name === (item ? file : name))?.bytes;
+}

@@ -1,0 +1,39 @@
+/** From a checked content folder to the library that the pages are made from. */
+import { computeFindings } from '../compute/findings.ts';
+import type { Library } from '../model/library.ts';
+import type { Trial } from '../model/trial.ts';
+import type { CheckedContent } from './load-content.ts';
+import { type Progress, progressOf } from './progress.ts';
+
+/** What a site is called until its site.yaml can be read; only the development server shows it. */
+const unnamed = {
+  title: 'A site without a readable site.yaml',
+  url: 'http://localhost/',
+  publisher: 'Unknown',
+  licence: 'CC0-1.0',
+};
+
+/** Computes the findings of every finished trial and puts the newest trials first. */
+export function libraryOf(content: CheckedContent, progress: Progress = progressOf('Computing')): Library {
+  const trials = [...content.trials].sort(newestFirst).map((trial, index) => {
+    const findings = trial.metadata.status === 'finished' ? computeFindings(trial) : null;
+    progress.done(index + 1, content.trials.length);
+    return { trial, findings };
+  });
+  progress.end();
+  return { site: content.site ?? unnamed, cultivars: content.cultivars, trials, problems: content.problems };
+}
+
+/** By the last day that the trial knows, then by season and id, so that the order never depends on the disk. */
+function newestFirst(a: Trial, b: Trial): number {
+  return compareText(lastDay(b), lastDay(a)) || compareText(a.id, b.id);
+}
+
+function lastDay({ metadata }: Trial): string {
+  const { cuts, transplanted, germinated, sown } = metadata.dates ?? {};
+  return cuts?.at(-1) ?? transplanted ?? germinated ?? sown ?? String(metadata.season.year);
+}
+
+function compareText(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0;
+}

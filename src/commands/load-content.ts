@@ -1,0 +1,66 @@
+/** From a content folder to what its trials hold: read and checked, one trial at a time. */
+import { basename, resolve } from 'node:path';
+import { checkCultivars, checkSite } from '../check/check-content.ts';
+import { checkTrial } from '../check/check-trial.ts';
+import { compareProblems } from '../check/print-problem.ts';
+import type { Cultivar, SiteSettings } from '../model/library.ts';
+import type { Problem } from '../model/problem.ts';
+import type { Trial } from '../model/trial.ts';
+import { listTrials, readContentFiles, readTrialFolder } from '../read/folder.ts';
+import { type Progress, progressOf } from './progress.ts';
+
+/** A checked content folder. Trials with an error are left out; every problem is there, sorted. */
+export interface CheckedContent {
+  site: SiteSettings | null;
+  cultivars: readonly Cultivar[];
+  /** In the order of their ids. */
+  trials: readonly Trial[];
+  problems: readonly Problem[];
+  /** How many trial folders there are, good or not. */
+  folders: number;
+}
+
+/** Today in UTC, as the checks take it: `TANKSIDE_TODAY` sets it, so that a build can be repeated. */
+export function today(): string {
+  return process.env['TANKSIDE_TODAY'] ?? new Date().toISOString().slice(0, 10);
+}
+
+/** Reads and checks a content folder. */
+export async function loadContent(
+  folder: string,
+  progress: Progress = progressOf('Checking'),
+): Promise<CheckedContent> {
+  const content = resolve(folder);
+  const shared = await readContentFiles(content);
+  const site = checkSite(shared.site);
+  const cultivars = checkCultivars(shared.cultivars);
+  const problems: Problem[] = [...site.problems, ...cultivars.problems];
+  const trials: Trial[] = [];
+  const ids = await listTrials(content);
+  const context = { cultivars: cultivars.value ?? [], today: today() };
+  for (const [index, id] of ids.entries()) {
+    const files = await readTrialFolder(resolve(content, 'trials', id));
+    const checked = checkTrial(id, files, { ...context, prefix: 'trials/' });
+    problems.push(...checked.problems);
+    if (checked.trial) trials.push(checked.trial);
+    progress.done(index + 1, ids.length);
+  }
+  progress.end();
+  problems.sort(compareProblems);
+  return { site: site.value, cultivars: cultivars.value ?? [], trials, problems, folders: ids.length };
+}
+
+/**
+ * Reads and checks one trial folder. The cultivars are those of the content folder that it lies in, where it
+ * lies in one; paths in problems are relative to the trial folder.
+ */
+export async function loadTrial(
+  folder: string,
+): Promise<{ trial: Trial | null; problems: readonly Problem[] }> {
+  const path = resolve(folder);
+  const shared = await readContentFiles(resolve(path, '..', '..'));
+  const cultivars = checkCultivars(shared.cultivars).value ?? [];
+  const files = await readTrialFolder(path);
+  const checked = checkTrial(basename(path), files, { cultivars, today: today(), prefix: '' });
+  return { trial: checked.trial, problems: [...checked.problems].sort(compareProblems) };
+}
