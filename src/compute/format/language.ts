@@ -1,0 +1,2 @@
+/** The languages that numbers and dates can be written in. */
+export type Language = 'en';
