@@ -5,6 +5,7 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['test/**/*.test.ts'],
     globalSetup: ['test/support/run-folder.ts'],
+    unstubEnvs: true,
     testTimeout: 60_000,
     hookTimeout: 240_000,
   },
