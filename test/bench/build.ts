@@ -1,0 +1,100 @@
+/** The build of generated trials against a bare Astro build of as many pages. */
+import { spawn } from 'node:child_process';
+import { mkdtemp, readdir, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { performance } from 'node:perf_hooks';
+import { root } from '../../src/commands/folders.ts';
+import { writeBareSite } from './bare-site.ts';
+import type { Bench, BenchResult } from './bench.ts';
+import { writeTrialFolders } from './trial-folders.ts';
+
+const SEED = 20_250;
+const sizes = [10, 100, 1000];
+const MOST_RATIO = 4;
+
+export const bench: Bench = {
+  name: 'Build: generated trials of 100 plants, against a bare Astro build of as many pages with a table of 100 rows',
+  run,
+};
+
+async function run({ quick }: { quick: boolean }): Promise<BenchResult> {
+  const folder = await mkdtemp(join(tmpdir(), 'tankside-bench-'));
+  const rows: {
+    trials: number;
+    'build s': number;
+    'baseline s': number;
+    ratio: number;
+    'ms a trial': number;
+  }[] = [];
+  try {
+    for (const count of quick ? sizes.slice(0, 2) : sizes) {
+      const ours = await ourBuild(join(folder, `ours-${count}`), count);
+      const bare = await bareBuild(join(folder, `bare-${count}`), count);
+      rows.push({
+        trials: count,
+        'build s': ours,
+        'baseline s': bare,
+        ratio: ours / bare,
+        'ms a trial': (1000 * ours) / count,
+      });
+    }
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+  const [hundred, thousand] = [100, 1000].map((count) => rows.find(({ trials }) => trials === count));
+  const misses: string[] = [];
+  if (thousand && thousand.ratio > MOST_RATIO) {
+    misses.push(
+      `the build of 1000 trials takes ${thousand.ratio.toFixed(1)} times the baseline, over ${MOST_RATIO}.`,
+    );
+  }
+  if (hundred && thousand && thousand['ms a trial'] > hundred['ms a trial']) {
+    misses.push('the time for each trial grows from 100 to 1000 trials.');
+  }
+  return { rows, misses };
+}
+
+async function ourBuild(folder: string, count: number): Promise<number> {
+  const content = join(folder, 'content');
+  const out = join(folder, 'dist');
+  await writeTrialFolders(content, count, SEED);
+  const args = [join(root, 'src', 'commands', 'tankside.ts'), 'build'];
+  const seconds = await timed(args, root, { TANKSIDE_CONTENT: content, TANKSIDE_OUT: out });
+  await demand(out, count);
+  return seconds;
+}
+
+async function bareBuild(folder: string, count: number): Promise<number> {
+  await writeBareSite(folder, count);
+  const seconds = await timed([join(root, 'node_modules', 'astro', 'bin', 'astro.mjs'), 'build'], folder, {});
+  await demand(join(folder, 'dist'), count);
+  return seconds;
+}
+
+/** Seconds that a process takes from its start to its end. */
+function timed(args: string[], cwd: string, env: Record<string, string>): Promise<number> {
+  const started = performance.now();
+  return new Promise((done, fail) => {
+    const child = spawn(process.execPath, args, {
+      cwd,
+      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', ...env },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    let output = '';
+    for (const stream of [child.stdout, child.stderr]) {
+      stream.setEncoding('utf8').on('data', (piece: string) => (output += piece));
+    }
+    child.on('error', fail);
+    child.on('close', (code) => {
+      if (code === 0) done((performance.now() - started) / 1000);
+      else fail(new Error(`a build to be measured ended with ${code}: ${output.trim().slice(-2000)}`));
+    });
+  });
+}
+
+/** A build that wrote fewer pages than asked has not been measured. */
+async function demand(dist: string, count: number): Promise<void> {
+  const pages = (await readdir(join(dist, 'trials'))).filter((name) => name.startsWith('generated-'));
+  if (pages.length !== count) throw new Error(`${dist} holds ${pages.length} trials, not ${count}`);
+}
