@@ -1,0 +1,5 @@
+/** What is published: the files of each trial, and those across trials. */
+export type { PublishedFile } from './published-file.ts';
+export { fileFacts, type FileFacts } from './file-facts.ts';
+export { publishedFiles } from './trial-files.ts';
+export { siteFiles } from './site-files.ts';
