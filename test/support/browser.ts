@@ -76,7 +76,9 @@ export async function openPage(browser: Browser, site: StaticServer, view: View 
   });
   page.on('pageerror', (error) => faults.push(`${at()} threw: ${error.message}`));
   page.on('console', (message) => {
-    if (message.type() === 'error') faults.push(`${at()} console: ${message.text()}`);
+    // What could not be loaded is told above, with its address.
+    const told = message.text().startsWith('Failed to load resource');
+    if (message.type() === 'error' && !told) faults.push(`${at()} console: ${message.text()}`);
   });
   return { context, page, faults };
 }
