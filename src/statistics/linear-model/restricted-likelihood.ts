@@ -1,28 +1,29 @@
-import { choleskyFactor, choleskyInverse, choleskySolve, logDeterminant } from './cholesky.ts';
 import {
-  crossProduct,
-  dotProduct,
-  identityMatrix,
-  type Matrix,
-  matrixProduct,
-  matrixTimesVector,
-  zeroMatrix,
-} from './matrix.ts';
+  type Projection,
+  project,
+  projectColumns,
+  projectionAt,
+  type Spread,
+  spreadTimes,
+} from './covariance-structure.ts';
+import { columnOf, crossProduct, dotProduct, type Matrix, zeroMatrix } from './matrix.ts';
 
-/**
- * What is left of the responses once the fixed terms are projected out, as far as the variances see it:
- * y ~ N(0, s0 I + sum s_k B_k B_k') in a few dimensions, and beside it `restDf` independent values of
- * variance s0 alone, whose squares sum to `restSumOfSquares`.
- */
-export interface ResidualSpace {
-  readonly y: Float64Array;
-  readonly random: readonly Matrix[];
-  readonly restDf: number;
-  readonly restSumOfSquares: number;
+/** A mixed model of unit means, each times the root of its unit's size. */
+export interface UnitModel {
+  /** The independent columns of the fixed terms' matrix. */
+  readonly x: Matrix;
+  /** Residuals of the unit means from least squares on `x`. */
+  readonly residuals: Float64Array;
+  /** The residual first (ones), then the random terms. */
+  readonly spreads: readonly Spread[];
+  /** What varies within units, by the residual variance alone. */
+  readonly withinDf: number;
+  readonly withinSumOfSquares: number;
 }
 
-/** Minus twice the restricted log-likelihood (without its constant) at some variances, with its slopes. */
+/** Minus twice the restricted log-likelihood at some variances, with its slopes. */
 export interface RestrictedDeviance {
+  /** log|V| + log|X' V^-1 X| + y' P y, without the constants. */
   readonly deviance: number;
   readonly gradient: Float64Array;
   /** Second derivatives as observed ... */
@@ -32,34 +33,30 @@ export interface RestrictedDeviance {
 }
 
 /**
- * The restricted deviance log|V| + y' V^-1 y and its derivatives by the variances, the residual variance
- * first. Null where V is not positive definite.
+ * The restricted deviance and its derivatives by the variances, the residual variance first: slopes
+ * tr(P G_k) - y' P G_k P y, expected second derivatives tr(P G_i P G_j), observed ones
+ * 2 y' P G_i P G_j P y - tr(P G_i P G_j). Null where V is not positive definite.
  *
  * Reference: Searle, Casella & McCulloch (1992) Variance Components, section 6.6.
  */
-export function restrictedDeviance(space: ResidualSpace, variances: Float64Array): RestrictedDeviance | null {
+export function restrictedDeviance(model: UnitModel, variances: Float64Array): RestrictedDeviance | null {
   const residual = variances[0]!;
   if (!(residual > 0)) return null;
-  const lower = choleskyFactor(covarianceOf(space, variances));
-  if (lower === null) return null;
-  const inverse = choleskyInverse(lower);
-  const weighted = choleskySolve(lower, space.y);
+  const projection = projectionAt(model.x, model.spreads, variances);
+  if (projection === null) return null;
+  const projected = project(projection, model.residuals);
+  const views = model.spreads.map((spread) => viewOf(projection, spread));
+  const working = model.spreads.map((spread) => spreadTimes(spread, projected));
+  const pulls = working.map((vector) => project(projection, vector));
+
   const count = variances.length;
+  const gradient = new Float64Array(count);
   const observed = zeroMatrix(count, count);
   const expected = zeroMatrix(count, count);
-  const gradient = new Float64Array(count);
-
-  // For component k: V^-1 B_k, B_k' V^-1 y, and the responses' share V^-1 B_k B_k' V^-1 y.
-  const roots = [identityMatrix(space.y.length), ...space.random];
-  const products = roots.map((root, k) => (k === 0 ? inverse : matrixProduct(inverse, root)));
-  const scores = roots.map((root, k) => (k === 0 ? weighted : transposeTimes(root, weighted)));
-  const pulls = products.map((product, k) => matrixTimesVector(product, scores[k]!));
-  const working = roots.map((root, k) => (k === 0 ? weighted : matrixTimesVector(root, scores[k]!)));
   for (let i = 0; i < count; i++) {
-    gradient[i] = traceOf(roots[i]!, products[i]!, i === 0) - dotProduct(scores[i]!, scores[i]!);
+    gradient[i] = views[i]!.trace - dotProduct(projected, working[i]!);
     for (let j = 0; j <= i; j++) {
-      const trace =
-        j === 0 ? sumOfSquares(products[i]!) : sumOfSquares(crossProduct(roots[i]!, products[j]!));
+      const trace = traceOfPair(projection, views[i]!, views[j]!);
       const bend = dotProduct(working[i]!, pulls[j]!);
       for (const at of [i * count + j, j * count + i]) {
         expected.values[at] = trace;
@@ -67,48 +64,76 @@ export function restrictedDeviance(space: ResidualSpace, variances: Float64Array
       }
     }
   }
-  const { restDf, restSumOfSquares } = space;
-  gradient[0]! += restDf / residual - restSumOfSquares / residual ** 2;
-  expected.values[0]! += restDf / residual ** 2;
-  observed.values[0]! += (2 * restSumOfSquares) / residual ** 3 - restDf / residual ** 2;
-  const deviance =
-    logDeterminant(lower) +
-    dotProduct(space.y, weighted) +
-    restDf * Math.log(residual) +
-    restSumOfSquares / residual;
+  const { withinDf, withinSumOfSquares } = model;
+  gradient[0]! += withinDf / residual - withinSumOfSquares / residual ** 2;
+  expected.values[0]! += withinDf / residual ** 2;
+  observed.values[0]! += (2 * withinSumOfSquares) / residual ** 3 - withinDf / residual ** 2;
+  const fit = dotProduct(model.residuals, projected) + withinSumOfSquares / residual;
+  const deviance = projection.logDeterminant + fit + withinDf * Math.log(residual);
   return { deviance, gradient, observed, expected };
 }
 
-function covarianceOf(space: ResidualSpace, variances: Float64Array): Matrix {
-  const size = space.y.length;
-  const covariance = zeroMatrix(size, size);
-  for (let i = 0; i < size; i++) covariance.values[i * size + i] = variances[0]!;
-  space.random.forEach((root, k) => {
-    const variance = variances[k + 1]!;
-    if (variance === 0) return;
-    for (let c = 0; c < root.columns; c++) {
-      const column = root.values.subarray(c * size, (c + 1) * size);
-      for (let j = 0; j < size; j++) {
-        const weight = variance * column[j]!;
-        if (weight === 0) continue;
-        for (let i = 0; i < size; i++) covariance.values[j * size + i]! += column[i]! * weight;
-      }
-    }
-  });
-  return covariance;
+/**
+ * The share of a random term's spread that the fixed terms leave: 0 where its groups cannot be told apart
+ * from them.
+ */
+export function shareLeft(model: UnitModel, term: number): number {
+  const variances = Float64Array.from(model.spreads, (_, k) => (k === 0 ? 1 : 0));
+  const projection = projectionAt(model.x, model.spreads, variances);
+  const spread = model.spreads[term]!;
+  if (projection === null) return 0;
+  const whole =
+    'diagonal' in spread
+      ? spread.diagonal.reduce((sum, value) => sum + value, 0)
+      : sumOfSquares(spread.indicators);
+  return viewOf(projection, spread).trace / whole;
 }
 
-function transposeTimes(matrix: Matrix, vector: Float64Array): Float64Array {
-  return Float64Array.from({ length: matrix.columns }, (_, j) =>
-    dotProduct(matrix.values.subarray(j * matrix.rows, (j + 1) * matrix.rows), vector),
-  );
+/** What the traces need of one spread G: tr(P G), and A' G A or P Z. */
+type View = { readonly trace: number } & (
+  | { readonly diagonal: Float64Array; readonly inner: Matrix; readonly rowSquares: Float64Array }
+  | { readonly indicators: Matrix; readonly projected: Matrix }
+);
+
+function viewOf(projection: Projection, spread: Spread): View {
+  if ('indicators' in spread) {
+    const projected = projectColumns(projection, spread.indicators);
+    return {
+      trace: dotProduct(spread.indicators.values, projected.values),
+      indicators: spread.indicators,
+      projected,
+    };
+  }
+  const { root, inverseDiagonal } = projection;
+  const { diagonal } = spread;
+  const rowSquares = new Float64Array(root.rows);
+  root.values.forEach((value, k) => (rowSquares[k % root.rows]! += value * value));
+  const trace = diagonal.reduce((sum, size, i) => sum + size * (inverseDiagonal[i]! - rowSquares[i]!), 0);
+  const weighted = { ...root, values: root.values.map((value, k) => value * diagonal[k % root.rows]!) };
+  return { trace, diagonal, inner: crossProduct(root, weighted), rowSquares };
 }
 
-function traceOf(root: Matrix, product: Matrix, isIdentity: boolean): number {
-  if (!isIdentity) return dotProduct(root.values, product.values);
-  let trace = 0;
-  for (let i = 0; i < product.rows; i++) trace += product.values[i * product.rows + i]!;
-  return trace;
+/** tr(P G_i P G_j). */
+function traceOfPair({ inverseDiagonal }: Projection, left: View, right: View): number {
+  if ('indicators' in left) {
+    if ('indicators' in right) return sumOfSquares(crossProduct(left.indicators, right.projected));
+    return weightedSquares(left.projected, right.diagonal);
+  }
+  if ('indicators' in right) return weightedSquares(right.projected, left.diagonal);
+  let sum = dotProduct(left.inner.values, right.inner.values);
+  for (let i = 0; i < inverseDiagonal.length; i++) {
+    const d = inverseDiagonal[i]!;
+    sum += left.diagonal[i]! * right.diagonal[i]! * d * (d - 2 * left.rowSquares[i]!);
+  }
+  return sum;
+}
+
+function weightedSquares(matrix: Matrix, weights: Float64Array): number {
+  let sum = 0;
+  for (let j = 0; j < matrix.columns; j++) {
+    columnOf(matrix, j).forEach((value, i) => (sum += weights[i]! * value * value));
+  }
+  return sum;
 }
 
 function sumOfSquares(matrix: Matrix): number {

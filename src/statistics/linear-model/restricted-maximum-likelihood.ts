@@ -2,14 +2,19 @@ import { meanOf } from '../mean.ts';
 import { choleskyFactor, choleskyInverse } from './cholesky.ts';
 import { constrainedNewton, type Minimum } from './constrained-newton.ts';
 import { type DistinctUnits, distinctUnits } from './distinct-units.ts';
-import type { FixedEffects } from './fixed-effects.ts';
-import { householderQr } from './householder-qr.ts';
+import type { Spread } from './covariance-structure.ts';
+import { type FixedEffects, NO_DEGREES_OF_FREEDOM, NO_VARIATION } from './fixed-effects.ts';
+import { householderQr, type QrFactors, rotate, rotateBack } from './householder-qr.ts';
 import { scaleRows } from './least-squares.ts';
-import { dotProduct, entryOf, type Matrix, zeroMatrix } from './matrix.ts';
+import { columnOf, dotProduct, entryOf, type Matrix, matrixFromColumns, zeroMatrix } from './matrix.ts';
 import { mixedModelEffects } from './mixed-model-effects.ts';
 import { type Covariate, type Factor, type ModelTerms, modelTerms } from './model-terms.ts';
-import { residualSpace } from './residual-space.ts';
-import { type ResidualSpace, type RestrictedDeviance, restrictedDeviance } from './restricted-likelihood.ts';
+import {
+  type RestrictedDeviance,
+  restrictedDeviance,
+  shareLeft,
+  type UnitModel,
+} from './restricted-likelihood.ts';
 import { roundingNoise } from './rounding-noise.ts';
 import type { Stratum } from './strata-rotation.ts';
 
@@ -71,15 +76,27 @@ export function restrictedMaximumLikelihood(design: MixedDesign): Reml {
   const rootSizes = Float64Array.from(units.sizes, Math.sqrt);
   const x = scaleRows(model.matrix, rootSizes);
   const means = units.means.map((mean, i) => mean * rootSizes[i]!);
-  const indicators = random.map(({ groups }) => indicatorsOf(groups, units, rootSizes));
   const fixed = householderQr(x);
-  const space = residualSpace(fixed, means, indicators, units);
-  const degrees = space.y.length + space.restDf;
-  const total = dotProduct(space.y, space.y) + space.restSumOfSquares;
-  if (degrees === 0) return { reason: 'no degrees of freedom are left for error' };
-  if (total <= roundingNoise(responses)) return { reason: 'the error is zero to rounding' };
+  const rotated = rotate(fixed, means);
+  const rank = fixed.independent.length;
+  const unitSpace: UnitModel = {
+    x: matrixFromColumns(
+      x.rows,
+      fixed.independent.map((j) => columnOf(x, j)),
+    ),
+    residuals: rotateBack(fixed, rotated.fill(0, 0, rank)),
+    spreads: [{ diagonal: new Float64Array(x.rows).fill(1) }, ...random.map((term) => spreadOf(term, units))],
+    withinDf: units.withinDf,
+    withinSumOfSquares: units.withinSumOfSquares,
+  };
+  const degrees = responses.length - rank;
+  const total = dotProduct(unitSpace.residuals, unitSpace.residuals) + units.withinSumOfSquares;
+  if (degrees === 0) return { reason: NO_DEGREES_OF_FREEDOM };
+  if (total <= roundingNoise(responses)) return { reason: NO_VARIATION };
+  const hidden = random.find((_, k) => shareLeft(unitSpace, k + 1) < 1e-10);
+  if (hidden) return { reason: `${hidden.name} cannot be told apart from the fixed terms` };
 
-  const minimum = bestMinimum(space, total / degrees);
+  const minimum = bestMinimum(unitSpace, total / degrees);
   if (minimum === null)
     return { reason: 'the variances cannot be told apart, or one of them has no variation' };
   const { at: variances, evaluation } = minimum;
@@ -89,7 +106,7 @@ export function restrictedMaximumLikelihood(design: MixedDesign): Reml {
     fixed,
     responses: means,
     centre,
-    random: indicators,
+    spreads: unitSpace.spreads,
     variances,
     varianceCovariance: varianceCovariance(variances, evaluation.observed),
   });
@@ -98,7 +115,7 @@ export function restrictedMaximumLikelihood(design: MixedDesign): Reml {
   const ordered = [...variances.subarray(1), variances[0]!];
   return {
     components: ordered.map((variance, k) => ({ term: names[k]!, variance, atZero: variance === 0 })),
-    logLikelihood: -0.5 * (evaluation.deviance + degrees * Math.log(2 * Math.PI)),
+    logLikelihood: -0.5 * (evaluation.deviance - logCrossProduct(fixed) + degrees * Math.log(2 * Math.PI)),
     model,
     effects,
     iterations: minimum.iterations,
@@ -119,7 +136,7 @@ function modelAtUnits(design: MixedDesign, units: DistinctUnits): ModelTerms {
   );
 }
 
-function indicatorsOf(groups: readonly number[], units: DistinctUnits, rootSizes: Float64Array): Matrix {
+function spreadOf({ groups }: Stratum, units: DistinctUnits): Spread {
   const indexes = new Map<number, number>();
   const columns = units.first.map((i) => {
     const group = groups[i]!;
@@ -127,23 +144,28 @@ function indicatorsOf(groups: readonly number[], units: DistinctUnits, rootSizes
     indexes.set(group, index);
     return index;
   });
-  const matrix = zeroMatrix(columns.length, indexes.size);
+  if (indexes.size === columns.length) return { diagonal: Float64Array.from(units.sizes) };
+  const indicators = zeroMatrix(columns.length, indexes.size);
   columns.forEach((column, i) => {
-    matrix.values[column * columns.length + i] = rootSizes[i]!;
+    indicators.values[column * columns.length + i] = Math.sqrt(units.sizes[i]!);
   });
-  return matrix;
+  return { indicators };
+}
+
+/** log|X' X| over the independent columns. */
+function logCrossProduct(fixed: QrFactors): number {
+  return 2 * fixed.triangle.reduce((sum, column) => sum + Math.log(Math.abs(column.at(-1)!)), 0);
 }
 
 /** The likelihood may have more than one peak: it is climbed from even shares and from small ones. */
-function bestMinimum(space: ResidualSpace, meanSquare: number): Minimum<RestrictedDeviance> | null {
-  const count = space.random.length;
+function bestMinimum(model: UnitModel, meanSquare: number): Minimum<RestrictedDeviance> | null {
+  const count = model.spreads.length;
   const starts = [
-    Float64Array.from({ length: count + 1 }, () => meanSquare / (count + 1)),
-    Float64Array.from({ length: count + 1 }, (_, k) => meanSquare * (k === 0 ? 1 : 0.01)),
+    Float64Array.from({ length: count }, () => meanSquare / count),
+    Float64Array.from({ length: count }, (_, k) => meanSquare * (k === 0 ? 1 : 0.01)),
   ];
   const found = starts
-    .slice(0, space.y.length <= 60 ? 2 : 1)
-    .map((start) => constrainedNewton((variances) => restrictedDeviance(space, variances), start))
+    .map((start) => constrainedNewton((variances) => restrictedDeviance(model, variances), start))
     .filter((minimum) => minimum !== null);
   return found.reduce<Minimum<RestrictedDeviance> | null>(
     (best, minimum) => (best && best.evaluation.deviance <= minimum.evaluation.deviance ? best : minimum),
