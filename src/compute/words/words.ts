@@ -1,0 +1,19 @@
+import type { InBothUnits } from '../format/format-quantity.ts';
+
+/** A text whose quantities are still in both units, so that a page can show either: pieces in their order. */
+export type Words = readonly (string | InBothUnits)[];
+
+/** The text with metric units alone, as for a description in a file. */
+export function plainText(words: Words): string {
+  return words.map((piece) => (typeof piece === 'string' ? piece : piece.metric)).join('');
+}
+
+/** Joins texts with a separator between them. */
+export function joinWords(texts: readonly Words[], between: string): Words {
+  return texts.flatMap((text, index) => (index === 0 ? [...text] : [between, ...text]));
+}
+
+/** "a", "a and b", "a, b and c". */
+export function listed(items: readonly string[]): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)!}`;
+}
