@@ -1,4 +1,19 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 
-export default defineConfig({ integrations: [mdx()] });
+// The commands add what the content decides: site and base from site.yaml's url, outDir from TANKSIDE_OUT.
+export default defineConfig({
+  integrations: [mdx()],
+  output: 'static',
+  trailingSlash: 'ignore',
+  // Lossless: the default drops the line breaks that stand between two words of a sentence.
+  compressHTML: true,
+  build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never' },
+  devToolbar: { enabled: false },
+  // Scripts and styles stay files of their own, so that the content policy needs no exception for them.
+  vite: {
+    build: { assetsInlineLimit: 0 },
+    // The pages' own bundle runs from the output folder, which may lie outside the project and its packages.
+    environments: { prerender: { resolve: { noExternal: true } } },
+  },
+});

@@ -1,0 +1,82 @@
+import type { PageTable, TableCell, Text } from '../compute/tables/page-table.ts';
+import type { Words } from '../compute/words/words.ts';
+import type { FigureTable } from '../model/figure.ts';
+
+/** The units that the site shows first. */
+export type FirstUnits = 'metric' | 'us';
+
+const entities: Readonly<Record<string, string>> = {
+  '&': '&amp;',
+  '<': '&lt;',
+  '>': '&gt;',
+  '"': '&quot;',
+  "'": '&#39;',
+};
+
+/** Text made safe to stand in HTML, inside and outside of quotes. */
+export function escapeHtml(text: string): string {
+  return text.replace(/[&<>"']/g, (character) => entities[character]!);
+}
+
+/** Text in one unit, or in both: a script hides the one that the reader does not use. */
+export function textHtml(text: Text, first: FirstUnits): string {
+  if (typeof text === 'string') return escapeHtml(text);
+  if (text.us === null || text.us === text.metric) return escapeHtml(text.metric);
+  const metric = `<span class="metric">${escapeHtml(text.metric)}</span>`;
+  const us = `<span class="us">${escapeHtml(text.us)}</span>`;
+  const [before, behind] = first === 'us' ? [us, metric] : [metric, us];
+  return `${before}<span class="either"> (</span>${behind}<span class="either">)</span>`;
+}
+
+/** A sentence whose quantities are in both units. */
+export function wordsHtml(words: Words, first: FirstUnits): string {
+  return words.map((piece) => textHtml(piece, first)).join('');
+}
+
+/** A table in a region of its own that scrolls sideways where the screen is narrow. */
+export function tableHtml(table: PageTable, first: FirstUnits): string {
+  const head = table.columns.map(
+    ({ heading, unit, numeric }) =>
+      `<th scope="col"${numeric ? ' class="number"' : ''}>${escapeHtml(heading)}${unitHtml(unit, first)}</th>`,
+  );
+  const rows = table.rows.map(({ heading, cells }) => {
+    const data = cells.map((cell, index) => {
+      const numeric = table.columns[index + 1]?.numeric;
+      return `<td${numeric ? ' class="number"' : ''}>${cellHtml(cell, first)}</td>`;
+    });
+    return `<tr><th scope="row">${textHtml(heading, first)}</th>${data.join('')}</tr>`;
+  });
+  const notes = table.notes.map((note) => `<p class="note">${escapeHtml(note)}</p>`).join('');
+  return scrolling(table.caption, table.caption, head, rows) + notes;
+}
+
+/** The table twin of a figure. */
+export function figureTableHtml({ caption, columns, rows }: FigureTable): string {
+  const numeric = columns.map((column) => (column.numeric ? ' class="number"' : ''));
+  const head = columns.map(
+    ({ heading }, index) => `<th scope="col"${numeric[index] ?? ''}>${escapeHtml(heading)}</th>`,
+  );
+  const body = rows.map(([heading = '', ...cells]) => {
+    const data = cells.map((cell, index) => `<td${numeric[index + 1] ?? ''}>${escapeHtml(cell)}</td>`);
+    return `<tr><th scope="row">${escapeHtml(heading)}</th>${data.join('')}</tr>`;
+  });
+  return scrolling(`Table: ${caption}`, caption, head, body);
+}
+
+function unitHtml(unit: Text | undefined, first: FirstUnits): string {
+  return unit === undefined || unit === '' ? '' : `<span class="unit">, ${textHtml(unit, first)}</span>`;
+}
+
+function cellHtml(cell: Text | TableCell, first: FirstUnits): string {
+  if (typeof cell === 'string' || !('text' in cell)) return textHtml(cell, first);
+  const text = textHtml(cell.text, first);
+  return cell.working === undefined ? text : `<a href="#${cell.working}">${text}</a>`;
+}
+
+function scrolling(label: string, caption: string, head: readonly string[], rows: readonly string[]): string {
+  return (
+    `<div class="scroll" role="region" aria-label="${escapeHtml(label)}" tabindex="0"><table>` +
+    `<caption>${escapeHtml(caption)}</caption><thead><tr>${head.join('')}</tr></thead>` +
+    `<tbody>${rows.join('')}</tbody></table></div>`
+  );
+}

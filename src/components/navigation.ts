@@ -1,0 +1,12 @@
+/** The pages that the header leads to, in order; `path` is the address under the site's own path. */
+export const navigation: readonly { label: string; path: string }[] = [
+  { label: 'Trials', path: 'trials/' },
+  { label: 'Data', path: 'data/' },
+  { label: 'Methods', path: 'methods/' },
+];
+
+/** One step of the way to a page; the page itself has no path. */
+export interface Step {
+  label: string;
+  path?: string;
+}

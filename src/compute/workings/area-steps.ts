@@ -1,0 +1,28 @@
+import type { TreatmentDescription } from '../../model/findings.ts';
+import { formatNumber } from '../format/format-number.ts';
+
+/** The yield by area and by day with its numbers put in; empty where there is no area. */
+export function areaSteps(description: TreatmentDescription): { name: string; formula: string }[] {
+  const { kg_per_m2: yieldByArea, g_per_m2_day: byDay, per_pot: pots } = description;
+  if (yieldByArea === null || !pots || pots.mean === null) return [];
+  const kilograms = (pots.mean * pots.n) / 1000;
+  const area = kilograms / yieldByArea;
+  const steps = [
+    {
+      name: 'Yield',
+      formula:
+        'weight of the pots ÷ their part of the cover = ' +
+        `${formatNumber(kilograms, 3)} kg ÷ ${formatNumber(area, 4)} m² = ${formatNumber(yieldByArea, 2)} kg/m²`,
+    },
+  ];
+  const days = description.days_from_transplanting ?? description.days_from_sowing;
+  if (byDay !== null && days !== null) {
+    steps.push({
+      name: 'Yield a day',
+      formula:
+        '1000 × yield ÷ days = ' +
+        `1000 × ${formatNumber(yieldByArea, 4)} ÷ ${days} = ${formatNumber(byDay, 1)} g/m² a day`,
+    });
+  }
+  return steps;
+}
