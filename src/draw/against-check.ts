@@ -1,0 +1,64 @@
+import { formatP } from '../compute/format/format-p.ts';
+import { formatPercent } from '../compute/format/format-percent.ts';
+import { formatQuantity } from '../compute/format/format-quantity.ts';
+import { formatRange } from '../compute/format/format-range.ts';
+import { treatmentName } from '../compute/format/level-names.ts';
+import type { Figure } from '../model/figure.ts';
+import type { Findings, Inference } from '../model/findings.ts';
+import type { Trial } from '../model/trial.ts';
+import { analysed, digitsOfDifferences, sayRows } from './differences.ts';
+import { figureId } from './figure-id.ts';
+import { type FigureOptions, withDefaults } from './figure-options.ts';
+import { type IntervalRow, intervalRows } from './interval-rows.ts';
+import { intervalTable } from './interval-table.ts';
+
+/**
+ * Every level against the check (the check cultivar, or the control) with Dunnett's simultaneous 95%
+ * intervals. Null where the design allowed no test or the trial has no check.
+ */
+export function drawAgainstCheck(
+  trial: Trial,
+  findings: Findings,
+  inference: Inference,
+  options: FigureOptions = {},
+): Figure | null {
+  if (inference.verdict !== 'tested') return null;
+  const { names } = withDefaults(trial, options);
+  const { unit } = findings.variable;
+  const digits = digitsOfDifferences(trial, findings, inference);
+  const rows = inference.against_check
+    .filter(({ estimate, lower, upper }) => estimate !== null && lower !== null && upper !== null)
+    .map(({ treatment, estimate, lower, upper, p_adjusted: p, percent_of_check: percent }): IntervalRow => {
+      const words = [
+        percent === null ? '' : `${formatPercent(percent, 0)} of the check`,
+        p === null ? '' : formatP(p, inference.alpha),
+      ];
+      return {
+        name: treatmentName(trial, treatment, names),
+        centre: estimate!,
+        lower: lower!,
+        upper: upper!,
+        estimate: formatQuantity(estimate!, unit, digits, { plus: true }),
+        limits: formatRange(lower!, upper!, unit, digits, { plus: true }),
+        aside: words.filter((each) => each !== '').join(', '),
+        section: null,
+      };
+    });
+  if (rows.length === 0) return null;
+  const check = checkName(trial, names);
+  const id = figureId('against-check', inference.measure, inference.cut);
+  const title = `Each treatment less the check${check}: ${analysed(inference)}, with 95% intervals`;
+  const description = `${sayRows(rows)} The line at zero is the check.`;
+  return {
+    id,
+    title,
+    description,
+    svg: intervalRows({ id, title, description, kind: 'against-check' }, rows, unit),
+    table: intervalTable(title, 'Treatment', rows, unit, digits),
+  };
+}
+
+function checkName(trial: Trial, names: (factor: string, level: string) => string): string {
+  const checks = (trial.metadata.factors ?? []).filter(({ check }) => check !== undefined);
+  return checks.length === 1 ? ` ${names(checks[0]!.id, checks[0]!.check!)}` : '';
+}

@@ -1,0 +1,65 @@
+import type { InBothUnits } from '../compute/format/format-quantity.ts';
+import { bothUnits } from './both-units.ts';
+import { fluidScale, niceDomain, placed } from './fluid.ts';
+import { intervalMark } from './interval-mark.ts';
+import { drawing, element, escapeText, label, type Size } from './svg.ts';
+import type { Interval } from './treatment-rows.ts';
+import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+
+/** One estimate with its interval and the words beside it. */
+export interface IntervalRow extends Interval {
+  name: string;
+  estimate: InBothUnits;
+  limits: InBothUnits;
+  /** Such as "p = 0.018". */
+  aside: string;
+  /** A heading above the row where another family of comparisons begins. */
+  section: string | null;
+}
+
+const rowHeight = 78;
+const sectionHeight = 28;
+
+/** Draws estimates one below the other against a line at zero, in metric with the US unit below. */
+export function intervalRows(
+  about: { id: string; title: string; description: string; kind: string },
+  rows: readonly IntervalRow[],
+  unit: string,
+): string {
+  const scale = fluidScale(niceDomain([0, ...rows.flatMap(({ lower, upper }) => [lower, upper])]), [5, 91]);
+  const drawn: string[] = [];
+  let y = 4;
+  for (const row of rows) {
+    if (row.section !== null) {
+      drawn.push(label(row.section, { class: 'aside', x: 0, y: y + 16 }));
+      y += sectionHeight;
+    }
+    const mark = y + 61;
+    drawn.push(
+      element(
+        'g',
+        { class: 'row' },
+        label(row.name, { class: 'heading', x: 0, y: y + 14 }),
+        element(
+          'text',
+          { x: 0, y: y + 31 },
+          bothUnits(row.estimate),
+          escapeText(row.aside === '' ? '' : `, ${row.aside}`),
+        ),
+        element(
+          'text',
+          { class: 'tick', x: 0, y: y + 47 },
+          escapeText('95% interval '),
+          bothUnits(row.limits),
+        ),
+        gridlines(scale, mark - 9, mark + 9),
+        element('line', { class: 'zero', x1: scale.at(0), x2: scale.at(0), y1: mark - 12, y2: mark + 12 }),
+        intervalMark(scale, row, mark),
+        placed(scale.at(row.centre), mark, element('path', { class: 'estimate', d: 'M0-6L6 0L0 6L-6 0Z' })),
+      ),
+    );
+    y += rowHeight;
+  }
+  const size: Size = { height: y + axisHeight(unit) };
+  return drawing(about, size, ...drawn, valueAxes(scale, y, unit));
+}

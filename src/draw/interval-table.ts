@@ -1,0 +1,42 @@
+import { formatBare } from '../compute/format/format-quantity.ts';
+import { unitName } from '../compute/format/unit-name.ts';
+import { usUnit } from '../compute/format/us-unit.ts';
+import type { FigureTable } from '../model/figure.ts';
+import type { IntervalRow } from './interval-rows.ts';
+import { headed } from './position-table.ts';
+
+/** The table twin of estimates with intervals. */
+export function intervalTable(
+  caption: string,
+  first: string,
+  rows: readonly IntervalRow[],
+  unit: string,
+  digits: number,
+): FigureTable {
+  const us = usUnit(unit);
+  const pair = (words: string) => [
+    { heading: headed(words, unitName(unit)), numeric: true },
+    ...(us ? [{ heading: headed(words, us.unit), numeric: true }] : []),
+  ];
+  const both = (value: number) => {
+    const printed = formatBare(value, unit, digits, { plus: true });
+    return us ? [printed.metric, printed.us ?? ''] : [printed.metric];
+  };
+  return {
+    caption,
+    columns: [
+      { heading: first, numeric: false },
+      ...pair('Estimate'),
+      ...pair('Lower 95% limit'),
+      ...pair('Upper 95% limit'),
+      { heading: 'Beside it', numeric: false },
+    ],
+    rows: rows.map(({ name, centre, lower, upper, aside }) => [
+      name,
+      ...both(centre),
+      ...both(lower),
+      ...both(upper),
+      aside,
+    ]),
+  };
+}

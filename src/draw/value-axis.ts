@@ -1,0 +1,70 @@
+import { tickStep, ticks } from 'd3-array';
+import { digitsOfValue } from '../compute/format/digits-of-value.ts';
+import { formatNumber } from '../compute/format/format-number.ts';
+import { unitName } from '../compute/format/unit-name.ts';
+import { usUnit } from '../compute/format/us-unit.ts';
+import type { FluidScale } from './fluid.ts';
+import { element, label } from './svg.ts';
+
+/** The height of the axes below a drawing, in px: one line, or two where the trade has a US unit. */
+export function axisHeight(unit: string): number {
+  return usUnit(unit) === null ? 24 : 50;
+}
+
+/** Round numbers within a domain, with as few decimals as tell them apart. */
+export function roundTicks(
+  domain: readonly [number, number],
+  count: number,
+): { value: number; text: string }[] {
+  const [from, to] = domain;
+  const digits = digitsOfValue(Number(tickStep(from, to, count).toPrecision(6)));
+  return ticks(from, to, count).map((value) => ({ value, text: formatNumber(value, digits) }));
+}
+
+/** Upright lines through the drawing at the metric ticks, from y1 to y2. */
+export function gridlines(scale: FluidScale, y1: number, y2: number, count = 5): string {
+  return roundTicks(scale.domain, count)
+    .map(({ value }) =>
+      element('line', { class: 'gridline', x1: scale.at(value), x2: scale.at(value), y1, y2 }),
+    )
+    .join('');
+}
+
+/** A metric axis and, below it, one in the US unit with round numbers of its own. */
+export function valueAxes(scale: FluidScale, y: number, unit: string, count = 5): string {
+  const us = usUnit(unit);
+  const metric = axis(scale, y, 'metric', roundTicks(scale.domain, count), unitName(unit));
+  if (us === null) return metric.replace(' metric"', '"');
+  const inUs: [number, number] = [
+    scale.domain[0] * us.factor + us.offset,
+    scale.domain[1] * us.factor + us.offset,
+  ];
+  const usTicks = roundTicks(inUs, count).map(({ value, text }) => ({
+    value: (value - us.offset) / us.factor,
+    text,
+  }));
+  return metric + axis(scale, y + 26, 'us', usTicks, us.unit);
+}
+
+function axis(
+  scale: FluidScale,
+  y: number,
+  kind: 'metric' | 'us',
+  marks: readonly { value: number; text: string }[],
+  unit: string,
+): string {
+  const [from, to] = scale.domain;
+  return element(
+    'g',
+    { class: `axis ${kind}` },
+    element('line', { class: 'baseline', x1: scale.at(from), x2: scale.at(to), y1: y, y2: y }),
+    ...marks.map(({ value, text }, index) => {
+      const x = scale.at(value);
+      const written = index === marks.length - 1 && unit !== '' ? `${text}\u00A0${unit}` : text;
+      return (
+        element('line', { class: 'baseline', x1: x, x2: x, y1: y, y2: y + 5 }) +
+        label(written, { class: 'tick', x, y: y + 17, 'text-anchor': 'middle' })
+      );
+    }),
+  );
+}

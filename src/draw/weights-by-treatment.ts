@@ -1,0 +1,131 @@
+import { formatQuantity } from '../compute/format/format-quantity.ts';
+import { formatRange } from '../compute/format/format-range.ts';
+import type { Figure } from '../model/figure.ts';
+import type { Findings } from '../model/findings.ts';
+import type { Trial } from '../model/trial.ts';
+import { bothUnits, quantityLabel } from './both-units.ts';
+import { dodge } from './dodge.ts';
+import { type FigureOptions, withDefaults } from './figure-options.ts';
+import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
+import { intervalMark } from './interval-mark.ts';
+import { drawing, element, escapeText, label } from './svg.ts';
+import { measureOf, type TreatmentRow, treatmentRows } from './treatment-rows.ts';
+import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { weightsTable } from './weights-table.ts';
+
+/** The order of the treatments: the heaviest first, or as the trial gives them. */
+export interface WeightsOptions extends FigureOptions {
+  order?: 'mean' | 'given';
+}
+
+const id = 'weights-by-treatment';
+/** The width at which dots begin to overlap: a phone's column lets them touch, a page does not. */
+const dodgedWidth = 430;
+const radius = 4.5;
+const range = [5, 91] as const;
+
+/**
+ * Every plant (or, where pots were weighed whole, every pot) a dot, one row a treatment with its mean, and
+ * an interval only where the replicates allow one. The axis is metric with the US unit below it.
+ */
+export function drawWeightsByTreatment(
+  trial: Trial,
+  findings: Findings,
+  options: WeightsOptions = {},
+): Figure {
+  const measure = measureOf(findings);
+  const rows = treatmentRows(trial, findings, measure, withDefaults(trial, options));
+  if (options.order !== 'given') rows.sort((a, b) => (b.summary?.mean ?? -1) - (a.summary?.mean ?? -1));
+  const { unit } = findings.variable;
+  const shown = rows.flatMap(({ values, interval }) => [
+    ...values,
+    ...(interval === null ? [] : [interval.lower, interval.upper]),
+  ]);
+  const scale = fluidScale(niceDomain(shown.length === 0 ? [0, 1] : shown), range);
+  const drawn: string[] = [];
+  let y = 4;
+  for (const row of rows) {
+    const piece = drawRow(row, scale, y, unit);
+    drawn.push(piece.svg);
+    y += piece.height;
+  }
+  const grown = measure === 'per_pot' ? 'pot' : 'plant';
+  const cuts = (trial.metadata.dates?.cuts?.length ?? 1) > 1 ? ', all cuts together' : '';
+  const title = `${findings.variable.name} of each ${grown} by treatment${cuts}`;
+  const description = describeRows(rows, unit, grown);
+  const axes = shown.length === 0 ? '' : valueAxes(scale, y, unit);
+  return {
+    id,
+    title,
+    description,
+    svg: drawing({ id, title, description, kind: id }, { height: y + axisHeight(unit) }, ...drawn, axes),
+    table: weightsTable(title, rows, unit),
+  };
+}
+
+function drawRow(
+  row: TreatmentRow,
+  scale: FluidScale,
+  top: number,
+  unit: string,
+): { svg: string; height: number } {
+  const { summary, interval, digits, values } = row;
+  const mean = summary?.mean ?? null;
+  const pixels = values.map((value) => (scale.percent(value) / 100) * dodgedWidth);
+  const levels = dodge(pixels, 2 * radius);
+  const stack = (Math.max(-1, ...levels) + 1) * 2 * radius;
+  const aside = [`n = ${String(values.length)}`, ...row.lost].join(', ');
+  const lines = interval === null ? 1 : 2;
+  const baseline = top + 20 + lines * 16 + 6 + stack;
+  const dots = values.map((value, index) =>
+    element('circle', {
+      class: 'dot',
+      cx: scale.at(value),
+      cy: baseline - radius - levels[index]! * 2 * radius,
+      r: radius,
+    }),
+  );
+  const words = [
+    label(row.check ? `${row.name} (check)` : row.name, { class: 'heading', x: 0, y: top + 14 }),
+    mean === null
+      ? label('no weight known', { class: 'aside', x: '100%', y: top + 14, 'text-anchor': 'end' })
+      : quantityLabel('', formatQuantity(mean, unit, digits), '', {
+          class: 'strong',
+          x: '100%',
+          y: top + 14,
+          'text-anchor': 'end',
+        }),
+    label(aside, { class: 'tick', x: 0, y: top + 31 }),
+    interval === null
+      ? ''
+      : element(
+          'text',
+          { class: 'tick', x: 0, y: top + 47 },
+          escapeText('95% interval of the mean '),
+          bothUnits(formatRange(interval.lower, interval.upper, unit, digits)),
+        ),
+  ];
+  const marks = [
+    gridlines(scale, baseline - stack - 3, baseline + 16),
+    element('line', { class: 'baseline', x1: '0%', x2: '100%', y1: baseline + 0.5, y2: baseline + 0.5 }),
+    ...dots,
+    interval === null ? '' : intervalMark(scale, interval, baseline + 10),
+    mean === null
+      ? ''
+      : placed(scale.at(mean), baseline, element('path', { class: 'mean', d: 'M0 2L5 11H-5Z' })),
+  ];
+  return {
+    svg: element('g', { class: row.check ? 'row check' : 'row' }, ...words, ...marks),
+    height: baseline + 26 - top,
+  };
+}
+
+function describeRows(rows: readonly TreatmentRow[], unit: string, grown: string): string {
+  const means = rows
+    .filter(({ summary }) => typeof summary?.mean === 'number')
+    .map(({ name, summary, digits }) => `${name} ${formatQuantity(summary!.mean!, unit, digits).metric}`);
+  const intervals = rows.some(({ interval }) => interval !== null)
+    ? 'The line through a mean is its 95% interval.'
+    : `No interval is drawn, because single ${grown}s are not the replicates.`;
+  return `Each dot is one ${grown}. Means: ${means.length === 0 ? 'none known' : means.join('; ')}. ${intervals}`;
+}
