@@ -36,12 +36,8 @@ export function termTests(
 function testOf(effects: FixedEffects, model: ModelTerms, term: ModelTerm, greatest = Infinity): TermTest {
   const none = { term: term.name, errorDf: null, f: null, p: null };
   if (term.count === 0) return { ...none, df: 0, reason: 'has a single level' };
-  const units = unitContrasts(effects.coefficients.length, term);
-  const whole = units.every((contrast) => isEstimable(effects, contrast));
-  const contrasts = whole ? units : estimablePart(effects, term);
-  if (contrasts.length === 0) {
-    return { ...none, df: 0, reason: 'cannot be told apart from the terms before it' };
-  }
+  const contrasts = testableContrasts(effects, term);
+  const whole = contrasts.length === term.count;
   const containing = model.terms.find((other) => other !== term && isContained(term.factors, other.factors));
   if (!whole && containing) {
     return {
@@ -49,6 +45,9 @@ function testOf(effects: FixedEffects, model: ModelTerms, term: ModelTerm, great
       df: contrasts.length,
       reason: `cannot be estimated beside ${containing.name}: combinations are missing`,
     };
+  }
+  if (contrasts.length === 0) {
+    return { ...none, df: 0, reason: 'cannot be told apart from the terms before it' };
   }
   const lacking = contrasts
     .map((contrast) => lacksError(effects, contrast))
@@ -65,16 +64,14 @@ function testOf(effects: FixedEffects, model: ModelTerms, term: ModelTerm, great
   return { term: term.name, ...test, f: test.errorDf === null ? null : test.f, reason };
 }
 
-function unitContrasts(size: number, term: ModelTerm): Float64Array[] {
-  return Array.from({ length: term.count }, (_, k) => {
-    const contrast = new Float64Array(size);
+/** An orthonormal set of the contrasts within one term's coefficients that can be estimated. */
+export function testableContrasts(effects: FixedEffects, term: ModelTerm): Float64Array[] {
+  const units = Array.from({ length: term.count }, (_, k) => {
+    const contrast = new Float64Array(effects.coefficients.length);
     contrast[term.start + k] = 1;
     return contrast;
   });
-}
-
-/** An orthonormal basis of the contrasts within one term's coefficients that can be estimated. */
-function estimablePart(effects: FixedEffects, term: ModelTerm): Float64Array[] {
+  if (units.every((contrast) => isEstimable(effects, contrast))) return units;
   const blocked = effects.dependencies.map((combination) =>
     combination
       .slice(term.start, term.start + term.count)
