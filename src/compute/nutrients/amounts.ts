@@ -1,0 +1,69 @@
+import { type Nutrient, waterKeys } from '../../model/nutrient-keys.ts';
+import { sum } from '../../statistics/sum.ts';
+import { byNutrient } from './by-nutrient.ts';
+import { namedAnalysis } from './named-analysis.ts';
+import type { Amount, Recipe } from './recipe.ts';
+import { type SaltAnalysis, saltAnalysis } from './salt-analysis.ts';
+
+/** A salt of the recipe with what it holds and how much of it goes into a litre. */
+export interface SaltInSolution {
+  name: string;
+  /** g/L of the finished solution. */
+  gramsPerLitre: number;
+  /** The stock it goes into; null where it goes straight into the tank. */
+  stock: string | null;
+  analysis: SaltAnalysis;
+}
+
+export interface Amounts {
+  salts: readonly SaltInSolution[];
+  /** mg/L of what the water brings. */
+  water: ReadonlyMap<Nutrient, number>;
+  /** mg/L in the finished solution, salts and water. */
+  total: Record<Nutrient, Amount>;
+  remarks: readonly string[];
+}
+
+/**
+ * What salts and source water make in a litre: mg/L = 10 x percent x g/L, summed over the salts, plus the
+ * water's. A salt whose share is unknown makes the sum unknown, unless none of that salt is used. What the water's
+ * analysis does not name counts as none.
+ *
+ * Where the recipe has a stock ratio and no salt names a stock, all go into one stock, called "the stock".
+ */
+export function amountsOf(recipe: Recipe): Amounts {
+  const water = namedAnalysis(recipe.water ?? {}, waterKeys, "the source water's analysis");
+  const salts = (recipe.salts ?? []).map((salt) => ({
+    name: salt.name,
+    gramsPerLitre: salt.grams_per_litre,
+    stock: salt.stock ?? null,
+    analysis: saltAnalysis(salt),
+  }));
+  const oneStock = recipe.stock_ratio !== undefined && salts.every(({ stock }) => stock === null);
+  const placed = oneStock ? salts.map((salt) => ({ ...salt, stock: '' })) : salts;
+  const forms = (['NO3_N', 'NH4_N', 'urea_N'] as const).map((form) => water.given.get(form) ?? 0);
+  const given = new Map(water.given);
+  if (!given.has('N') && sum(forms) > 0) given.set('N', sum(forms));
+  return {
+    salts: placed,
+    water: given,
+    total: byNutrient((nutrient) => total(nutrient, placed, given.get(nutrient) ?? 0)),
+    remarks: [...water.remarks, ...placed.flatMap(({ analysis }) => analysis.remarks)],
+  };
+}
+
+function total(nutrient: Nutrient, salts: readonly SaltInSolution[], water: number): Amount {
+  const shares = salts
+    .filter(({ gramsPerLitre }) => gramsPerLitre > 0)
+    .map(({ gramsPerLitre, analysis }) => ({ share: analysis.percent[nutrient], gramsPerLitre }));
+  const missing = shares.filter(({ share }) => share.value === null);
+  const atLeast = sum([
+    water,
+    ...shares.map(({ share, gramsPerLitre }) => 10 * share.atLeast * gramsPerLitre),
+  ]);
+  return {
+    value: missing.length > 0 ? null : atLeast,
+    atLeast,
+    reason: missing.map(({ share }) => share.reason).join('; '),
+  };
+}

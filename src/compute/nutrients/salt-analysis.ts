@@ -1,0 +1,119 @@
+import { labelKeys, type Nutrient } from '../../model/nutrient-keys.ts';
+import { byNutrient } from './by-nutrient.ts';
+import { formulaIons } from './formula-ions.ts';
+import { heldByName } from './held-by-name.ts';
+import { byIon, type IonId } from './ions.ts';
+import { knownSalt } from './known-salts.ts';
+import { milligramsPerMillimole } from './ions.ts';
+import { molarMass } from './molar-mass.ts';
+import { namedAnalysis } from './named-analysis.ts';
+import { nitrogenForms } from './nitrogen-forms.ts';
+import { type Formula, parseFormula } from './parse-formula.ts';
+import { type Amount, known, type Salt, unknown } from './recipe.ts';
+
+export interface SaltAnalysis {
+  /** Percent of the salt's weight, by nutrient. */
+  percent: Record<Nutrient, Amount>;
+  /** Moles in 100 g of the ions that no nutrient stands for; from the formula, 0 without one. */
+  otherIons: Record<IonId, number>;
+  formula: Formula | null;
+  remarks: readonly string[];
+}
+
+const nitrogen: readonly Nutrient[] = ['N', 'NO3_N', 'NH4_N', 'urea_N'];
+const grade: readonly Nutrient[] = ['N', 'P', 'K'];
+const oftenUnsaid: readonly Nutrient[] = ['S', 'Fe', 'Mn', 'Zn', 'Cu', 'B', 'Mo'];
+
+/**
+ * What a salt holds, in percent of its weight. What the label gives counts; beside a formula the rest follows
+ * from the formula, and what the formula does not hold is 0. Without a formula, of what the label does not give:
+ *
+ * 1. what the salt's name says it holds is unknown (the sulfur of a magnesium sulfate whose label gives only Mg);
+ * 2. a single salt of the trade holds nothing else: 0;
+ * 3. N, P and K are 0: the three numbers of the grade stand on every label;
+ * 4. Ca and Mg are 0 where the label goes beyond the grade (gives Ca, Mg or S), else unknown;
+ * 5. S and the micronutrients, which labels often leave unsaid, are unknown;
+ * 6. Cl, Na, Si, Co, Ni and bicarbonate, which a label gives only where it makes a point of them, count as 0.
+ *
+ * A salt with neither label nor formula is unknown but for 2. These are rules of thumb about labels: common
+ * practice, no source.
+ */
+export function saltAnalysis(salt: Salt): SaltAnalysis {
+  const label = namedAnalysis(salt.percent ?? {}, labelKeys, `${salt.name}: the label`);
+  const remarks = [...label.remarks];
+  const read = salt.formula === undefined ? null : parseFormula(salt.formula);
+  if (read && 'problem' in read) {
+    remarks.push(
+      `${salt.name}: the formula "${salt.formula!.slice(0, 60)}" ${read.problem}, and is not used.`,
+    );
+  }
+  const formula = read && 'formula' in read ? read.formula : null;
+  const percent = formula
+    ? byNutrient((nutrient) => known(percentByFormula(formula, nutrient)))
+    : byNutrient((nutrient) => notGiven(salt, nutrient, label.given));
+  if (formula) remarks.push(...disagreements(salt.name, label.given, percent));
+  const byLabel = [...label.given].filter(([nutrient]) => !nitrogen.includes(nutrient));
+  for (const [nutrient, value] of byLabel) percent[nutrient] = known(value);
+  if (nitrogen.some((form) => label.given.has(form))) {
+    const { remark, ...forms } = nitrogenForms(withFormsOf(formula, label.given, percent), salt.name);
+    Object.assign(percent, forms);
+    if (remark) remarks.push(remark);
+  }
+  const moles = formula ? formulaIons(formula) : byIon(() => 0);
+  const hundredGrams = formula ? 100 / molarMass(formula.atoms) : 0;
+  return { percent, otherIons: byIon((ion) => moles[ion] * hundredGrams), formula, remarks };
+}
+
+/** Where the label gives only N, a formula beside it settles the forms, in its own proportions. */
+function withFormsOf(
+  formula: Formula | null,
+  given: ReadonlyMap<Nutrient, number>,
+  percent: Readonly<Record<Nutrient, Amount>>,
+): ReadonlyMap<Nutrient, number> {
+  const total = percent.N.value;
+  if (!formula || total === null || total === 0 || !given.has('N')) return given;
+  if (nitrogen.some((form) => form !== 'N' && given.has(form))) return given;
+  const scaled = new Map(given);
+  for (const form of nitrogen.slice(1)) scaled.set(form, (percent[form].value! / total) * given.get('N')!);
+  return scaled;
+}
+
+function percentByFormula(formula: Formula, nutrient: Nutrient): number {
+  const groups: Partial<Record<Nutrient, number>> = {
+    NO3_N: formula.nitrate,
+    NH4_N: formula.ammonium,
+    urea_N: formula.amide,
+    HCO3: formula.carbonate,
+  };
+  const atoms = groups[nutrient] ?? formula.atoms[nutrient] ?? 0;
+  return (100 * atoms * milligramsPerMillimole(nutrient)) / molarMass(formula.atoms);
+}
+
+function notGiven(salt: Salt, nutrient: Nutrient, label: ReadonlyMap<Nutrient, number>): Amount {
+  const missing = unknown(`${salt.name}: the label does not give ${nutrient}`);
+  if (heldByName(salt.name).has(nutrient)) return missing;
+  if (knownSalt(salt.name)) return known(0);
+  if (label.size === 0) return unknown(`${salt.name}: neither a label's analysis nor a formula is given`);
+  if (nitrogen.includes(nutrient)) return heldByName(salt.name).has('N') ? missing : known(0);
+  if (grade.includes(nutrient)) return known(0);
+  const beyondGrade = label.has('Ca') || label.has('Mg') || label.has('S');
+  if (nutrient === 'Ca' || nutrient === 'Mg') return beyondGrade ? known(0) : missing;
+  return oftenUnsaid.includes(nutrient) ? missing : known(0);
+}
+
+/** Nutrients of which the label and the formula differ by more than a tenth: mostly another hydrate. */
+function disagreements(
+  name: string,
+  label: ReadonlyMap<Nutrient, number>,
+  byFormula: Readonly<Record<Nutrient, Amount>>,
+): string[] {
+  return [...label].flatMap(([nutrient, given]) => {
+    const expected = byFormula[nutrient].value!;
+    if (Math.abs(given - expected) <= Math.max(0.1 * expected, 0.15)) return [];
+    const shown = String(Number(expected.toFixed(1)));
+    return [
+      `${name}: the label gives ${String(given)} % ${nutrient}, the formula ${shown} %; the label is used. ` +
+        `Is it another hydrate?`,
+    ];
+  });
+}

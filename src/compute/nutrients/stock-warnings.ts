@@ -1,0 +1,66 @@
+import type { Nutrient } from '../../model/nutrient-keys.ts';
+import type { SaltInSolution } from './amounts.ts';
+import { heldByName } from './held-by-name.ts';
+import { solubilityOf } from './solubility.ts';
+import { type Stock, stockWeights } from './stock-weights.ts';
+
+/**
+ * What would go wrong in the concentrates: calcium beside sulfate (gypsum) or phosphate in one stock, and more
+ * of a salt than dissolves at 20 C. A salt counts as holding calcium, sulfate or phosphate where its label or
+ * formula gives any, or its name says so. Below 90 % of the solubility nothing is said.
+ *
+ * Where a recipe gives stocks but no ratio, they are still concentrates, but solubility cannot be told.
+ */
+export function stockWarnings(salts: readonly SaltInSolution[], ratio: number | undefined): string[] {
+  const used = salts.filter(({ gramsPerLitre }) => gramsPerLitre > 0);
+  return stockWeights(used, ratio ?? 1).flatMap((stock) => {
+    const members = used.filter((salt) => salt.stock === stock.name);
+    return [
+      ...compatibility(stock.name, members),
+      ...(ratio === undefined ? [] : dissolving(stock, members)),
+    ];
+  });
+}
+
+function stockName(name: string): string {
+  return name === '' ? 'the stock' : `stock ${name}`;
+}
+
+function compatibility(stock: string, members: readonly SaltInSolution[]): string[] {
+  const holding = (nutrient: Nutrient): string[] =>
+    members.filter((salt) => holds(salt, nutrient)).map(({ name }) => name);
+  const calcium = holding('Ca');
+  return (['S', 'P'] as const).flatMap((nutrient) => {
+    const others = holding(nutrient);
+    if (calcium.length === 0 || others.length === 0) return [];
+    const [called, deposit] = nutrient === 'S' ? ['sulfate', 'gypsum'] : ['phosphate', 'calcium phosphate'];
+    return [
+      `Calcium (${list(calcium)}) and ${called} (${list(others)}) share ${stockName(stock)}: in a concentrate they ` +
+        `come down as ${deposit}. Keep them in separate stocks.`,
+    ];
+  });
+}
+
+function holds({ name, analysis }: SaltInSolution, nutrient: Nutrient): boolean {
+  const share = analysis.percent[nutrient];
+  return share.value === null ? heldByName(name).has(nutrient) : share.value > 0;
+}
+
+function dissolving(stock: Stock, members: readonly SaltInSolution[]): string[] {
+  return stock.salts.flatMap(({ name, oneIn }, at) => {
+    const limit = solubilityOf(name, members[at]!.analysis.formula);
+    if (limit === null || oneIn <= 0.9 * limit) return [];
+    const amounts = `${whole(oneIn)} g in a litre of ${stockName(stock.name)}, and about ${whole(limit)} g dissolve in a litre of water at 20 C`;
+    return oneIn > limit
+      ? [`${name} will not all dissolve: ${amounts}. Make the stock weaker.`]
+      : [`${name} will hardly all dissolve: ${amounts}, less in the cold or beside other salts.`];
+  });
+}
+
+function whole(value: number): string {
+  return String(Number(value.toPrecision(3)));
+}
+
+function list(names: readonly string[]): string {
+  return [...new Set(names)].join(', ');
+}
