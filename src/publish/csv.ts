@@ -18,7 +18,7 @@ function cellText(cell: Cell): string {
   if (cell === null) return '';
   if (typeof cell === 'number') return numberText(cell);
   const text = guardedText(cell);
-  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+  return /[",\t\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 /**
@@ -26,7 +26,7 @@ function cellText(cell: Cell): string {
  * alone: the RFC asks its readers to be liberal here, CSV on the Web and Data Package name LF as well, and
  * the line tools of every system then leave no stray return on the last column.
  */
-export function csvText(table: Table): string {
-  const lines = [table.columns, ...table.rows].map((row) => row.map(cellText).join(','));
+export function csvText(table: Table, delimiter: ',' | '\t' = ','): string {
+  const lines = [table.columns, ...table.rows].map((row) => row.map(cellText).join(delimiter));
   return `${lines.join('\n')}\n`;
 }

@@ -1,21 +1,65 @@
 import indexSchema from '../../schemas/index.schema.json' with { type: 'json' };
 import type { Library } from '../model/library.ts';
+import { address } from './addresses.ts';
+import { allWeightsResource } from './all-weights-resource.ts';
 import { allWeightsTable } from './all-weights-table.ts';
+import { catalog } from './catalog.ts';
 import { csvText } from './csv.ts';
-import { finished } from './dataset.ts';
+import { csvwMetadata } from './csvw.ts';
+import { dataset, finished } from './dataset.ts';
 import { datasetIndex } from './dataset-index.ts';
+import { feed } from './feed.ts';
+import { licence } from './licence.ts';
 import { jsonFile, textFile, type PublishedFile } from './published-file.ts';
+import { siteDataPackage } from './site-data-package.ts';
+import { sitemap } from './sitemap.ts';
+
+/** The table across trials, with what its columns hold. */
+function allWeights(library: Library): PublishedFile[] {
+  const { site } = library;
+  const items = library.trials.filter((item) => finished(item) !== null);
+  const trials = items.map((item) => item.trial);
+  const table = allWeightsTable(trials);
+  const file = textFile(
+    'data/all-weights.csv',
+    'text/csv',
+    'The weights of every trial in one table, in g, with the trial before each row.',
+    csvText(table),
+  );
+  const resource = allWeightsResource(trials, table.columns, file);
+  const released = items
+    .map((item) => dataset(item, library).released)
+    .sort()
+    .at(-1);
+  const about = {
+    title: site.title,
+    language: site.language ?? 'en',
+    licence: licence(site.licence),
+    publisher: site.publisher,
+    creators: [],
+    ...(released === undefined ? {} : { released }),
+  };
+  return [
+    file,
+    jsonFile(
+      'data/all-weights.csv-metadata.json',
+      'application/csvm+json',
+      'What the columns of all-weights.csv hold, for programs (CSV on the Web).',
+      csvwMetadata(about, 'all-weights.csv', resource),
+    ),
+    jsonFile(
+      'data/datapackage.json',
+      'application/json',
+      'The tables of every trial with their columns and checksums, for programs (Data Package 2.0).',
+      siteDataPackage(library, resource),
+    ),
+  ];
+}
 
 /** The files across trials, each named by its path from the site's root on. */
 export function siteFiles(library: Library): PublishedFile[] {
-  const trials = library.trials.flatMap((item) => finished(item)?.trial ?? []);
   return [
-    textFile(
-      'data/all-weights.csv',
-      'text/csv',
-      'The weights of every trial in one table, in g, with the trial before each row.',
-      csvText(allWeightsTable(trials)),
-    ),
+    ...allWeights(library),
     jsonFile(
       'data/index.json',
       'application/json',
@@ -27,6 +71,20 @@ export function siteFiles(library: Library): PublishedFile[] {
       'application/schema+json',
       'What the keys of index.json mean.',
       indexSchema,
+    ),
+    jsonFile(
+      'data/catalog.jsonld',
+      'application/ld+json',
+      'The catalogue of the datasets, for those who gather them (DCAT 3).',
+      catalog(library),
+    ),
+    textFile('feed.xml', 'application/atom+xml', 'Every release, newest first (Atom).', feed(library)),
+    textFile('sitemap.xml', 'application/xml', 'Every page, for search engines.', sitemap(library)),
+    textFile(
+      'robots.txt',
+      'text/plain',
+      'Every robot is welcome.',
+      `User-agent: *\nAllow: /\n\nSitemap: ${address(library.site, 'sitemap.xml')}\n`,
     ),
   ];
 }

@@ -14,6 +14,8 @@ const qudt = (name: string): string => `http://qudt.org/vocab/unit/${name}`;
 const known: Record<string, UnitCodes> = {
   g: { ucum: 'g', unece: 'GRM', qudt: qudt('GM') },
   kg: { ucum: 'kg', unece: 'KGM', qudt: qudt('KiloGM') },
+  '[oz_av]': { ucum: '[oz_av]', unece: 'ONZ', qudt: qudt('OZ') },
+  '[lb_av]': { ucum: '[lb_av]', unece: 'LBR', qudt: qudt('LB') },
   'kg/m2': { ucum: 'kg/m2', unece: '28', qudt: qudt('KiloGM-PER-M2') },
   'g/m2': { ucum: 'g/m2', unece: 'GM', qudt: qudt('GM-PER-M2') },
   'g/L': { ucum: 'g/L', unece: 'GL', qudt: qudt('GM-PER-L') },
@@ -27,4 +29,9 @@ const known: Record<string, UnitCodes> = {
 export function unitCodes(unit: string): UnitCodes | null {
   if (unit === '1') return null;
   return known[unit] ?? { ucum: unit, unece: null, qudt: null };
+}
+
+/** The UCUM code of a unit as trial.yaml writes it, where oz and lb are allowed too. */
+export function ucumUnit(unit: string): string {
+  return unit === 'oz' || unit === 'lb' ? `[${unit}_av]` : unit;
 }

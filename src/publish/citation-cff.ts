@@ -1,0 +1,30 @@
+import { citationOf } from './citation-sentence.ts';
+import type { CreditedPerson } from './credited-people.ts';
+import type { Dataset } from './dataset.ts';
+import { yamlText, type YamlValue } from './yaml-text.ts';
+
+function person({ name, orcid }: CreditedPerson): YamlValue {
+  return {
+    'family-names': name.family,
+    'given-names': name.given ?? undefined,
+    orcid: orcid ?? undefined,
+  };
+}
+
+/** CITATION.cff, Citation File Format 1.2.0. */
+export function citationCff(set: Dataset): string {
+  return yamlText({
+    'cff-version': '1.2.0',
+    type: 'dataset',
+    message: `If you use these data, please cite them: ${citationOf(set)}`,
+    title: set.title,
+    abstract: set.description,
+    authors: set.creators.map(person),
+    version: set.version,
+    'date-released': set.released,
+    license: set.licence.id,
+    doi: set.doi ?? undefined,
+    url: set.dataPage,
+    keywords: set.keywords,
+  });
+}

@@ -1,0 +1,43 @@
+/** How a file is read in a language, in lines that work as pasted. */
+export interface ReadingExample {
+  language: 'R' | 'Python' | 'JavaScript';
+  /** Three lines. */
+  code: string;
+}
+
+/**
+ * Three lines each that read weights.csv and print the mean of the primary variable. R and JavaScript need
+ * nothing installed, Python needs pandas.
+ *
+ * @param where - the address of weights.csv, or its path.
+ * @param variable - the id of the primary variable, the name of its column.
+ */
+export function readingExamples(where: string, variable: string): ReadingExample[] {
+  const address = JSON.stringify(where);
+  return [
+    {
+      language: 'R',
+      code: [
+        `weights <- read.csv(${address}, colClasses = c(plot = "character", block = "character"))`,
+        `str(weights)`,
+        `mean(weights$${variable}, na.rm = TRUE)`,
+      ].join('\n'),
+    },
+    {
+      language: 'Python',
+      code: [
+        `import pandas`,
+        `weights = pandas.read_csv(${address}, dtype={"plot": str, "block": str})`,
+        `print(weights["${variable}"].mean())`,
+      ].join('\n'),
+    },
+    {
+      language: 'JavaScript',
+      code: [
+        `const text = await (await fetch(${address})).text();`,
+        'const [header, ...rows] = text.match(/(?:[^"\\n]|"[^"]*")+/g).map((line) => `${line},`.match(/(?:[^",]|"[^"]*")*,/g).map((cell) => cell.slice(0, -1)));',
+        `console.log(rows.map((row) => row[header.indexOf("${variable}")]).filter(Boolean).map(Number).reduce((mean, value, index) => mean + (value - mean) / (index + 1), 0));`,
+      ].join('\n'),
+    },
+  ];
+}

@@ -1,0 +1,42 @@
+import type { Library } from '../model/library.ts';
+import { address } from './addresses.ts';
+import { dataset, finished } from './dataset.ts';
+import { xmlText } from './xml-text.ts';
+
+/** The pages that every site has. A new standing page is added here. */
+export const standingPages = ['', 'trials/', 'data/', 'methods/'];
+
+interface Page {
+  path: string;
+  /** The day of its last change, ISO 8601; null where the content does not say. */
+  changed: string | null;
+}
+
+function pagesOf(library: Library): Page[] {
+  const inOrder = [...library.trials].sort((a, b) => (a.trial.id < b.trial.id ? -1 : 1));
+  return [
+    ...standingPages.map((path): Page => ({ path, changed: null })),
+    ...inOrder.flatMap((item): Page[] => {
+      const { id, files } = item.trial;
+      const published = finished(item) !== null;
+      const changed = published ? dataset(item, library).released : null;
+      return [
+        { path: `trials/${id}/`, changed },
+        ...(files.has('factsheet.mdx') ? [{ path: `trials/${id}/fact-sheet/`, changed }] : []),
+        ...(published ? [{ path: `data/${id}/`, changed }] : []),
+      ];
+    }),
+  ];
+}
+
+/** sitemap.xml: every page of the site that stands by itself. */
+export function sitemap(library: Library): string {
+  const entries = pagesOf(library).map(({ path, changed }) => {
+    const modified = changed === null ? '' : `<lastmod>${changed}</lastmod>`;
+    return `  <url><loc>${xmlText(address(library.site, path))}</loc>${modified}</url>\n`;
+  });
+  return `<?xml version="1.0" encoding="UTF-8"?>
+<urlset xmlns="http://www.sitemaps.org/schemas/sitemap/0.9">
+${entries.join('')}</urlset>
+`;
+}
