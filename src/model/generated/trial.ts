@@ -5,7 +5,7 @@
  */
 export type Date = string;
 /**
- * Lower-case letters, digits and underscores, a letter first.
+ * Letters, digits and underscores, a letter first.
  */
 export type ColumnId = string;
 /**

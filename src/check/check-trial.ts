@@ -1,0 +1,81 @@
+import type { Cultivar } from '../model/library.ts';
+import { hasError, type Problem } from '../model/problem.ts';
+import type { Trial, TrialMetadata } from '../model/trial.ts';
+import type { FolderFiles } from '../read/folder-files.ts';
+import { applyAccepted } from './apply-accepted.ts';
+import { collector } from './collect.ts';
+import type { Facts, Metadata } from './facts.ts';
+import { fullGrid } from './full-grid.ts';
+import { compareProblems } from './print-problem.ts';
+import { readHarvest } from './read-harvest.ts';
+import { readLayout } from './read-layout.ts';
+import { readMetadata } from './read-metadata.ts';
+import { readReadings } from './read-readings.ts';
+import type { Report } from './rule.ts';
+import { rules } from './rules.ts';
+import { reportNotATrial } from './rules/not-a-trial.ts';
+
+/** What a check needs to know beside the trial's own files. */
+export interface CheckContext {
+  cultivars: readonly Cultivar[];
+  /** Year-month-day. */
+  today: string;
+  /** `trials/`, to name files from the content folder on; empty to name them from the trial's folder on. */
+  prefix: string;
+}
+
+export interface CheckedTrial {
+  /** Null where any error stands. */
+  trial: Trial | null;
+  /** All problems, sorted by file and line. */
+  problems: Problem[];
+}
+
+/** Checks a trial's folder: all of its faults, and the trial where none of them is an error. */
+export function checkTrial(id: string, files: FolderFiles, context: CheckContext): CheckedTrial {
+  const { prefix, cultivars, today } = context;
+  const { report, problems } = collector(prefix === '' ? '' : `${prefix}${id}/`);
+  const metadata = readTrialYaml(files, report);
+  const facts = metadata === null ? null : readFacts({ id, files, cultivars, today, metadata }, report);
+  if (facts !== null) for (const { check } of rules) check?.(facts, report);
+  const settled =
+    facts === null
+      ? { problems, queries: [] }
+      : applyAccepted(problems, facts, prefix === '' ? '' : `${prefix}${id}/`);
+  settled.problems.sort(compareProblems);
+  if (facts === null || hasError(settled.problems)) return { trial: null, problems: settled.problems };
+  const trial: Trial = {
+    id,
+    // Without an error the schema refused nothing, so that the draft is whole.
+    metadata: facts.metadata.draft as TrialMetadata,
+    positions: facts.layout?.positions ?? [],
+    harvest: facts.harvest?.records ?? [],
+    readings: facts.readings?.rows ?? [],
+    queries: settled.queries,
+    files,
+  };
+  return { trial, problems: settled.problems };
+}
+
+function readTrialYaml(files: FolderFiles, report: Report): Metadata | null {
+  const bytes = files.get('trial.yaml');
+  if (bytes !== undefined) return readMetadata(bytes, report);
+  reportNotATrial(report, files);
+  return null;
+}
+
+function readFacts(known: Omit<Facts, 'layout' | 'harvest' | 'readings'>, report: Report): Facts {
+  const { files, metadata } = known;
+  const bytesOf = (name: string): Uint8Array | undefined => files.get(name);
+  const layoutBytes = bytesOf('layout.csv');
+  const layout =
+    layoutBytes === undefined ? fullGrid(metadata, report) : readLayout(layoutBytes, metadata, report);
+  const harvestBytes = bytesOf('harvest.csv');
+  const readingsBytes = bytesOf('readings.csv');
+  return {
+    ...known,
+    layout,
+    harvest: harvestBytes === undefined ? null : readHarvest(harvestBytes, metadata, layout, report),
+    readings: readingsBytes === undefined ? null : readReadings(readingsBytes, metadata, report),
+  };
+}

@@ -1,0 +1,67 @@
+import type { Path, Yaml } from '../read/yaml.ts';
+import { nearest } from './nearest.ts';
+import type { Refusal } from './refusal.ts';
+import type { Report } from './rule.ts';
+import missingKey, { explainMissingKey } from './rules/missing-key.ts';
+import unknownKey, { explainUnknownKey, keysAt } from './rules/unknown-key.ts';
+import wrongChoice, { explainWrongChoice } from './rules/wrong-choice.ts';
+import wrongDate, { explainWrongDate } from './rules/wrong-date.ts';
+import wrongForm, { explainWrongForm } from './rules/wrong-form.ts';
+import wrongType, { explainWrongType } from './rules/wrong-type.ts';
+import { validate, type SchemaName } from './validator.ts';
+
+/** A JSON pointer as a path. */
+export function pathOf(pointer: string): string[] {
+  const steps = pointer.split('/').slice(1);
+  return steps.map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'));
+}
+
+/** Reports, in growers' words, all that a schema refuses in a value. */
+export function explainRefusals(
+  schema: SchemaName,
+  value: unknown,
+  file: string,
+  yaml: Pick<Yaml, 'place' | 'keyPlace'>,
+  report: Report,
+): void {
+  const refusals = validate(schema, value)
+    .filter(({ keyword }) => keyword !== 'if')
+    .map((error): Refusal => ({ error, schema, file, path: pathOf(error.instancePath), yaml }));
+  const misspelt = misspeltKeys(refusals);
+  const said = new Set<string>();
+  for (const refusal of refusals) {
+    const { keyword, params } = refusal.error;
+    const at = pointerOf(refusal.path);
+    if (keyword === 'required') {
+      if (misspelt.has(`${at}/${String(params['missingProperty'])}`)) continue;
+      report(missingKey, explainMissingKey(refusal));
+    } else if (keyword === 'additionalProperties') report(unknownKey, explainUnknownKey(refusal));
+    else {
+      // One value, one message: the first is the one that the others follow from.
+      if (said.has(at)) continue;
+      said.add(at);
+      explainValue(refusal, report);
+    }
+  }
+}
+
+function explainValue(refusal: Refusal, report: Report): void {
+  const { keyword, params } = refusal.error;
+  if (keyword === 'type') report(wrongType, explainWrongType(refusal));
+  else if (keyword === 'enum' || keyword === 'const') report(wrongChoice, explainWrongChoice(refusal));
+  else if (keyword === 'format' && params['format'] === 'date') report(wrongDate, explainWrongDate(refusal));
+  else report(wrongForm, explainWrongForm(refusal));
+}
+
+const pointerOf = (path: Path): string => path.join('/');
+
+/** The needed keys that an unknown key beside them was probably meant to be. */
+function misspeltKeys(refusals: readonly Refusal[]): Set<string> {
+  const meant = refusals
+    .filter(({ error }) => error.keyword === 'additionalProperties')
+    .map((refusal) => {
+      const best = nearest(String(refusal.error.params['additionalProperty']), keysAt(refusal));
+      return `${pointerOf(refusal.path)}/${best ?? ''}`;
+    });
+  return new Set(meant);
+}

@@ -1,0 +1,37 @@
+import type { Position } from '../model/trial.ts';
+import type { Layout, Metadata } from './facts.ts';
+import { emptyGrid } from './grid.ts';
+import { plantsPerPot } from './plants-per-pot.ts';
+import type { Report } from './rule.ts';
+import { reportMissingLayout } from './rules/missing-layout.ts';
+
+/** The layout where there is no layout.csv: every position of each container's grid is planted with its treatment. */
+export function fullGrid({ draft, lost }: Metadata, report: Report): Layout {
+  const containers = draft.containers ?? [];
+  const factors = draft.factors ?? [];
+  const grid = emptyGrid(containers);
+  const positions: Position[] = [];
+  let complete = !lost.has('containers') && !lost.has('factors');
+  for (const container of grid.containers.values()) {
+    const treatment: Record<string, string> = {};
+    for (const { id, levels } of factors) {
+      const level = container.treatment?.[id];
+      if (level !== undefined) treatment[id] = level;
+      else {
+        complete = false;
+        // A trial that is not finished may still wait for its lots.
+        if (draft.status === 'finished') reportMissingLayout(report, container.id, id, levels[0]?.id ?? '');
+      }
+    }
+    if (Object.keys(treatment).length < factors.length) continue;
+    const plants = plantsPerPot(treatment);
+    for (let row = 1; row <= container.rows; row += 1) {
+      for (let column = 1; column <= container.columns; column += 1) {
+        const at = { container: container.id, row, column };
+        grid.put(at.container, row, column, positions.length);
+        positions.push({ ...at, treatment, block: container.block ?? null, plot: null, plants, line: null });
+      }
+    }
+  }
+  return { table: null, positions, grid, complete };
+}

@@ -1,0 +1,51 @@
+import type { Variable } from '../model/trial.ts';
+import { isWeight } from '../model/units.ts';
+import type { Metadata } from './facts.ts';
+import { parseDecimal, parseSigned, type DecimalMark } from './number.ts';
+import { toGrams } from './to-grams.ts';
+
+/** The columns of harvest.csv beside the variables. */
+export const harvestColumns = {
+  needed: ['container', 'row', 'column'],
+  optional: ['cut', 'date', 'plant', 'status', 'pot_total', 'remark'],
+} as const;
+
+/** How a column of values is read. */
+export interface ValueColumn {
+  name: string;
+  isWeight: boolean;
+  /** The value in g or in the variable's own unit, or null where the text is no number. */
+  parse(text: string): number | null;
+}
+
+/** The unit in which harvest.csv gives a variable. */
+export function unitInFile({ draft }: Metadata, variable: Variable): string {
+  return draft.harvest?.columns?.[variable.id]?.unit ?? variable.unit ?? '';
+}
+
+/** How the values of a variable are read. */
+export function valueColumn(metadata: Metadata, variable: Variable, mark: DecimalMark): ValueColumn {
+  const unit = unitInFile(metadata, variable);
+  if (isWeight(variable.unit) && isWeight(unit)) return weightColumn(variable.id, unit, mark);
+  const unsigned = variable.kind === 'counted';
+  return {
+    name: variable.id,
+    isWeight: false,
+    parse: (text) => (unsigned ? parseDecimal : parseSigned)(text, mark),
+  };
+}
+
+function weightColumn(name: string, unit: string, mark: DecimalMark): ValueColumn {
+  const parse = (text: string): number | null => {
+    const value = parseDecimal(text, mark);
+    return value === null || unit === 'g' ? value : toGrams(value, unit, text);
+  };
+  return { name, isWeight: true, parse };
+}
+
+/** How pot_total is read: in its own declared unit, else in that of the primary variable's column beside it. */
+export function potTotalColumn(metadata: Metadata, primary: Variable, mark: DecimalMark): ValueColumn {
+  const unit = metadata.draft.harvest?.columns?.['pot_total']?.unit ?? unitInFile(metadata, primary);
+  if (isWeight(unit)) return weightColumn('pot_total', unit, mark);
+  return { name: 'pot_total', isWeight: false, parse: (text) => parseDecimal(text, mark) };
+}

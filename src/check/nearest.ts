@@ -1,0 +1,39 @@
+import { distance } from 'fastest-levenshtein';
+
+/** Beyond this many names or characters the comparison is not worth its time. */
+const mostNames = 5000;
+const longestName = 100;
+
+/**
+ * The known name most like a given one, or null where none is alike: case, spaces, hyphens and underscores
+ * count for nothing, and at most a third of the letters (at least one, where there are three) may differ.
+ */
+export function nearest(name: string, known: readonly string[]): string | null {
+  const wanted = plain(name);
+  if (wanted === '' || wanted.length > longestName) return null;
+  let best: string | null = null;
+  let least = Math.max(1, Math.floor(wanted.length / 3)) + 1;
+  if (wanted.length < 3) least = wanted.length === 2 ? 2 : 1;
+  for (const candidate of known.slice(0, mostNames)) {
+    if (candidate.length > longestName) continue;
+    const difference = distance(wanted, plain(candidate));
+    if (difference < least) {
+      least = difference;
+      best = candidate;
+    }
+  }
+  return best;
+}
+
+function plain(name: string): string {
+  return name
+    .normalize('NFKC')
+    .toLowerCase()
+    .replaceAll(/[\s_-]+/g, '');
+}
+
+/** `; did you mean "x"?`, or nothing. */
+export function didYouMean(name: string, known: readonly string[]): string {
+  const best = nearest(name, known);
+  return best === null ? '' : `; did you mean "${best}"?`;
+}

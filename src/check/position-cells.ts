@@ -1,0 +1,63 @@
+import type { Container } from '../model/trial.ts';
+import type { CsvRow } from '../read/csv.ts';
+import { parseWhole, trimmed } from './number.ts';
+import type { Report } from './rule.ts';
+import { reportNotAWholeNumber } from './rules/not-a-whole-number.ts';
+import { reportOffTheGrid } from './rules/position-off-the-grid.ts';
+import { reportUnknownContainer } from './rules/unknown-container.ts';
+import type { Table } from './table.ts';
+
+export interface Spot {
+  container: string;
+  row: number;
+  column: number;
+}
+
+/** Reads a row's container, row and column; null where they name no place, which is then reported. */
+export type SpotReader = (row: CsvRow) => Spot | null;
+
+/** A reader of positions for one table; `onLost` hears of a row whose container is known or guessed at best. */
+export function spotReader(
+  table: Table,
+  containers: ReadonlyMap<string, Container>,
+  report: Report,
+  onLost: (container: string) => void = () => undefined,
+): SpotReader {
+  const at = (name: string): number => table.index.get(name) ?? -1;
+  const [containerAt, rowAt, columnAt] = [at('container'), at('row'), at('column')];
+  return (row) => {
+    const { cells } = row;
+    const id = trimmed(cells[containerAt] ?? '');
+    const container = containers.get(id);
+    if (container === undefined) {
+      reportUnknownContainer(report, table, row, id, [...containers.keys()]);
+      onLost(id);
+      return null;
+    }
+    const rowNumber = readCount(table, row, 'row', trimmed(cells[rowAt] ?? ''), report);
+    const columnNumber = readCount(table, row, 'column', trimmed(cells[columnAt] ?? ''), report);
+    if (rowNumber === null || columnNumber === null) {
+      onLost(id);
+      return null;
+    }
+    if (rowNumber > container.rows || columnNumber > container.columns) {
+      reportOffTheGrid(report, table, row, container, { row: rowNumber, column: columnNumber });
+      return null;
+    }
+    return { container: id, row: rowNumber, column: columnNumber };
+  };
+}
+
+/** A whole number from 1, or null with the reason reported. */
+export function readCount(
+  table: Table,
+  row: CsvRow,
+  name: string,
+  text: string,
+  report: Report,
+): number | null {
+  const value = parseWhole(text);
+  if (value !== null && value >= 1) return value;
+  reportNotAWholeNumber(report, table, row, name, text);
+  return null;
+}

@@ -1,0 +1,36 @@
+import type { Problem, Severity } from '../model/problem.ts';
+import { escapeUnseen } from './show-value.ts';
+
+/** One line: path with line and column, severity, rule, message, two spaces between. */
+export function printProblem(problem: Problem): string {
+  const { line, column } = problem;
+  const place =
+    line === null ? '' : column === null ? `:${String(line)}` : `:${String(line)}:${String(column)}`;
+  const parts = [`${problem.file}${place}`, problem.severity, problem.rule, problem.message];
+  return parts.map(escapeUnseen).join('  ');
+}
+
+const plural = (count: number, word: string): string => `${String(count)} ${word}${count === 1 ? '' : 's'}`;
+
+/** The closing count: `2 errors, 1 warning, 0 notes`. */
+export function printCount(problems: readonly Problem[]): string {
+  const count = (severity: Severity): number => problems.filter((one) => one.severity === severity).length;
+  return [
+    plural(count('error'), 'error'),
+    plural(count('warning'), 'warning'),
+    plural(count('note'), 'note'),
+  ].join(', ');
+}
+
+const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** By file, line, column and rule; a fault without a line stands before those with one. */
+export function compareProblems(a: Problem, b: Problem): number {
+  return (
+    compareText(a.file, b.file) ||
+    (a.line ?? 0) - (b.line ?? 0) ||
+    (a.column ?? 0) - (b.column ?? 0) ||
+    compareText(a.rule, b.rule) ||
+    compareText(a.message, b.message)
+  );
+}

@@ -1,0 +1,140 @@
+import type { HarvestRecord, Position, Status, Variable } from '../model/trial.ts';
+import type { CsvRow } from '../read/csv.ts';
+import { harvestForm } from './csv-form.ts';
+import { isDate } from './date.ts';
+import type { Harvest, Layout, Metadata } from './facts.ts';
+import { whereOf } from './grid.ts';
+import { harvestColumns, potTotalColumn, valueColumn } from './harvest-columns.ts';
+import { nearest } from './nearest.ts';
+import { trimmed } from './number.ts';
+import { readCount, spotReader, type Spot } from './position-cells.ts';
+import type { Report } from './rule.ts';
+import { reportPlantBeyondSet } from './rules/plant-beyond-set.ts';
+import { reportPositionNotPlanted } from './rules/position-not-planted.ts';
+import { reportUnknownCut } from './rules/unknown-cut.ts';
+import { reportUnknownStatus } from './rules/unknown-status.ts';
+import { reportWrongDateInRow } from './rules/wrong-date-in-row.ts';
+import { statusOf } from './statuses.ts';
+import { readTable, type Table } from './table.ts';
+import { valuesReader } from './read-values.ts';
+
+const file = 'harvest.csv';
+
+/** Reads harvest.csv against the layout; null where its headings are not sound. */
+export function readHarvest(
+  bytes: Uint8Array,
+  metadata: Metadata,
+  layout: Layout,
+  report: Report,
+): Harvest | null {
+  const variables = metadata.draft.variables ?? [];
+  const records: HarvestRecord[] = [];
+  const positionOf: number[] = [];
+  const starts: number[] = [];
+  const unsure = new Set<string>();
+  const ids = [...layout.grid.containers.keys()];
+  const onLost = (id: string): unknown => unsure.add(ids.includes(id) ? id : (nearest(id, ids) ?? ''));
+  const closed = !metadata.lost.has('variables') && !metadata.lost.has('harvest');
+  const { optional } = harvestColumns;
+  const needed = [...harvestColumns.needed, ...variables.map(({ id }) => id)];
+  const form = {
+    file,
+    bytes,
+    needed,
+    optional,
+    lenient: false,
+    closed,
+    needRows: metadata.draft.status === 'finished',
+  };
+  const { table, faulty } = readTable({ ...form, ...harvestForm(metadata) }, report, (opened) => {
+    const spotOf = spotReader(opened, layout.grid.containers, report, onLost);
+    const recordOf = recordReader(opened, metadata, variables, report);
+    return (row, isRagged) => {
+      const spot = isRagged ? null : spotOf(row);
+      if (spot === null) return;
+      const index = layout.grid.indexOf(spot.container, spot.row, spot.column);
+      const position = layout.positions[index];
+      if (position === undefined) {
+        if (layout.complete) reportPositionNotPlanted(report, opened, row, spot, layout.table !== null);
+        return;
+      }
+      records.push(recordOf(row, spot, position));
+      positionOf.push(index);
+      starts.push(row.start);
+    };
+  });
+  if (table === null) return null;
+  return { table, records, positionOf, starts, unsure, complete: !faulty };
+}
+
+/** A reader of a row into a record; whatever it cannot read is reported and left out. */
+function recordReader(
+  table: Table,
+  metadata: Metadata,
+  variables: readonly Variable[],
+  report: Report,
+): (row: CsvRow, spot: Spot, position: Position) => HarvestRecord {
+  const at = (name: string): number => table.index.get(name) ?? -1;
+  const [cutAt, dateAt, plantAt, statusAt, remarkAt] = [
+    at('cut'),
+    at('date'),
+    at('plant'),
+    at('status'),
+    at('remark'),
+  ];
+  const cuts: readonly string[] | undefined = metadata.draft.dates?.cuts;
+  const primary = variables[0];
+  const columns = variables.map((variable) => valueColumn(metadata, variable, table.decimal));
+  const isFinished = metadata.draft.status === 'finished';
+  const readValues = valuesReader(table, columns, isFinished, report);
+  const total = primary === undefined ? null : potTotalColumn(metadata, primary, table.decimal);
+  const readTotal = total === null ? null : valuesReader(table, [total], false, report);
+
+  const readCut = (row: CsvRow, text: string, spot: Spot): number => {
+    if (text === '') return 1;
+    const cut = readCount(table, row, 'cut', text, report);
+    if (cut !== null && cuts !== undefined && cut > cuts.length) {
+      reportUnknownCut(report, table, row, cut, cuts.length, whereOf(spot));
+    }
+    return cut ?? 1;
+  };
+  const readDate = (row: CsvRow, text: string, cut: number, spot: Spot): string | null => {
+    if (text !== '' && isDate(text)) return text;
+    if (text !== '') reportWrongDateInRow(report, table, row, text, whereOf(spot));
+    return cuts?.[cut - 1] ?? null;
+  };
+  const readPlant = (row: CsvRow, text: string, position: Position): number | null => {
+    if (text === '') return position.plants === 1 && primary?.of === 'plant' ? 1 : null;
+    const plant = readCount(table, row, 'plant', text, report);
+    if (plant !== null && plant > position.plants) {
+      reportPlantBeyondSet(report, table, row, plant, position.plants, whereOf(position));
+    }
+    return plant;
+  };
+  const readStatus = (row: CsvRow, text: string, spot: Spot): Status | null => {
+    const status = statusOf(text);
+    if (status === null) reportUnknownStatus(report, table, row, text, whereOf(spot));
+    return status;
+  };
+
+  return (row, spot, position) => {
+    const { cells } = row;
+    const cell = (index: number): string => (index === -1 ? '' : trimmed(cells[index] ?? ''));
+    const cut = readCut(row, cell(cutAt), spot);
+    const statusText = cell(statusAt);
+    const status = readStatus(row, statusText, spot);
+    return {
+      container: spot.container,
+      row: spot.row,
+      column: spot.column,
+      cut,
+      date: readDate(row, cell(dateAt), cut, spot),
+      plant: readPlant(row, cell(plantAt), position),
+      status: status ?? 'weighed',
+      values: readValues(row, spot, status, statusText),
+      potTotal: readTotal?.(row, spot, null, '')['pot_total'] ?? null,
+      remark: remarkAt === -1 ? '' : (cells[remarkAt] ?? '').trim(),
+      line: row.line,
+    };
+  };
+}

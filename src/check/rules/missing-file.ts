@@ -1,0 +1,30 @@
+import type { Facts } from '../facts.ts';
+import { nearest } from '../nearest.ts';
+import type { Report, Rule } from '../rule.ts';
+import { showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'missing-file',
+  severity: 'error',
+  acceptable: false,
+  title: 'Missing file',
+  meaning: 'A file that is needed is not in the folder.',
+  example: 'there is no harvest.csv; a finished trial needs one',
+  check,
+};
+export default rule;
+
+export function reportMissingFile(report: Report, file: string, why: string): void {
+  report(rule, { file, expected: file, message: `there is no ${file}; ${why}` });
+}
+
+function check({ files, metadata }: Facts, report: Report): void {
+  if (metadata.draft.status !== 'finished' || files.has('harvest.csv')) return;
+  const names = [...files.keys()].filter((path) => !path.includes('/') && path !== 'trial.yaml');
+  const alike = nearest('harvest.csv', names);
+  reportMissingFile(
+    report,
+    'harvest.csv',
+    alike === null ? 'a finished trial needs one' : `rename ${showText(alike)}`,
+  );
+}

@@ -1,0 +1,21 @@
+import type { Report, Rule } from '../rule.ts';
+
+const rule: Rule = {
+  rule: 'missing-layout',
+  severity: 'error',
+  acceptable: false,
+  title: 'No layout',
+  meaning: 'Without layout.csv each container needs the one treatment that all its positions had.',
+  example: 'T2 has no level of cultivar; write layout.csv, or treatment: {cultivar: cobalt-wren} under T2',
+};
+export default rule;
+
+export function reportMissingLayout(report: Report, container: string, factor: string, level: string): void {
+  report(rule, {
+    file: 'layout.csv',
+    message:
+      `there is no layout.csv, and ${container} has no level of ${factor} in trial.yaml; ` +
+      `write layout.csv, or treatment: {${factor}: ${level}} under ${container}`,
+    where: container,
+  });
+}

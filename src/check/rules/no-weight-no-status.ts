@@ -1,0 +1,37 @@
+import type { CsvRow } from '../../read/csv.ts';
+import type { Report, Rule } from '../rule.ts';
+import type { Table } from '../table.ts';
+
+const rule: Rule = {
+  rule: 'no-weight-no-status',
+  severity: 'error',
+  acceptable: false,
+  title: 'Neither weight nor status',
+  meaning:
+    'An empty weight could be a dead plant, a forgotten one or one never planted, and each counts differently.',
+  example: 'fresh_weight and status are both empty; write the weight, or what became of the plant',
+};
+export default rule;
+
+export function reportNoWeightNoStatus(
+  report: Report,
+  table: Table,
+  row: CsvRow,
+  name: string,
+  status: string,
+  where: string,
+): void {
+  const heading = table.heading(name);
+  const is =
+    status === 'weighed'
+      ? `the status is "weighed", but ${heading} is empty`
+      : `${heading} and status are both empty`;
+  report(rule, {
+    file: table.file,
+    place: table.place(row, name),
+    found: '',
+    expected: 'a weight or a status',
+    message: `${is}; write the weight, or the status: not weighed, dead, no regrowth, culled or not planted`,
+    where,
+  });
+}

@@ -1,0 +1,32 @@
+import type { CsvRow } from '../../read/csv.ts';
+import type { Report, Rule } from '../rule.ts';
+import type { Table } from '../table.ts';
+
+const rule: Rule = {
+  rule: 'plant-beyond-set',
+  severity: 'error',
+  acceptable: false,
+  title: 'More plants than were set',
+  meaning: 'The plant number is higher than the number of plants set in the pot.',
+  example: 'plant is 4, but 3 plants were set at T1 row 2 column 3',
+};
+export default rule;
+
+export function reportPlantBeyondSet(
+  report: Report,
+  table: Table,
+  row: CsvRow,
+  plant: number,
+  plants: number,
+  where: string,
+): void {
+  const set = plants === 1 ? '1 plant was set' : `${String(plants)} plants were set`;
+  report(rule, {
+    file: table.file,
+    place: table.place(row, 'plant'),
+    found: String(plant),
+    expected: `1 to ${String(plants)}`,
+    message: `plant is ${String(plant)}, but ${set} at ${where}; correct the number, or plants in layout.csv`,
+    where,
+  });
+}

@@ -1,0 +1,42 @@
+import { nearest } from '../nearest.ts';
+import { pathInWords, type Refusal } from '../refusal.ts';
+import type { Finding, Rule } from '../rule.ts';
+import { homeOfKey, schemaAt } from '../schema-at.ts';
+import { showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'unknown-key',
+  severity: 'error',
+  acceptable: false,
+  title: 'Unknown key',
+  meaning:
+    'A key that the file does not know would be passed over in silence, and what it says with it. A misspelt key is the commonest cause.',
+  example: '"licens" is not a key of trial.yaml; did you mean "licence"?',
+};
+export default rule;
+
+/** The keys that may stand at a path. */
+export function keysAt(refusal: Refusal): string[] {
+  return Object.keys(schemaAt(refusal.schema, refusal.path)?.properties ?? {});
+}
+
+export function explainUnknownKey(refusal: Refusal): Finding {
+  const key = String(refusal.error.params['additionalProperty']);
+  const known = keysAt(refusal);
+  const best = nearest(key, known);
+  const home = best === null ? homeOfKey(refusal.schema, key) : null;
+  const of = refusal.path.length === 0 ? refusal.file : pathInWords(refusal.path);
+  const advice =
+    best !== null
+      ? `did you mean "${best}"?`
+      : home !== null
+        ? `it belongs at ${home}`
+        : `known keys: ${known.join(', ')}`;
+  return {
+    file: refusal.file,
+    place: refusal.yaml.keyPlace([...refusal.path, key]),
+    found: key,
+    expected: best ?? home,
+    message: `${showText(key)} is not a key of ${of}; ${advice}`,
+  };
+}

@@ -1,0 +1,36 @@
+import type { CsvRow } from '../../read/csv.ts';
+import type { Report, Rule } from '../rule.ts';
+import type { Table } from '../table.ts';
+import type { Factor } from '../../model/trial.ts';
+import { didYouMean, nearest } from '../nearest.ts';
+import { showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'unknown-level',
+  severity: 'error',
+  acceptable: false,
+  title: 'Unknown level',
+  meaning: 'The row names a treatment that its factor in trial.yaml does not list.',
+  example: '"slate-egrett" is no level of cultivar; did you mean "slate-egret"?',
+};
+export default rule;
+
+export function reportUnknownLevel(
+  report: Report,
+  table: Table,
+  row: CsvRow,
+  factor: Factor,
+  text: string,
+  where: string,
+): void {
+  const known = factor.levels.map(({ id }) => id);
+  const guess = didYouMean(text, known);
+  report(rule, {
+    file: table.file,
+    place: table.place(row, factor.id),
+    found: text,
+    expected: nearest(text, known),
+    message: `${showText(text)} is no level of ${factor.id}${guess === '' ? `; levels: ${known.join(', ')}` : guess}`,
+    where,
+  });
+}

@@ -1,0 +1,33 @@
+import { flowYaml } from '../flow-yaml.ts';
+import { nearest } from '../nearest.ts';
+import { pathInWords, type Refusal } from '../refusal.ts';
+import type { Finding, Rule } from '../rule.ts';
+import { showValue } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'wrong-choice',
+  severity: 'error',
+  acceptable: false,
+  title: 'Not one of the choices',
+  meaning: 'Some values are words from a fixed list, so that trials can be compared.',
+  example: 'status is "done", but must be one of: planned, growing, finished',
+};
+export default rule;
+
+export function explainWrongChoice(refusal: Refusal): Finding {
+  const { data, params } = refusal.error;
+  const allowed: unknown = params['allowedValues'] ?? [params['allowedValue']];
+  const choices = (Array.isArray(allowed) ? allowed : [allowed]).map(String);
+  const best = typeof data === 'string' ? nearest(data, choices) : null;
+  const expected = choices.map(flowYaml).join(', ');
+  const isEmpty = data === null;
+  const is = isEmpty ? 'is empty' : `is ${showValue(data)}`;
+  const must = choices.length === 1 ? expected : `one of: ${expected}`;
+  return {
+    file: refusal.file,
+    place: isEmpty ? refusal.yaml.keyPlace(refusal.path) : refusal.yaml.place(refusal.path),
+    found: showValue(data),
+    expected,
+    message: `${pathInWords(refusal.path)} ${is}, but must be ${must}${best === null ? '' : `; did you mean "${best}"?`}`,
+  };
+}

@@ -1,0 +1,41 @@
+import type { Report, Rule } from '../rule.ts';
+import type { YamlFault } from '../../read/yaml.ts';
+import { cut, showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'yaml-syntax',
+  severity: 'error',
+  acceptable: false,
+  title: 'Not YAML',
+  meaning: 'The file breaks the rules of YAML, so that nothing in it can be read with certainty.',
+  example: 'the line "title: Lettuce: four tanks" is not YAML: a value that holds ": " must stand in quotes',
+};
+export default rule;
+
+/** The library's words for the commonest faults, in a grower's. */
+const words: readonly [RegExp, string][] = [
+  [/nested mappings are not allowed in compact/i, 'a value that holds ": " must stand in quotes'],
+  [/missing closing "/i, 'a double quote is opened and never closed'],
+  [/missing closing '/i, 'a single quote is opened and never closed'],
+  [/must end with a \]/i, 'a square bracket is opened and never closed'],
+  [/must end with a \}/i, 'a curly bracket is opened and never closed'],
+  [
+    /implicit keys need to be on a single line|implicit map keys need to be followed/i,
+    'a key needs a colon and a space after it',
+  ],
+  [/all mapping items must start at the same column/i, 'keys of one mapping must begin in the same column'],
+  [/unresolved tag/i, 'a value that begins with ! must stand in quotes'],
+  [/unresolved alias|aliased anchor not found/i, 'a value that begins with * must stand in quotes'],
+  [/plain value cannot start with/i, 'a value that begins with a special character must stand in quotes'],
+  [/with stringkeys, all keys must be strings/i, 'keys must be plain words'],
+  [/nested too deep/i, 'it is nested too deep to read'],
+];
+
+export function reportYamlSyntax(report: Report, file: string, fault: YamlFault): void {
+  const reason =
+    fault.kind === 'several documents'
+      ? 'a line of --- begins a second document; keep one'
+      : (words.find(([pattern]) => pattern.test(fault.detail))?.[1] ?? cut(fault.detail));
+  const what = fault.text === null ? 'the file' : `the line ${showText(fault.text.trim())}`;
+  report(rule, { file, place: fault.place, found: fault.text, message: `${what} is not YAML: ${reason}` });
+}

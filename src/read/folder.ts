@@ -1,0 +1,84 @@
+/** The only file of this room that touches the disk. */
+import { readdir, readFile, realpath, stat } from 'node:fs/promises';
+import { join, sep } from 'node:path';
+import type { Unread } from './folder-files.ts';
+
+/** Beyond this a file is no part of a trial's record: 100 MB. */
+const largest = 100 * 1024 * 1024;
+
+/** The names of the folders in `trials/`, sorted; files there and names that begin with a dot are passed over. */
+export async function listTrials(contentFolder: string): Promise<string[]> {
+  const trials = join(contentFolder, 'trials');
+  const entries = await readdir(trials, { withFileTypes: true }).catch(() => []);
+  const names: string[] = [];
+  for (const entry of entries) {
+    if (entry.name.startsWith('.')) continue;
+    if (entry.isDirectory() || (entry.isSymbolicLink() && (await isFolder(join(trials, entry.name))))) {
+      names.push(entry.name);
+    }
+  }
+  return names.sort();
+}
+
+async function isFolder(path: string): Promise<boolean> {
+  return stat(path).then(
+    (found) => found.isDirectory(),
+    () => false,
+  );
+}
+
+/** The bytes of site.yaml and cultivars.yaml; null where a file is absent or cannot be read. */
+export async function readContentFiles(
+  contentFolder: string,
+): Promise<{ site: Uint8Array | null; cultivars: Uint8Array | null }> {
+  const read = (name: string): Promise<Uint8Array | null> =>
+    readFile(join(contentFolder, name)).catch(() => null);
+  const [site, cultivars] = await Promise.all([read('site.yaml'), read('cultivars.yaml')]);
+  return { site, cultivars };
+}
+
+/**
+ * All regular files of a trial's folder by path with `/`, names that begin with a dot left out. A symbolic
+ * link is followed where it stays within the folder. What is not read is listed in `unread`.
+ */
+export async function readTrialFolder(
+  path: string,
+): Promise<Map<string, Uint8Array> & { readonly unread: readonly Unread[] }> {
+  const unread: Unread[] = [];
+  const files = new Map<string, Uint8Array>();
+  const root = await realpath(path).catch(() => path);
+  await readInto(files, unread, root, '', new Set([root]));
+  unread.sort((a, b) => (a.path < b.path ? -1 : 1));
+  return Object.assign(files, { unread });
+}
+
+async function readInto(
+  files: Map<string, Uint8Array>,
+  unread: Unread[],
+  root: string,
+  folder: string,
+  visited: ReadonlySet<string>,
+): Promise<void> {
+  const names = await readdir(join(root, folder)).catch(() => null);
+  if (names === null) {
+    unread.push({ path: folder, reason: 'not readable' });
+    return;
+  }
+  for (const name of names.sort()) {
+    if (name.startsWith('.')) continue;
+    const path = folder === '' ? name : `${folder}/${name}`;
+    const real = await realpath(join(root, path)).catch(() => null);
+    const found = real === null ? null : await stat(real).catch(() => null);
+    if (real === null || found === null) unread.push({ path, reason: 'not readable' });
+    else if (!real.startsWith(root + sep)) unread.push({ path, reason: 'a link that leaves the folder' });
+    else if (found.isDirectory()) {
+      if (!visited.has(real)) await readInto(files, unread, root, path, new Set([...visited, real]));
+    } else if (!found.isFile()) unread.push({ path, reason: 'not a regular file' });
+    else if (found.size > largest) unread.push({ path, reason: 'too large' });
+    else {
+      const bytes = await readFile(real).catch(() => null);
+      if (bytes === null) unread.push({ path, reason: 'not readable' });
+      else files.set(path, bytes);
+    }
+  }
+}
