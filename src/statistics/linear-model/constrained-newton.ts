@@ -18,6 +18,8 @@ export interface Minimum<E extends Evaluation> {
 const ITERATIONS = 200;
 /** Steps smaller than this beside the values end the search: well inside 1e-9 once Newton converges. */
 const STEP = 1e-11;
+/** A variance below this share of the largest is taken for 0. */
+const NOTHING = 1e-10;
 
 /**
  * Minimises a smooth function of variances that are at least 0 (the first, above 0), by Newton steps on
@@ -84,11 +86,13 @@ function search<E extends Evaluation>(
   direction: Float64Array | null,
 ): { at: Float64Array; evaluation: E } | null {
   if (direction === null) return null;
+  const largest = Math.max(...at);
   const slack = 1e-12 * (1 + Math.abs(from.deviance));
   for (let length = 1; length > 1e-9; length /= 2) {
     const to = at.map((value, k) => {
       const moved = value + length * direction[k]!;
-      return k === 0 ? Math.max(moved, value / 10) : Math.max(moved, 0);
+      if (k === 0) return Math.max(moved, value / 10);
+      return moved > NOTHING * largest ? moved : 0;
     });
     const evaluation = evaluate(to);
     if (evaluation !== null && evaluation.deviance <= from.deviance + slack) return { at: to, evaluation };

@@ -1,12 +1,11 @@
 import { meanOf } from '../mean.ts';
-import { choleskyFactor, choleskyInverse } from './cholesky.ts';
 import { constrainedNewton, type Minimum } from './constrained-newton.ts';
 import { type DistinctUnits, distinctUnits } from './distinct-units.ts';
 import type { Spread } from './covariance-structure.ts';
 import { type FixedEffects, NO_DEGREES_OF_FREEDOM, NO_VARIATION } from './fixed-effects.ts';
 import { householderQr, type QrFactors, rotate, rotateBack } from './householder-qr.ts';
 import { scaleRows } from './least-squares.ts';
-import { columnOf, dotProduct, entryOf, type Matrix, matrixFromColumns, zeroMatrix } from './matrix.ts';
+import { columnOf, dotProduct, matrixFromColumns, zeroMatrix } from './matrix.ts';
 import { mixedModelEffects } from './mixed-model-effects.ts';
 import { type Covariate, type Factor, type ModelTerms, modelTerms } from './model-terms.ts';
 import {
@@ -17,6 +16,7 @@ import {
 } from './restricted-likelihood.ts';
 import { roundingNoise } from './rounding-noise.ts';
 import type { Stratum } from './strata-rotation.ts';
+import { varianceCovariance } from './variance-covariance.ts';
 
 export interface MixedDesign {
   readonly responses: readonly number[];
@@ -171,25 +171,4 @@ function bestMinimum(model: UnitModel, meanSquare: number): Minimum<RestrictedDe
     (best, minimum) => (best && best.evaluation.deviance <= minimum.evaluation.deviance ? best : minimum),
     null,
   );
-}
-
-/** Twice the inverse of the deviance's second derivatives, over the variances that are not at zero. */
-function varianceCovariance(variances: Float64Array, observed: Matrix): Matrix | null {
-  const free = [...variances.keys()].filter((k) => variances[k]! > 0);
-  const reduced = zeroMatrix(free.length, free.length);
-  free.forEach((i, a) => {
-    free.forEach((j, b) => {
-      reduced.values[b * free.length + a] = entryOf(observed, i, j);
-    });
-  });
-  const lower = choleskyFactor(reduced);
-  if (lower === null) return null;
-  const inverse = choleskyInverse(lower);
-  const covariance = zeroMatrix(variances.length, variances.length);
-  free.forEach((i, a) => {
-    free.forEach((j, b) => {
-      covariance.values[j * variances.length + i] = 2 * entryOf(inverse, a, b);
-    });
-  });
-  return covariance;
 }

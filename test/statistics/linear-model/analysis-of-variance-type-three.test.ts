@@ -53,7 +53,10 @@ async function inR(
 
 const keep = <T>(values: readonly T[], without: readonly number[]) =>
   values.filter((_, i) => !without.includes(i));
-const y24 = [49.5, 62.8, 46.8, 57, 59.8, 58.5, 55.5, 56, 62.8, 55.8, 69.5, 55, 62, 48.8, 45.5, 44.2, 52, 51.5, 49.8, 48.8, 57.2, 59, 53.2, 56]; // prettier-ignore
+const y24 = [
+  49.5, 62.8, 46.8, 57, 59.8, 58.5, 55.5, 56, 62.8, 55.8, 69.5, 55, 62, 48.8, 45.5, 44.2, 52, 51.5, 49.8,
+  48.8, 57.2, 59, 53.2, 56,
+];
 
 interface Case {
   name: string;
