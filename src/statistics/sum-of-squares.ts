@@ -1,4 +1,4 @@
-import { meanOf } from './mean.ts';
+import { centred } from './centred.ts';
 import { sum } from './sum.ts';
 
 /**
@@ -12,16 +12,9 @@ import { sum } from './sum.ts';
  * @example sumOfSquares([1, 2, 3]) // 2
  */
 export function sumOfSquares(values: readonly number[] | Float64Array): number {
-  const n = values.length;
-  if (n < 2) return 0;
-  const centre = meanOf(values);
-  const deviations = new Float64Array(n);
-  const squares = new Float64Array(n);
-  for (let index = 0; index < n; index += 1) {
-    const deviation = values[index]! - centre;
-    deviations[index] = deviation;
-    squares[index] = deviation * deviation;
-  }
+  if (values.length < 2) return 0;
+  const { deviations, scale } = centred(values);
   const leftOver = sum(deviations);
-  return Math.max(0, sum(squares) - (leftOver * leftOver) / n);
+  const squares = sum(deviations.map((deviation) => deviation * deviation));
+  return Math.max(0, squares - (leftOver * leftOver) / values.length) / (scale * scale);
 }
