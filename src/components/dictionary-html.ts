@@ -10,10 +10,12 @@ export function dictionaryHtml({ id, file, fields }: DictionarySection): string 
       `<td>${escapeHtml(kind)}</td><td>${needed ? 'yes' : 'no'}</td><td>${shown}</td></tr>`
     );
   });
-  const head = ['Name', 'Meaning', 'Kind', 'Needed', 'Example'].map((each) => `<th scope="col">${each}</th>`).join('');
+  const head = ['Name', 'Meaning', 'Kind', 'Needed', 'Example']
+    .map((each) => `<th scope="col">${each}</th>`)
+    .join('');
   return (
     `<div class="scroll" role="region" aria-label="Fields of ${escapeHtml(file)}" tabindex="0"><table class="dictionary">` +
-    `<caption>Fields of ${escapeHtml(file)}</caption><thead><tr>${head}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`
+    `<caption><span>Fields of ${escapeHtml(file)}</span></caption><thead><tr>${head}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`
   );
 }
 

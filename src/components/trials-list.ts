@@ -34,8 +34,7 @@ function run(list: HTMLTableElement, filters: HTMLElement, status: HTMLElement):
     let shown = 0;
     for (const row of rows) {
       const fits = selects.every(
-        ({ name, value }) =>
-          value === '' || row.querySelector(`[data-key="${name}"]`)?.textContent === value,
+        ({ name, value }) => value === '' || row.querySelector(`[data-key="${name}"]`)?.textContent === value,
       );
       row.hidden = !fits;
       if (fits) shown += 1;
@@ -50,7 +49,9 @@ function run(list: HTMLTableElement, filters: HTMLElement, status: HTMLElement):
     if (select.selectedIndex < 0) select.value = '';
     select.addEventListener('change', () => {
       filter();
-      const chosen = new URLSearchParams(selects.filter(({ value }) => value).map(({ name, value }) => [name, value]));
+      const chosen = new URLSearchParams(
+        selects.filter(({ value }) => value).map(({ name, value }) => [name, value]),
+      );
       history.replaceState(null, '', chosen.size > 0 ? `?${chosen}` : location.pathname);
     });
   }

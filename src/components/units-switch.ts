@@ -5,7 +5,8 @@ const buttons = [...(group?.querySelectorAll<HTMLButtonElement>('button[data-cho
 
 function show(units: string): void {
   root.dataset['units'] = units;
-  for (const button of buttons) button.setAttribute('aria-pressed', String(button.dataset['choose'] === units));
+  for (const button of buttons)
+    button.setAttribute('aria-pressed', String(button.dataset['choose'] === units));
 }
 
 function remember(units: string): void {

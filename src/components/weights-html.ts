@@ -13,7 +13,7 @@ export function weightsHtml({ columns, rows }: Table): string {
   });
   return (
     `<div class="scroll" role="region" aria-label="The rows of weights.csv" tabindex="0"><table>` +
-    `<caption>The rows of weights.csv, weights in g</caption><thead><tr>${head.join('')}</tr></thead>` +
+    `<caption><span>The rows of weights.csv, weights in g</span></caption><thead><tr>${head.join('')}</tr></thead>` +
     `<tbody>${body.join('')}</tbody></table></div>`
   );
 }

@@ -13,7 +13,8 @@ export function workingHtml({ treatment, measures, area }: TreatmentWorking, dat
 
 function measureHtml({ id, measure, heading, values, leftOut, steps }: MeasureWorking, data: string): string {
   const items = values.map(
-    ({ place, value, rows }) => `<li>${escapeHtml(place)} <a href="${data}${rowAnchor(rows)}">${value}</a></li>`,
+    ({ place, value, rows }) =>
+      `<li>${escapeHtml(place)} <a href="${data}${rowAnchor(rows)}">${value}</a></li>`,
   );
   const out = leftOut.map(({ place, reason }) => `${escapeHtml(place)} (${escapeHtml(reason)})`);
   return (

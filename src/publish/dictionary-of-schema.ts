@@ -84,13 +84,9 @@ function referenceOf(schema: Schema): string | undefined {
 /** Follows a reference, and takes the described one of `anyOf: [it, null]`. */
 function resolved(schema: Schema, definitions: Record<string, Schema>): Schema {
   const name = schema.$ref?.replace('#/$defs/', '');
-  if (name !== undefined) return { ...resolved(definitions[name] ?? {}, definitions), ...withoutRef(schema) };
+  if (name !== undefined) return { ...resolved(definitions[name] ?? {}, definitions), ...described(schema) };
   const some = schema.anyOf?.find((each) => each.type !== 'null');
   return some ? { ...resolved(some, definitions), ...described(schema) } : schema;
-}
-
-function withoutRef({ $ref: _, ...rest }: Schema): Schema {
-  return rest;
 }
 
 function described({ description, examples }: Schema): Schema {

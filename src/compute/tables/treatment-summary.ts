@@ -49,7 +49,9 @@ export function treatmentSummaryTable(
 /** The decimals of a column: those that the row with the fewest values allows. */
 export function digitsFor(trial: Trial, summaries: readonly Summary[]): number {
   const counts = summaries.map(({ n }) => n).filter((n) => n > 0);
-  return counts.length === 0 ? 0 : digitsOfMean(printedResolution(trial.metadata.variables[0]), Math.min(...counts));
+  return counts.length === 0
+    ? 0
+    : digitsOfMean(printedResolution(trial.metadata.variables[0]), Math.min(...counts));
 }
 
 function columnsFor(summaries: readonly Summary[], unit: string, digits: number): Column[] {

@@ -34,8 +34,12 @@ export function listedTrials(trials: readonly TrialWithFindings[]): ListedTrial[
 }
 
 /** The values of one column, each once, in alphabetical order (seasons newest first). */
-export function valuesOf(trials: readonly ListedTrial[], key: 'crop' | 'season' | 'setting' | 'design'): string[] {
-  if (key !== 'season') return [...new Set(trials.map((trial) => trial[key]))].sort((a, b) => (a < b ? -1 : 1));
+export function valuesOf(
+  trials: readonly ListedTrial[],
+  key: 'crop' | 'season' | 'setting' | 'design',
+): string[] {
+  if (key !== 'season')
+    return [...new Set(trials.map((trial) => trial[key]))].sort((a, b) => (a < b ? -1 : 1));
   const newestFirst = [...trials].sort((a, b) => (a.seasonOrder > b.seasonOrder ? -1 : 1));
   return [...new Set(newestFirst.map(({ season }) => season))];
 }

@@ -1,0 +1,34 @@
+import { formatNumber } from '../format/format-number.ts';
+import { formatP } from '../format/format-p.ts';
+import { treatmentName } from '../format/level-names.ts';
+import type { Method } from './method.ts';
+
+export const dunnett: Method = {
+  id: 'dunnett',
+  name: 'Against the check: Dunnett',
+  use: 'Each level less the check cultivar, with limits and p that hold for all of these at once. Narrower than looking at every pair, because fewer are looked at. Two-sided.',
+  formula: [
+    't = difference ÷ its standard error',
+    'adjusted p = chance that the largest |t| of so many differences from one check is as large or larger',
+  ],
+  references: [
+    'C. W. Dunnett (1955), A multiple comparison procedure for comparing several treatments with a control, Journal of the American Statistical Association 50, 1096–1121.',
+  ],
+  example({ trial, findings, names }) {
+    for (const { against_check: rows, alpha } of findings.inference) {
+      const row = rows.find((each) => each.estimate !== null && each.p_adjusted !== null);
+      if (
+        !row ||
+        row.estimate === null ||
+        row.p_adjusted === null ||
+        row.lower === null ||
+        row.upper === null
+      )
+        continue;
+      const limits = `${formatNumber(row.lower, 1, { plus: true })} to ${formatNumber(row.upper, 1, { plus: true })}`;
+      const formula = `${formatNumber(row.estimate, 1, { plus: true })}, limits ${limits}, ${formatP(row.p_adjusted, alpha)}`;
+      return { of: treatmentName(trial, row.treatment, names), steps: [{ name: 'Less the check', formula }] };
+    }
+    return null;
+  },
+};

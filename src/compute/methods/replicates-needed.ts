@@ -1,0 +1,27 @@
+import { formatNumber } from '../format/format-number.ts';
+import type { Method } from './method.ts';
+
+export const replicatesNeeded: Method = {
+  id: 'replicates-needed',
+  name: 'Replicates needed',
+  use: 'How many units of each treatment the next trial needs to tell a given difference, at 80 and 90% power, from this trial’s own error or, where it has none, from the site’s other trials of the crop.',
+  formula: [
+    'the smallest r at which F, noncentral by r × (difference)² ÷ (2 × error variance), passes its 5% bound with the wanted power',
+  ],
+  references: ['H. Scheffé (1959), The Analysis of Variance, Wiley.'],
+  example({ findings }) {
+    const found = findings.next_trial.find(({ replicates_needed: needed }) => needed !== null);
+    if (!found || found.replicates_needed === null) return null;
+    const cv = found.cv_used === null ? '' : ` with a CV of ${formatNumber(found.cv_used, 1)}%`;
+    const power = formatNumber(found.power * 100, 0);
+    return {
+      of: found.from,
+      steps: [
+        {
+          name: 'Replicates',
+          formula: `${found.replicates_needed} to tell ${formatNumber(found.difference_percent, 0)}% apart at ${power}% power${cv}`,
+        },
+      ],
+    };
+  },
+};
