@@ -4,6 +4,7 @@ import readings from '../../schemas/readings.table.json' with { type: 'json' };
 import summary from '../../schemas/summary.table.json' with { type: 'json' };
 import weights from '../../schemas/weights.table.json' with { type: 'json' };
 import type { TrialMetadata } from '../model/trial.ts';
+import { guardedText } from './formula-guard.ts';
 import { publishedUnit } from './published-unit.ts';
 import { unitCodes } from './unit-codes.ts';
 
@@ -51,13 +52,17 @@ export const tableSources = { harvest, layout, readings, weights, summary } as R
 
 export type TableName = keyof typeof tableSources;
 
-function factorFields(metadata: TrialMetadata, source: Field): Field[] {
+/** A level's id as the table writes it: in our own tables nothing leaves that a spreadsheet would run. */
+const levelIn = (name: TableName, id: string): string =>
+  name === 'weights' || name === 'summary' ? guardedText(id) : id;
+
+function factorFields(name: TableName, metadata: TrialMetadata, source: Field): Field[] {
   return (metadata.factors ?? []).map((factor) => ({
     ...source,
     name: factor.id,
     title: factor.name,
-    example: factor.levels[0]?.id ?? '',
-    constraints: { ...source.constraints, enum: factor.levels.map((level) => level.id) },
+    example: levelIn(name, factor.levels[0]?.id ?? ''),
+    constraints: { ...source.constraints, enum: factor.levels.map((level) => levelIn(name, level.id)) },
   }));
 }
 
@@ -78,8 +83,12 @@ function variableFields(metadata: TrialMetadata, source: Field): Field[] {
   });
 }
 
-function expanded(metadata: TrialMetadata, { forEach, ...source }: TableSource['fields'][number]): Field[] {
-  if (forEach === 'factor') return factorFields(metadata, source);
+function expanded(
+  name: TableName,
+  metadata: TrialMetadata,
+  { forEach, ...source }: TableSource['fields'][number],
+): Field[] {
+  if (forEach === 'factor') return factorFields(name, metadata, source);
   if (forEach === 'variable') return variableFields(metadata, source);
   if (source.unit !== '{primary}') return [source];
   const [primary] = metadata.variables;
@@ -92,5 +101,5 @@ function expanded(metadata: TrialMetadata, { forEach, ...source }: TableSource['
 
 /** The columns of a table as this trial has them: one for each of its factors and variables. */
 export function fieldsOf(name: TableName, metadata: TrialMetadata): Field[] {
-  return tableSources[name].fields.flatMap((field) => expanded(metadata, field));
+  return tableSources[name].fields.flatMap((field) => expanded(name, metadata, field));
 }

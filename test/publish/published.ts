@@ -1,0 +1,27 @@
+/** What the tests hold against the standards: every dataset, read back as a reader finds it. */
+import type { Library, TrialWithFindings } from '../../src/model/library.ts';
+import { publishedFiles, siteFiles } from '../../src/publish/files.ts';
+import { bare, bareLibrary, full, library, text } from './example.ts';
+
+export const datasets: readonly (readonly [string, TrialWithFindings, Library])[] = [
+  ['a trial that uses every optional field', full, library],
+  ['a trial that uses none', bare, bareLibrary],
+];
+
+/** A published file of a trial as text; throws where there is none. */
+export function published(name: string, item: TrialWithFindings, of: Library): string {
+  const file = publishedFiles(item, of).find((each) => each.name === name);
+  if (file === undefined) throw new Error(`${name} is not published`);
+  return text(file);
+}
+
+export function publishedJson(name: string, item: TrialWithFindings, of: Library): unknown {
+  return JSON.parse(published(name, item, of));
+}
+
+/** A file across trials as text; throws where there is none. */
+export function acrossTrials(name: string, of: Library): string {
+  const file = siteFiles(of).find((each) => each.name === name);
+  if (file === undefined) throw new Error(`${name} is not published`);
+  return text(file);
+}
