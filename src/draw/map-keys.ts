@@ -58,11 +58,10 @@ export function scaleKey(
   return { svg: element('g', { class: 'key scale-key' }, ...swatches, ...texts), height };
 }
 
-/** As many decimals as round boundaries need to be told apart. */
+/** As many decimals as the boundaries have. */
 function digitsOfBoundaries(boundaries: readonly number[]): number {
-  const [first, second] = boundaries;
-  if (first === undefined) return 0;
-  return digitsOfValue(second === undefined ? Math.abs(first) || 1 : Number((second - first).toPrecision(6)));
+  const sizes = boundaries.map((boundary) => Number(Math.abs(boundary).toPrecision(6)));
+  return Math.max(0, ...sizes.filter((size) => size > 0).map(digitsOfValue));
 }
 
 /** Pieces of a key set one after the other, in as many lines as they need. */

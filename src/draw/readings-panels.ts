@@ -1,0 +1,156 @@
+import { extent } from 'd3-array';
+import { scaleLinear } from 'd3-scale';
+import type { Reading, Trial } from '../model/trial.ts';
+import type { DayScale } from './day-scale.ts';
+import { niceDomain } from './fluid.ts';
+import { element, label, round } from './svg.ts';
+import { roundTicks } from './value-axis.ts';
+
+/** A kind of reading that has a panel. */
+type Kind = 'level' | 'ec' | 'ph' | 'temperature';
+
+/** The panels, with the words and units of the data dictionary. */
+export const readingKinds: readonly (readonly [Kind, string])[] = [
+  ['level', 'water level (cm)'],
+  ['ec', 'EC (mS/cm at 25 °C)'],
+  ['ph', 'pH'],
+  ['temperature', 'temperature (°C)'],
+];
+
+const lineHeight = 70;
+const headHeight = 38;
+/** The height of one panel with its heading, in px. */
+export const panelHeight = lineHeight + headHeight;
+const styles = ['', ' second', ' third', ' fourth'];
+/** A container's line style, by its place in the trial: a class of the style sheet. */
+export const lineStyle = (index: number): string => styles[index % styles.length]!;
+
+/** Small panels below the time line, one for each kind of reading, each container a line. */
+export function readingsPanels(
+  trial: Trial,
+  scale: DayScale,
+  top: number,
+): { svg: string; height: number; kinds: string[] } {
+  const containers = trial.metadata.containers.map(({ id }) => id);
+  const present = readingKinds.filter(([kind]) => trial.readings.some((reading) => reading[kind] !== null));
+  const panels = present.map(([kind, words], index) =>
+    linePanel(linesOf(trial.readings, containers, kind), kind, words, scale, top + index * panelHeight),
+  );
+  return {
+    svg: panels.join(''),
+    height: present.length * panelHeight,
+    kinds: present.map(([, words]) => words.replace(/ \(.*/, '')),
+  };
+}
+
+/** One container's readings, in the order of their days. */
+export interface Line {
+  container: string;
+  style: string;
+  points: { date: string; value: number }[];
+}
+
+/** A panel with a line for each container, its name at the line's end. */
+export function linePanel(
+  lines: readonly Line[],
+  kind: string,
+  words: string,
+  scale: DayScale,
+  top: number,
+): string {
+  const [lowest = 0, highest = 1] = extent(lines.flatMap(({ points }) => points.map(({ value }) => value)));
+  const domain = niceDomain([lowest, highest], 2);
+  const base = top + panelHeight - 8;
+  const y = scaleLinear()
+    .domain(domain)
+    .range([base, top + headHeight - 4]);
+  const grid = roundTicks(domain, 2).map(({ value, text }) => {
+    const at = round(y(value));
+    return (
+      element('line', { class: 'gridline', x1: scale.at(scale.first), x2: '88%', y1: at, y2: at }) +
+      label(text, { class: 'tick', x: 0, y: at + 4 })
+    );
+  });
+  const ends = spread(lines.map(({ points }) => y(points.at(-1)!.value)));
+  return element(
+    'g',
+    { class: 'panel', 'data-reading': kind },
+    label(words, { class: 'strong', x: 0, y: top + 19 }),
+    ...grid,
+    ...lines.map((line) => lineOf(line, scale, y, base)),
+    ...lines.map(({ container }, index) =>
+      label(container, { class: 'tick', x: '89%', y: ends[index]! + 4 }),
+    ),
+  );
+}
+
+function linesOf(readings: readonly Reading[], containers: readonly string[], kind: Kind): Line[] {
+  return containers
+    .map((container, index) => ({
+      container,
+      style: lineStyle(index),
+      points: readings
+        .flatMap((reading) => {
+          const value = reading[kind];
+          return reading.container === container && value !== null ? [{ date: reading.date, value }] : [];
+        })
+        .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)),
+    }))
+    .filter(({ points }) => points.length > 0);
+}
+
+/** A line is stretched to the width; its stroke is not. */
+function lineOf(
+  { container, style, points }: Line,
+  scale: DayScale,
+  y: (value: number) => number,
+  base: number,
+): string {
+  const path = points
+    .map(
+      ({ date, value }, index) =>
+        `${index === 0 ? 'M' : 'L'}${String(scale.percent(date))} ${String(round(y(value) - base))}`,
+    )
+    .join('');
+  return element(
+    'g',
+    { class: 'line', 'data-container': container },
+    stretched(
+      base,
+      element('path', { class: `curve${style}`, d: path, 'vector-effect': 'non-scaling-stroke' }),
+    ),
+    ...points.map(({ date, value }) =>
+      element('circle', { class: 'dot', cx: scale.at(date), cy: y(value), r: 3 }),
+    ),
+  );
+}
+
+/** A layer whose x runs from 0 to 100 over the width and whose y is in px, 0 at `base`. */
+export function stretched(base: number, ...children: readonly string[]): string {
+  const height = 100;
+  return element(
+    'svg',
+    {
+      x: 0,
+      y: base - height,
+      width: '100%',
+      height,
+      viewBox: `0 ${String(-height)} 100 ${String(height)}`,
+      preserveAspectRatio: 'none',
+      overflow: 'visible',
+    },
+    ...children,
+  );
+}
+
+/** Moves labels apart until none stands on another, keeping their order. */
+export function spread(places: readonly number[], apart = 13): number[] {
+  const order = places.map((_, index) => index).sort((a, b) => places[a]! - places[b]! || a - b);
+  const moved = [...places];
+  for (let index = 1; index < order.length; index += 1) {
+    const [above, below] = [order[index - 1]!, order[index]!];
+    moved[below] = Math.max(moved[below]!, moved[above]! + apart);
+  }
+  const excess = order.length === 0 ? 0 : (moved[order.at(-1)!]! - Math.max(...places)) / 2;
+  return moved.map((place) => round(place - excess));
+}

@@ -1,0 +1,77 @@
+import { scaleLinear } from 'd3-scale';
+import { unitName } from '../compute/format/unit-name.ts';
+import { type FluidScale, fluidScale, niceDomain } from './fluid.ts';
+import { drawing, element, label, round } from './svg.ts';
+import { gridlines, roundTicks, valueAxes, axisHeight } from './value-axis.ts';
+
+/** What a scatter shows. */
+export interface Scatter {
+  points: readonly { x: number; y: number }[];
+  /** The axis along the foot; a unit of weight gets its US unit too. */
+  xUnit: string;
+  xLabel: string;
+  yUnit: string;
+  yLabel: string;
+  /** A straight line through two points of the plane. */
+  line: readonly [{ x: number; y: number }, { x: number; y: number }] | null;
+}
+
+const height = 220;
+
+/** Dots in a plane, upright values from the label at the top left. */
+export function scatter(
+  about: { id: string; title: string; description: string; kind: string },
+  { points, xUnit, xLabel, yUnit, yLabel, line }: Scatter,
+): string {
+  const x = fluidScale(niceDomain(points.map((point) => point.x)), [13, 90]);
+  const yDomain = niceDomain([0, ...points.map((point) => point.y)]);
+  const y = scaleLinear().domain(yDomain).range([height, 34]);
+  const named = [yLabel, unitName(yUnit)].filter((part) => part !== '');
+  return drawing(
+    about,
+    { height: height + 12 + axisHeight(xUnit) + 22 },
+    label(named.length === 2 ? `${named[0]!} (${named[1]!})` : named.join(''), {
+      class: 'strong',
+      x: 0,
+      y: 15,
+    }),
+    gridlines(x, 30, height + 8),
+    levels(x, yDomain, (value) => y(value)),
+    line === null
+      ? ''
+      : element('line', {
+          class: 'leader',
+          x1: x.at(line[0].x),
+          y1: y(line[0].y),
+          x2: x.at(line[1].x),
+          y2: y(line[1].y),
+        }),
+    ...points.map((point) => element('circle', { class: 'dot', cx: x.at(point.x), cy: y(point.y), r: 4.5 })),
+    valueAxes(x, height + 12, xUnit),
+    label(xLabel, {
+      class: 'strong',
+      x: '50%',
+      y: height + 12 + axisHeight(xUnit) + 14,
+      'text-anchor': 'middle',
+    }),
+  );
+}
+
+/** Level lines at round values, that at zero in ink. */
+function levels(x: FluidScale, domain: readonly [number, number], y: (value: number) => number): string {
+  const [from, to] = x.domain;
+  return roundTicks(domain, 5)
+    .map(({ value, text }) => {
+      const at = round(y(value));
+      return (
+        element('line', {
+          class: value === 0 ? 'zero' : 'gridline',
+          x1: x.at(from),
+          x2: x.at(to),
+          y1: at,
+          y2: at,
+        }) + label(text, { class: 'tick', x: '11%', y: at + 4, 'text-anchor': 'end' })
+      );
+    })
+    .join('');
+}

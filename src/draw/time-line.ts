@@ -1,0 +1,149 @@
+import { formatDate, formatShortDate } from '../compute/format/format-date.ts';
+import type { Figure } from '../model/figure.ts';
+import type { Trial } from '../model/trial.ts';
+import { dayScale, type DayScale, monthStarts } from './day-scale.ts';
+import { type FigureOptions, withDefaults } from './figure-options.ts';
+import { readingsPanels } from './readings-panels.ts';
+import { drawing, element, label } from './svg.ts';
+import { textWidth } from './text-width.ts';
+import { timeTable } from './time-table.ts';
+import { wrapText } from './wrap-text.ts';
+import { narrow } from './grid-map.ts';
+
+/** A day of the trial that has a name of its own. */
+export interface Milestone {
+  date: string;
+  what: string;
+}
+
+const id = 'time-line';
+const range = [7, 84] as const;
+const labelHeight = 32;
+const eventLine = 16;
+
+/** Sown, germinated, transplanted and each cut, in the order of their days. */
+export function milestonesOf(trial: Trial): Milestone[] {
+  const { sown, germinated, transplanted, cuts = [] } = trial.metadata.dates ?? {};
+  const named = [
+    { date: sown, what: 'sown' },
+    { date: germinated, what: 'germinated' },
+    { date: transplanted, what: 'transplanted' },
+    ...cuts.map((date, index) => ({ date, what: cuts.length > 1 ? `cut ${String(index + 1)}` : 'cut' })),
+  ];
+  return named
+    .flatMap(({ date, what }) => (date === undefined ? [] : [{ date, what }]))
+    .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+}
+
+/**
+ * What happened when, on one line: sowing, planting and cuts above it, numbered events on it with their words
+ * below, and each kind of reading in a panel on the same days. Null where no day is known.
+ */
+export function drawTimeLine(trial: Trial, options: FigureOptions = {}): Figure | null {
+  const { language } = withDefaults(trial, options);
+  const milestones = milestonesOf(trial);
+  const events = [...(trial.metadata.events ?? [])].sort((a, b) =>
+    a.date < b.date ? -1 : a.date > b.date ? 1 : 0,
+  );
+  const dates = [...milestones, ...events, ...trial.readings].map(({ date }) => date);
+  if (dates.length === 0) return null;
+  const scale = dayScale(dates, range);
+  const above = drawMilestones(milestones, scale);
+  const y = above.height;
+  const marks = events.map((event, index) => eventMark(scale.at(event.date), y, index + 1));
+  const months = drawMonths(scale, y);
+  const panels = readingsPanels(trial, scale, y + 34);
+  const words = drawEvents(events, y + 34 + panels.height);
+  const title = 'Time line';
+  const said = milestones.map(({ date, what }) => `${what} on ${formatDate(date, language)}`);
+  const rest = [
+    events.length === 0 ? '' : `${String(events.length)} event${events.length === 1 ? '' : 's'} noted`,
+    panels.kinds.length === 0 ? '' : `readings of ${panels.kinds.join(', ')}`,
+  ].filter((each) => each !== '');
+  const sentence = [...said, ...rest].join('; ');
+  const description = `${sentence.replace(/^./, (letter) => letter.toUpperCase())}.`;
+  return {
+    id,
+    title,
+    description,
+    svg: drawing(
+      { id, title, description, kind: id },
+      { height: y + 34 + panels.height + words.height },
+      months,
+      element('line', { class: 'day', x1: scale.at(scale.first), x2: scale.at(scale.last), y1: y, y2: y }),
+      above.svg,
+      ...marks,
+      panels.svg,
+      words.svg,
+    ),
+    table: timeTable(trial, milestones, events, language),
+  };
+}
+
+/**
+ * Labels above the line, each to the right of its day where there is room. From the last day back, each stands
+ * above every later label that it would meet in a phone's column, so that no leader crosses a label.
+ */
+function drawMilestones(milestones: readonly Milestone[], scale: DayScale): { svg: string; height: number } {
+  const later: { x: number; from: number; level: number }[] = [];
+  const placed = milestones.toReversed().map(({ date, what }) => {
+    const x = (scale.percent(date) / 100) * narrow;
+    const width = Math.max(textWidth(what, 13, true), textWidth(formatShortDate(date), 12)) + 8;
+    const anchor = x + width > narrow ? 'end' : 'start';
+    const [from, to] = anchor === 'end' ? [x - width, x] : [x, x + width];
+    const met = later.filter((other) => other.from < to || other.x <= to).map(({ level }) => level);
+    const level = Math.max(-1, ...met) + 1;
+    later.push({ x, from, level });
+    return { date, what, level, anchor };
+  });
+  const height = (Math.max(-1, ...later.map(({ level }) => level)) + 1) * labelHeight + 16;
+  const svg = placed.map(({ date, what, level, anchor }) => {
+    const x = scale.at(date);
+    const base = height - 14 - level * labelHeight;
+    const words = { x, dx: anchor === 'end' ? -4 : 4, 'text-anchor': anchor };
+    return element(
+      'g',
+      { class: 'milestone' },
+      element('line', { class: 'leader', x1: x, x2: x, y1: base - 24, y2: height + 6 }),
+      label(what, { class: 'strong', ...words, y: base - 15 }),
+      label(formatShortDate(date), { class: 'tick', ...words, y: base - 2 }),
+    );
+  });
+  return { svg: svg.join(''), height };
+}
+
+function drawMonths(scale: DayScale, y: number): string {
+  return monthStarts(scale)
+    .map(
+      ({ date, name }) =>
+        element('line', { class: 'baseline', x1: scale.at(date), x2: scale.at(date), y1: y, y2: y + 12 }) +
+        label(name, { class: 'tick', x: scale.at(date), y: y + 25, 'text-anchor': 'middle' }),
+    )
+    .join('');
+}
+
+function eventMark(x: string, y: number, number: number): string {
+  return element(
+    'g',
+    { class: 'event' },
+    element('circle', { cx: x, cy: y, r: 8.5 }),
+    label(String(number), { x, y: y + 4, 'text-anchor': 'middle' }),
+  );
+}
+
+/** The events' words, numbered, broken to a phone's column. */
+function drawEvents(
+  events: readonly { date: string; where?: string; what: string }[],
+  top: number,
+): { svg: string; height: number } {
+  let y = top + (events.length === 0 ? 0 : 22);
+  const svg = events.map(({ date, where, what }, index) => {
+    const place = where === undefined ? '' : ` (${where})`;
+    const lines = wrapText(`${formatShortDate(date)}${place}: ${what}`, narrow - 32, 13);
+    const drawn = lines.map((text, line) => label(text, { x: 26, y: y + line * eventLine }));
+    const mark = eventMark('10', y - 4, index + 1);
+    y += lines.length * eventLine + 7;
+    return mark + drawn.join('');
+  });
+  return { svg: svg.join(''), height: y - top };
+}

@@ -1,0 +1,101 @@
+import { formatDate } from '../compute/format/format-date.ts';
+import { formatBare, formatQuantity } from '../compute/format/format-quantity.ts';
+import { squareMetres } from '../compute/growing-area.ts';
+import type { Figure } from '../model/figure.ts';
+import type { Container, Trial } from '../model/trial.ts';
+import { dayScale } from './day-scale.ts';
+import { type FigureOptions, withDefaults } from './figure-options.ts';
+import { element, drawing, label } from './svg.ts';
+import { monthStarts } from './day-scale.ts';
+import { type Line, linePanel, lineStyle, panelHeight } from './readings-panels.ts';
+
+const id = 'water-over-time';
+
+/** A level read to 2 mm over half a square metre is uncertain by 1 L; a tenth is the finest worth printing. */
+const digits = 1;
+
+/**
+ * Water that each container has used up to each reading of its level, in litres: the fall of the level over
+ * the inside area, with what was added and rained in and less what ran over. Null where no container's inside
+ * and two levels are known.
+ */
+export function drawWaterOverTime(trial: Trial, options: FigureOptions = {}): Figure | null {
+  const { language } = withDefaults(trial, options);
+  const lines = trial.metadata.containers
+    .map((container, index): Line => ({
+      container: container.id,
+      style: lineStyle(index),
+      points: waterUsedUpTo(container, trial),
+    }))
+    .filter(({ points }) => points.length > 1);
+  if (lines.length === 0) return null;
+  const scale = dayScale(
+    lines.flatMap(({ points }) => points.map(({ date }) => date)),
+    [7, 84],
+  );
+  const title = 'Water used, from the first reading on';
+  const said = lines.map(({ container, points }) => {
+    const used = formatQuantity(points.at(-1)!.value, 'L', digits).metric;
+    return `${container} ${used} by ${formatDate(points.at(-1)!.date, language)}`;
+  });
+  const description = `${said.join('; ')}.`;
+  const foot = panelHeight + 2;
+  const months = monthStarts(scale).map(
+    ({ date, name }) =>
+      element('line', {
+        class: 'baseline',
+        x1: scale.at(date),
+        x2: scale.at(date),
+        y1: foot - 10,
+        y2: foot - 4,
+      }) + label(name, { class: 'tick', x: scale.at(date), y: foot + 10, 'text-anchor': 'middle' }),
+  );
+  return {
+    id,
+    title,
+    description,
+    svg: drawing(
+      { id, title, description, kind: id },
+      { height: foot + 18 },
+      linePanel(lines, 'water', 'water used (L)', scale, 0),
+      ...months,
+    ),
+    table: {
+      caption: title,
+      columns: [
+        { heading: 'Container', numeric: false },
+        { heading: 'Day', numeric: false },
+        { heading: 'Used so far (L)', numeric: true },
+        { heading: 'Used so far (US gal)', numeric: true },
+      ],
+      rows: lines.flatMap(({ container, points }) =>
+        points.map(({ date, value }) => {
+          const both = formatBare(value, 'L', digits);
+          return [container, formatDate(date, language), both.metric, both.us ?? ''];
+        }),
+      ),
+    },
+  };
+}
+
+/** Litres used by a container up to each of its readings of the level; empty where its inside is not known. */
+export function waterUsedUpTo(container: Container, trial: Trial): { date: string; value: number }[] {
+  if (!container.inside) return [];
+  const litresInCentimetre = squareMetres(container.inside) * 10;
+  const readings = trial.readings
+    .filter((reading) => reading.container === container.id)
+    .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : a.line - b.line));
+  const points: { date: string; value: number }[] = [];
+  let firstLevel: number | null = null;
+  let poured = 0;
+  for (const { date, level, added, rain, overflow } of readings) {
+    if (firstLevel !== null) poured += (rain ?? 0) - (overflow ?? 0);
+    if (level !== null) {
+      firstLevel ??= level;
+      points.push({ date, value: litresInCentimetre * (firstLevel - level) + poured });
+    }
+    // What this row added was poured after its level was read.
+    if (firstLevel !== null) poured += added ?? 0;
+  }
+  return points;
+}
