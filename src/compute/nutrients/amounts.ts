@@ -2,7 +2,8 @@ import { type Nutrient, waterKeys } from '../../model/nutrient-keys.ts';
 import { sum } from '../../statistics/sum.ts';
 import { byNutrient } from './by-nutrient.ts';
 import { namedAnalysis } from './named-analysis.ts';
-import type { Amount, Recipe } from './recipe.ts';
+import { nitrogenForms } from './nitrogen-forms.ts';
+import { type Amount, known, type Recipe } from './recipe.ts';
 import { type SaltAnalysis, saltAnalysis } from './salt-analysis.ts';
 
 /** A salt of the recipe with what it holds and how much of it goes into a litre. */
@@ -18,7 +19,7 @@ export interface SaltInSolution {
 export interface Amounts {
   salts: readonly SaltInSolution[];
   /** mg/L of what the water brings. */
-  water: ReadonlyMap<Nutrient, number>;
+  water: Record<Nutrient, Amount>;
   /** mg/L in the finished solution, salts and water. */
   total: Record<Nutrient, Amount>;
   remarks: readonly string[];
@@ -27,7 +28,7 @@ export interface Amounts {
 /**
  * What salts and source water make in a litre: mg/L = 10 x percent x g/L, summed over the salts, plus the
  * water's. A salt whose share is unknown makes the sum unknown, unless none of that salt is used. What the water's
- * analysis does not name counts as none.
+ * analysis does not name counts as none; nitrogen in it without its form is of unknown form.
  *
  * Where the recipe has a stock ratio and no salt names a stock, all go into one stock, called "the stock".
  */
@@ -41,29 +42,32 @@ export function amountsOf(recipe: Recipe): Amounts {
   }));
   const oneStock = recipe.stock_ratio !== undefined && salts.every(({ stock }) => stock === null);
   const placed = oneStock ? salts.map((salt) => ({ ...salt, stock: '' })) : salts;
-  const forms = (['NO3_N', 'NH4_N', 'urea_N'] as const).map((form) => water.given.get(form) ?? 0);
-  const given = new Map(water.given);
-  if (!given.has('N') && sum(forms) > 0) given.set('N', sum(forms));
+  const { remark, ...forms } = nitrogenForms(water.given, 'the source water');
+  const brought = { ...byNutrient((nutrient) => known(water.given.get(nutrient) ?? 0)), ...forms };
   return {
     salts: placed,
-    water: given,
-    total: byNutrient((nutrient) => total(nutrient, placed, given.get(nutrient) ?? 0)),
-    remarks: [...water.remarks, ...placed.flatMap(({ analysis }) => analysis.remarks)],
+    water: brought,
+    total: byNutrient((nutrient) => total(nutrient, placed, brought[nutrient])),
+    remarks: [
+      ...water.remarks,
+      ...(remark ? [remark] : []),
+      ...placed.flatMap(({ analysis }) => analysis.remarks),
+    ],
   };
 }
 
-function total(nutrient: Nutrient, salts: readonly SaltInSolution[], water: number): Amount {
+function total(nutrient: Nutrient, salts: readonly SaltInSolution[], water: Amount): Amount {
   const shares = salts
     .filter(({ gramsPerLitre }) => gramsPerLitre > 0)
     .map(({ gramsPerLitre, analysis }) => ({ share: analysis.percent[nutrient], gramsPerLitre }));
-  const missing = shares.filter(({ share }) => share.value === null);
+  const missing = [water, ...shares.map(({ share }) => share)].filter(({ value }) => value === null);
   const atLeast = sum([
-    water,
+    water.atLeast,
     ...shares.map(({ share, gramsPerLitre }) => 10 * share.atLeast * gramsPerLitre),
   ]);
   return {
     value: missing.length > 0 ? null : atLeast,
     atLeast,
-    reason: missing.map(({ share }) => share.reason).join('; '),
+    reason: missing.map(({ reason }) => reason).join('; '),
   };
 }

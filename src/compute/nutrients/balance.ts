@@ -2,7 +2,8 @@ import type { Nutrient } from '../../model/nutrient-keys.ts';
 import { sum } from '../../statistics/sum.ts';
 import type { Amounts } from './amounts.ts';
 import { byIon, type IonId, ionIds, ions, milligramsPerMillimole } from './ions.ts';
-import { type Amount, known } from './recipe.ts';
+import { reactsByName } from './held-by-name.ts';
+import { type Amount, known, unknown } from './recipe.ts';
 
 export interface Balance {
   /** meq/L of each ion, without sign; null where its nutrient is not known. */
@@ -30,7 +31,13 @@ export function balanceOf({ salts, water, total }: Amounts): Balance {
     const { nutrient, charge } = ions[ion];
     if (nutrient !== null)
       return scaled(total[nutrient], Math.abs(charge) / milligramsPerMillimole(nutrient));
-    const moles = salts.map(({ analysis, gramsPerLitre }) => 10 * analysis.otherIons[ion] * gramsPerLitre);
+    const used = salts.filter(({ gramsPerLitre }) => gramsPerLitre > 0);
+    const open = used.find(({ analysis, name }) => !analysis.formula && reactsByName(name) === ion);
+    if (open)
+      return unknown(
+        `${open.name}: without its formula, the ${charge > 0 ? 'acid' : 'alkali'} in it is unknown`,
+      );
+    const moles = used.map(({ analysis, gramsPerLitre }) => 10 * analysis.otherIons[ion] * gramsPerLitre);
     return known(sum(moles) * Math.abs(charge));
   });
   neutralise(meq, 'OH');
@@ -66,13 +73,14 @@ function sideOf(meq: Readonly<Record<IonId, Amount>>, sign: 1 | -1, lackingInWat
   return { value: reasons.length > 0 ? null : atLeast, atLeast, reason: [...new Set(reasons)].join('; ') };
 }
 
-function sideLackingInWater(water: ReadonlyMap<Nutrient, number>): 'cations' | 'anions' | null {
+function sideLackingInWater(water: Readonly<Record<Nutrient, Amount>>): 'cations' | 'anions' | null {
+  if (water.NO3_N.value === null) return null;
   const side = (sign: number): number =>
     sum(
       ionIds.map((ion) => {
         const { charge, nutrient } = ions[ion];
         if (nutrient === null || Math.sign(charge) !== sign) return 0;
-        return ((water.get(nutrient) ?? 0) / milligramsPerMillimole(nutrient)) * Math.abs(charge);
+        return (water[nutrient].atLeast / milligramsPerMillimole(nutrient)) * Math.abs(charge);
       }),
     );
   const cations = side(1);

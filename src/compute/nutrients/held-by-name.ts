@@ -34,3 +34,13 @@ export function heldByName(name: string): ReadonlySet<Nutrient> {
   const plain = plainName(name);
   return new Set(words.flatMap(([word, nutrients]) => (word.test(plain) ? nutrients : [])));
 }
+
+/**
+ * The ion by which a salt so named changes the water's pH, which no label gives: the H+ of an acid, the OH- of a
+ * hydroxide, silicate or carbonate; null for others, and for boric and organic acids, which hardly part with theirs.
+ */
+export function reactsByName(name: string): 'H' | 'OH' | null {
+  const plain = plainName(name);
+  if (/\b(nitric|phosphoric|sulfuric|hydrochloric)\b/.test(plain)) return 'H';
+  return /hydroxide|silicate|(?<!bi)carbonate/.test(plain) ? 'OH' : null;
+}

@@ -1,4 +1,4 @@
-/** A single salt of the trade, by name and by formula. */
+/** A single salt of the trade, or an acid or alkali, by name and by formula. */
 export interface KnownSalt {
   /** Its names in plain form (see `plainName`), the usual one first. */
   names: readonly string[];
@@ -45,6 +45,12 @@ export const knownSalts: readonly KnownSalt[] = [
   salt(320, ['CuSO4.5H2O', 'CuSO4'], 'copper sulfate'),
   salt(560, ['Na2MoO4.2H2O'], 'sodium molybdate'),
   salt(null, ['K2SiO3'], 'potassium silicate'),
+  salt(null, ['KHCO3'], 'potassium bicarbonate'),
+  salt(null, ['K2CO3'], 'potassium carbonate'),
+  salt(null, ['KOH'], 'potassium hydroxide'),
+  salt(null, ['H3PO4'], 'phosphoric acid'),
+  salt(null, ['HNO3'], 'nitric acid'),
+  salt(null, ['H2SO4'], 'sulfuric acid'),
 ];
 
 function salt(solubility: number | null, formulas: readonly string[], ...names: string[]): KnownSalt {
@@ -68,5 +74,6 @@ export function plainName(name: string): string {
 /** The single salt that a name means, or null where it means a blend or nothing we know. */
 export function knownSalt(name: string): KnownSalt | null {
   const plain = plainName(name);
-  return knownSalts.find(({ names }) => names.includes(plain)) ?? null;
+  const before = /^([^()]+) \(/.exec(plain)?.[1] ?? plain;
+  return knownSalts.find(({ names }) => names.includes(plain) || names.includes(before)) ?? null;
 }

@@ -5,6 +5,8 @@ import { otherNames } from './oxide-factors.ts';
 /** An analysis by nutrient: each in the unit it was given in, oxides and ions turned into the element. */
 export interface NamedAnalysis {
   given: ReadonlyMap<Nutrient, number>;
+  /** Names that are not known, so that what they give is left out. */
+  notKnown: readonly string[];
   /** What to tell the grower about names and doubles. */
   remarks: readonly string[];
 }
@@ -22,11 +24,13 @@ export function namedAnalysis(
   of: string,
 ): NamedAnalysis {
   const given = new Map<Nutrient, number>();
+  const notKnown: string[] = [];
   const remarks: string[] = [];
   for (const [key, value] of Object.entries(analysis)) {
     if (!keys.includes(key)) {
+      notKnown.push(key);
       remarks.push(
-        `${of} names "${key}", which is not known and is left out; did you mean "${nearestKey(key, keys)}"?`,
+        `${of} names "${key.slice(0, 60)}", which is not known and is left out; ${suggestion(key, keys)}`,
       );
       continue;
     }
@@ -45,12 +49,20 @@ export function namedAnalysis(
       );
     }
   }
-  return { given, remarks };
+  return { given, notKnown, remarks };
 }
 
-/** The known name most like a given one, capitals and hyphens aside. */
-export function nearestKey(key: string, keys: readonly string[]): string {
+/** `did you mean "x"?` with the known name most like a given one, or all known names where none is alike. */
+function suggestion(key: string, keys: readonly string[]): string {
+  const nearest = nearestKey(key, keys);
+  return nearest === null ? `known are ${keys.join(', ')}.` : `did you mean "${nearest}"?`;
+}
+
+/** The known name most like a given one, capitals and hyphens aside; null where half of it or more differs. */
+export function nearestKey(key: string, keys: readonly string[]): string | null {
   const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
-  const ranked = keys.map((name) => ({ name, steps: distance(plain(key), plain(name)) }));
-  return ranked.reduce((best, next) => (next.steps < best.steps ? next : best)).name;
+  const wanted = plain(key).slice(0, 60);
+  const ranked = keys.map((name) => ({ name, steps: distance(wanted, plain(name)) }));
+  const best = ranked.reduce((nearest, next) => (next.steps < nearest.steps ? next : nearest));
+  return best.steps < wanted.length / 2 ? best.name : null;
 }

@@ -28,6 +28,7 @@ interface Tally extends Groups {
 
 const subscripts = '₀₁₂₃₄₅₆₇₈₉';
 const mostOfOne = 1e6;
+const longest = 100;
 
 /**
  * Reads a formula such as `MgSO4.7H2O`, `Ca(NO3)2·4H2O`, `5Ca(NO3)2.NH4NO3.10H2O`, `(NH4)2SO4` or
@@ -38,11 +39,13 @@ const mostOfOne = 1e6;
  * @example parseFormula('MgSO4.7H2O') // {formula: {atoms: {Mg: 1, S: 1, O: 11, H: 14}, ...}}
  */
 export function parseFormula(text: string): FormulaOrProblem {
+  if (text.length > longest) return { problem: `is longer than ${String(longest)} characters` };
   const plain = text
     .trim()
     .replaceAll(/[₀-₉]/g, (digit) => String(subscripts.indexOf(digit)))
+    .replaceAll(/(?<=^|[.·•∙⋅*]\s*)(\d+(?:\.\d+)?)\s+(?=[A-Z([])/g, '$1')
     .replaceAll(/\s*[·•∙⋅*]\s*|\s+\.\s*|\.\s+|\s+/g, '·')
-    .replaceAll(/(?<=[A-Za-z)\]\d])\.(?=[A-Z([\d])/g, '·');
+    .replaceAll(/(?<=[A-Za-z)\]\d])\.(?=[A-Za-z([\d])/g, '·');
   if (plain === '') return { problem: 'is empty' };
   const total = empty();
   for (const part of partsOf(plain)) {
@@ -51,7 +54,7 @@ export function parseFormula(text: string): FormulaOrProblem {
     const read = readPart(match[2]!);
     if (typeof read === 'string') return { problem: read };
     const times = match[1] === undefined ? 1 : Number(match[1]);
-    if (!(times > 0)) return { problem: `takes a part ${match[1]!} times` };
+    if (!(times > 0 && times <= mostOfOne)) return { problem: `takes a part ${match[1]!} times` };
     add(total, read, times);
   }
   return { formula: { ...total, atoms: Object.fromEntries(total.atoms) } };

@@ -1,12 +1,12 @@
 import { labelKeys, type Nutrient } from '../../model/nutrient-keys.ts';
+import { sum } from '../../statistics/sum.ts';
 import { byNutrient } from './by-nutrient.ts';
 import { formulaIons } from './formula-ions.ts';
 import { heldByName } from './held-by-name.ts';
-import { byIon, type IonId } from './ions.ts';
+import { byIon, type IonId, milligramsPerMillimole } from './ions.ts';
 import { knownSalt } from './known-salts.ts';
-import { milligramsPerMillimole } from './ions.ts';
 import { molarMass } from './molar-mass.ts';
-import { namedAnalysis } from './named-analysis.ts';
+import { type NamedAnalysis, namedAnalysis } from './named-analysis.ts';
 import { nitrogenForms } from './nitrogen-forms.ts';
 import { type Formula, parseFormula } from './parse-formula.ts';
 import { type Amount, known, type Salt, unknown } from './recipe.ts';
@@ -35,8 +35,8 @@ const oftenUnsaid: readonly Nutrient[] = ['S', 'Fe', 'Mn', 'Zn', 'Cu', 'B', 'Mo'
  * 5. S and the micronutrients, which labels often leave unsaid, are unknown;
  * 6. Cl, Na, Si, Co, Ni and bicarbonate, which a label gives only where it makes a point of them, count as 0.
  *
- * A salt with neither label nor formula is unknown but for 2. These are rules of thumb about labels: common
- * practice, no source.
+ * A salt with neither label nor formula, or with a name on its label that is not known, is unknown but for 2.
+ * These are rules of thumb about labels: common practice, no source.
  */
 export function saltAnalysis(salt: Salt): SaltAnalysis {
   const label = namedAnalysis(salt.percent ?? {}, labelKeys, `${salt.name}: the label`);
@@ -49,8 +49,8 @@ export function saltAnalysis(salt: Salt): SaltAnalysis {
   }
   const formula = read && 'formula' in read ? read.formula : null;
   const percent = formula
-    ? byNutrient((nutrient) => known(percentByFormula(formula, nutrient)))
-    : byNutrient((nutrient) => notGiven(salt, nutrient, label.given));
+    ? byNutrient((nutrient) => percentByFormula(formula, nutrient, salt.name))
+    : byNutrient((nutrient) => notGiven(salt, nutrient, label));
   if (formula) remarks.push(...disagreements(salt.name, label.given, percent));
   const byLabel = [...label.given].filter(([nutrient]) => !nitrogen.includes(nutrient));
   for (const [nutrient, value] of byLabel) percent[nutrient] = known(value);
@@ -58,7 +58,9 @@ export function saltAnalysis(salt: Salt): SaltAnalysis {
     const { remark, ...forms } = nitrogenForms(withFormsOf(formula, label.given, percent), salt.name);
     Object.assign(percent, forms);
     if (remark) remarks.push(remark);
+    if (knownSalt(salt.name) && !heldByName(salt.name).has('urea_N')) percent.urea_N = noUrea(percent.urea_N);
   }
+  remarks.push(...overfull(salt.name, label.given));
   const moles = formula ? formulaIons(formula) : byIon(() => 0);
   const hundredGrams = formula ? 100 / molarMass(formula.atoms) : 0;
   return { percent, otherIons: byIon((ion) => moles[ion] * hundredGrams), formula, remarks };
@@ -74,11 +76,25 @@ function withFormsOf(
   if (!formula || total === null || total === 0 || !given.has('N')) return given;
   if (nitrogen.some((form) => form !== 'N' && given.has(form))) return given;
   const scaled = new Map(given);
-  for (const form of nitrogen.slice(1)) scaled.set(form, (percent[form].value! / total) * given.get('N')!);
+  for (const form of nitrogen.slice(1)) {
+    const share = percent[form].value;
+    if (share !== null) scaled.set(form, (share / total) * given.get('N')!);
+  }
   return scaled;
 }
 
-function percentByFormula(formula: Formula, nutrient: Nutrient): number {
+/** A single salt that is not urea holds none, whatever is open between nitrate and ammonium. */
+function noUrea({ value }: Amount): Amount {
+  return known(value ?? 0);
+}
+
+/** A formula that only sums its atoms (N2H4O3) leaves the form of its nitrogen open. */
+function percentByFormula(formula: Formula, nutrient: Nutrient, name: string): Amount {
+  const written = formula.nitrate + formula.ammonium + formula.amide;
+  const open = formula.atoms['C'] === undefined && (formula.atoms['N'] ?? 0) > written;
+  if (open && nutrient !== 'N' && nitrogen.includes(nutrient)) {
+    return unknown(`${name}: the formula does not show the nitrogen as NO3 or NH4`);
+  }
   const groups: Partial<Record<Nutrient, number>> = {
     NO3_N: formula.nitrate,
     NH4_N: formula.ammonium,
@@ -86,17 +102,18 @@ function percentByFormula(formula: Formula, nutrient: Nutrient): number {
     HCO3: formula.carbonate,
   };
   const atoms = groups[nutrient] ?? formula.atoms[nutrient] ?? 0;
-  return (100 * atoms * milligramsPerMillimole(nutrient)) / molarMass(formula.atoms);
+  return known((100 * atoms * milligramsPerMillimole(nutrient)) / molarMass(formula.atoms));
 }
 
-function notGiven(salt: Salt, nutrient: Nutrient, label: ReadonlyMap<Nutrient, number>): Amount {
+function notGiven(salt: Salt, nutrient: Nutrient, { given, notKnown }: NamedAnalysis): Amount {
   const missing = unknown(`${salt.name}: the label does not give ${nutrient}`);
   if (heldByName(salt.name).has(nutrient)) return missing;
   if (knownSalt(salt.name)) return known(0);
-  if (label.size === 0) return unknown(`${salt.name}: neither a label's analysis nor a formula is given`);
+  if (notKnown.length > 0) return unknown(`${salt.name}: a name on the label is not known`);
+  if (given.size === 0) return unknown(`${salt.name}: neither a label's analysis nor a formula is given`);
   if (nitrogen.includes(nutrient)) return heldByName(salt.name).has('N') ? missing : known(0);
   if (grade.includes(nutrient)) return known(0);
-  const beyondGrade = label.has('Ca') || label.has('Mg') || label.has('S');
+  const beyondGrade = given.has('Ca') || given.has('Mg') || given.has('S');
   if (nutrient === 'Ca' || nutrient === 'Mg') return beyondGrade ? known(0) : missing;
   return oftenUnsaid.includes(nutrient) ? missing : known(0);
 }
@@ -108,12 +125,19 @@ function disagreements(
   byFormula: Readonly<Record<Nutrient, Amount>>,
 ): string[] {
   return [...label].flatMap(([nutrient, given]) => {
-    const expected = byFormula[nutrient].value!;
-    if (Math.abs(given - expected) <= Math.max(0.1 * expected, 0.15)) return [];
+    const expected = byFormula[nutrient].value;
+    if (expected === null || Math.abs(given - expected) <= Math.max(0.1 * expected, 0.15)) return [];
     const shown = String(Number(expected.toFixed(1)));
     return [
       `${name}: the label gives ${String(given)} % ${nutrient}, the formula ${shown} %; the label is used. ` +
         `Is it another hydrate?`,
     ];
   });
+}
+
+/** A label that adds up to more than the salt weighs. Forms of nitrogen count in N. */
+function overfull(name: string, label: ReadonlyMap<Nutrient, number>): string[] {
+  const parts = [...label].filter(([nutrient]) => nutrient === 'N' || !nitrogen.includes(nutrient));
+  const total = sum(parts.map(([, percent]) => percent));
+  return total > 100 ? [`${name}: the label adds up to ${total.toFixed(0)} % of the salt's weight.`] : [];
 }

@@ -15,8 +15,9 @@ export function stockWarnings(salts: readonly SaltInSolution[], ratio: number | 
   const used = salts.filter(({ gramsPerLitre }) => gramsPerLitre > 0);
   return stockWeights(used, ratio ?? 1).flatMap((stock) => {
     const members = used.filter((salt) => salt.stock === stock.name);
+    const concentrated = ratio === undefined || ratio > 1;
     return [
-      ...compatibility(stock.name, members),
+      ...(concentrated ? compatibility(stock.name, members) : []),
       ...(ratio === undefined ? [] : dissolving(stock, members)),
     ];
   });
