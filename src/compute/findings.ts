@@ -2,10 +2,12 @@ import type { Findings } from '../model/findings.ts';
 import type { Trial } from '../model/trial.ts';
 import { isWeight } from '../model/units.ts';
 import { countsOf } from './counts.ts';
-import { cutNumbers } from './cuts.ts';
+import { type Cut, cutNumbers } from './cuts.ts';
 import { describe } from './describe.ts';
+import { inferences } from './inference/inferences.ts';
+import { nutrientsOf } from './nutrients/solution.ts';
 import { waterUsed } from './water.ts';
-import { yieldsOf } from './yields.ts';
+import { type Yields, yieldsOf } from './yields.ts';
 
 /**
  * What a finished trial's weights support: weights in g, areas in m2, to full precision. A number that
@@ -14,7 +16,13 @@ import { yieldsOf } from './yields.ts';
 export function computeFindings(trial: Trial): Findings {
   const variable = trial.metadata.variables[0]!;
   const cuts = cutNumbers(trial);
-  const overall = yieldsOf(trial, 'all');
+  const yields = new Map<Cut, Yields>();
+  const yieldsOfCut = (cut: Cut): Yields => {
+    const known = yields.get(cut) ?? yieldsOf(trial, cut);
+    yields.set(cut, known);
+    return known;
+  };
+  const overall = yieldsOfCut('all');
   return {
     trial: trial.id,
     version: trial.metadata.version,
@@ -26,13 +34,11 @@ export function computeFindings(trial: Trial): Findings {
     counts: countsOf(trial),
     treatments: describe(trial, overall, 'all'),
     treatments_by_cut:
-      cuts.length > 1
-        ? cuts.map((cut) => ({ cut, treatments: describe(trial, yieldsOf(trial, cut), cut) }))
-        : [],
-    inference: [],
+      cuts.length > 1 ? cuts.map((cut) => ({ cut, treatments: describe(trial, yieldsOfCut(cut), cut) })) : [],
+    inference: inferences(trial, yieldsOfCut),
     position: [],
     water: waterUsed(trial, overall),
-    nutrients: null,
+    nutrients: trial.metadata.nutrients ? nutrientsOf(trial.metadata.nutrients) : null,
     next_trial: [],
   };
 }
