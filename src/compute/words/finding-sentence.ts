@@ -13,7 +13,9 @@ interface Telling {
   trial: Trial;
   findings: Findings;
   headline: Headline;
+  /** A treatment's name at the start of a sentence, and within one. */
   name: (treatment: Treatment) => string;
+  within: (treatment: Treatment) => string;
   amount: (value: number) => InBothUnits;
 }
 
@@ -45,8 +47,16 @@ function tellingOf(trial: Trial, findings: Findings, cultivars: readonly Cultiva
     findings,
     headline,
     name: (treatment) => treatmentName(trial, treatment, names),
+    within: (treatment) => withinSentence(treatmentName(trial, treatment, names), trial, treatment),
     amount: (value) => formatQuantity(value, findings.variable.unit, Math.max(0, digits)),
   };
+}
+
+/** A name that begins with its factor's ("solution strength 0.5") is no proper name: it begins small. */
+function withinSentence(name: string, trial: Trial, treatment: Treatment): string {
+  const first = (trial.metadata.factors ?? []).find(({ id }) => Object.hasOwn(treatment, id))?.name ?? '';
+  const common = name.toLowerCase().startsWith(`${first.toLowerCase()} `);
+  return common ? name.charAt(0).toLowerCase() + name.slice(1) : name;
 }
 
 function onlyOne({ findings, headline, name, amount }: Telling): Words {
@@ -57,11 +67,11 @@ function onlyOne({ findings, headline, name, amount }: Telling): Words {
 }
 
 /** The heaviest and the lightest on average, said of these containers alone. */
-function described({ findings, headline, name, amount }: Telling): Words {
+function described({ findings, headline, name, within, amount }: Telling): Words {
   const means = findings.treatments
     .flatMap((each) => {
       const mean = headline.summaryOf(each)?.mean ?? null;
-      return mean === null ? [] : [{ name: name(each.treatment), mean }];
+      return mean === null ? [] : [{ name: name(each.treatment), within: within(each.treatment), mean }];
     })
     .sort((a, b) => b.mean - a.mean);
   const [most, least] = [means[0], means.at(-1)];
@@ -71,7 +81,7 @@ function described({ findings, headline, name, amount }: Telling): Words {
   return [
     `${most.name} weighed most, `,
     amount(most.mean),
-    ` ${headline.per} on average, and ${least.name} least, `,
+    ` ${headline.per} on average, and ${least.within} least, `,
     amount(least.mean),
     '. This describes what was weighed and tests nothing: another time the order may differ.',
   ];
@@ -87,7 +97,7 @@ function testedAgainstCheck(telling: Telling, inference: Inference): Words | nul
     ({ id, check }) => check !== undefined && Object.hasOwn(known[0]!.treatment, id),
   );
   if (factor?.check === undefined) return null;
-  const check = telling.name({ [factor.id]: factor.check });
+  const check = telling.within({ [factor.id]: factor.check });
   const apart = known.filter((entry) => entry.p_adjusted! < inference.alpha);
   const alike = known.filter((entry) => entry.p_adjusted! >= inference.alpha);
   const sentences: Words[] = [];
@@ -148,19 +158,19 @@ function testedByPairs(telling: Telling, inference: Inference): Words | null {
     const [more, less] = first.estimate! > 0 ? [first.a, first.b] : [first.b, first.a];
     const rest = alike.filter((pair) => sameFactors(pair.a, first.a));
     const words: Words = [
-      `${telling.name(more)} outweighed ${telling.name(less)} by `,
+      `${telling.name(more)} outweighed ${telling.within(less)} by `,
       ...effect(telling, first),
       '.',
     ];
     if (rest.length === 0) return words;
-    const pairs = rest.slice(0, 3).map((pair) => `${telling.name(pair.a)} and ${telling.name(pair.b)}`);
-    const more_ = rest.length > 3 ? `, and ${rest.length - 3} more pairs` : '';
-    return [...words, ` Not told apart: ${pairs.join('; ')}${more_}.`];
+    const pairs = rest.slice(0, 3).map((pair) => `${telling.within(pair.a)} and ${telling.within(pair.b)}`);
+    const others = rest.length > 3 ? `, and ${rest.length - 3} more pairs` : '';
+    return [...words, ` Not told apart: ${pairs.join('; ')}${others}.`];
   }
   const [nearest] = [...alike].sort((a, b) => Math.abs(b.estimate!) - Math.abs(a.estimate!));
   if (!nearest) return null;
   return [
-    `No two treatments were told apart: the widest difference, between ${listed([telling.name(nearest.a), telling.name(nearest.b)])}, was `,
+    `No two treatments were told apart: the widest difference, between ${listed([telling.within(nearest.a), telling.within(nearest.b)])}, was `,
     ...effect(telling, nearest),
     '.',
   ];

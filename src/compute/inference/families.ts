@@ -1,0 +1,126 @@
+import type { Inference } from '../../model/findings.ts';
+import type { Treatment } from '../../model/trial.ts';
+import { tUpperQuantile } from '../../statistics/distributions/student-t.ts';
+import { letters } from '../../statistics/letters.ts';
+import { marginalMeans, type MarginalMeans } from '../../statistics/linear-model/marginal-means.ts';
+import {
+  studentizedRangeUpperQuantile,
+  studentizedRangeUpperTail,
+} from '../../statistics/studentized-range.ts';
+import type { AnalysisDesign, TreatmentTerm } from './analysis-design.ts';
+import type { FittedModel } from './fitted-model.ts';
+
+export type Mean = Inference['means'][number];
+export type Difference = Inference['differences'][number];
+
+/** The adjusted means of one term, and every pair of them: what adjustment and letters stay within. */
+export interface Family {
+  term: TreatmentTerm;
+  /** Why the term is not tested, or null. */
+  untested: string | null;
+  marginal: MarginalMeans;
+  means: Mean[];
+  differences: Difference[];
+}
+
+/** The family of a term's adjusted means, compared by Tukey and Kramer's method. */
+export function familyOf(
+  design: AnalysisDesign,
+  fit: FittedModel,
+  term: TreatmentTerm,
+  options: { alpha: number; greatestDf: number; untested: string | null },
+): Family {
+  const { alpha, greatestDf, untested } = options;
+  const marginal = marginalMeans(fit.effects, fit.model, term.factors, { greatestDf });
+  const treatments = marginal.means.map(({ levels }) => treatmentOf(design, term, levels));
+  if (untested !== null) {
+    const means = marginal.means.map((mean, index) =>
+      untestedMean(treatments[index]!, mean.estimate, untested),
+    );
+    return { term, untested, marginal, means, differences: [] };
+  }
+  const groups = marginal.means.filter(({ estimate }) => estimate !== null).length;
+  const differences = marginal.differences.map((pair) =>
+    tukeyKramer(pair, treatments[pair.a]!, treatments[pair.b]!, groups, alpha),
+  );
+  const display = lettersOf(marginal, differences, alpha);
+  const means = marginal.means.map((mean, index): Mean => {
+    const reach = mean.df === null || mean.se === null ? null : tUpperQuantile(alpha / 2, mean.df) * mean.se;
+    return {
+      treatment: treatments[index]!,
+      mean: mean.estimate,
+      se: mean.se,
+      df: mean.df,
+      lower: reach === null ? null : mean.estimate! - reach,
+      upper: reach === null ? null : mean.estimate! + reach,
+      letters: display[index] ?? null,
+      ...(mean.reason === null ? {} : { reason: mean.reason }),
+    };
+  });
+  return { term, untested, marginal, means, differences };
+}
+
+function treatmentOf(design: AnalysisDesign, term: TreatmentTerm, levels: readonly number[]): Treatment {
+  return Object.fromEntries(term.factors.map((id, index) => [id, design.levels.get(id)![levels[index]!]!]));
+}
+
+function untestedMean(treatment: Treatment, mean: number | null, reason: string): Mean {
+  return { treatment, mean, se: null, df: null, lower: null, upper: null, letters: null, reason };
+}
+
+/**
+ * One difference with simultaneous limits: q = |difference| x sqrt(2) / se is referred to the studentized
+ * range of as many groups as the family has means.
+ * Reference: C. Y. Kramer (1956), Biometrics 12, 307-310; J. W. Tukey (1953), The problem of multiple comparisons.
+ */
+function tukeyKramer(
+  pair: MarginalMeans['differences'][number],
+  a: Treatment,
+  b: Treatment,
+  groups: number,
+  alpha: number,
+): Difference {
+  const { estimate, se, df } = pair;
+  if (estimate === null || se === null || df === null) {
+    const reason = pair.reason ?? 'no standard error could be had';
+    return { a, b, estimate, se, df, lower: null, upper: null, p_adjusted: null, reason };
+  }
+  const reach = (studentizedRangeUpperQuantile(alpha, groups, df) * se) / Math.SQRT2;
+  const q = (Math.abs(estimate) * Math.SQRT2) / se;
+  return {
+    a,
+    b,
+    estimate,
+    se,
+    df,
+    lower: estimate - reach,
+    upper: estimate + reach,
+    p_adjusted: studentizedRangeUpperTail(q, groups, df),
+  };
+}
+
+/** Letters of the means whose every difference has a p, from unrounded p; null for the others. */
+function lettersOf(
+  marginal: MarginalMeans,
+  differences: readonly Difference[],
+  alpha: number,
+): (string | null)[] {
+  const known = marginal.means.flatMap(({ estimate }, index) => (estimate === null ? [] : [index]));
+  const size = marginal.means.length;
+  const p = Array.from({ length: size }, () => new Array<number | null>(size).fill(1));
+  marginal.differences.forEach(({ a, b }, index) => {
+    p[a]![b] = p[b]![a] = differences[index]!.p_adjusted;
+  });
+  const complete = known.every((a) => known.every((b) => p[a]![b] !== null));
+  const display = new Array<string | null>(size).fill(null);
+  if (!complete || known.length < 2) return display;
+  const descending = [...known].sort((a, b) => marginal.means[b]!.estimate! - marginal.means[a]!.estimate!);
+  const found = letters(
+    descending.map((a) => descending.map((b) => p[a]![b]!)),
+    alpha,
+  );
+  descending.forEach((index, rank) => {
+    display[index] = found[rank]!;
+  });
+  return display;
+}

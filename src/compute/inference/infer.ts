@@ -1,0 +1,228 @@
+import type { Inference } from '../../model/findings.ts';
+import type { Trial } from '../../model/trial.ts';
+import { analysisOfVarianceWithStrata } from '../../statistics/linear-model/analysis-of-variance-with-strata.ts';
+import { meanOf } from '../../statistics/mean.ts';
+import { normalScores } from '../../statistics/normal-scores.ts';
+import type { Cut } from '../cuts.ts';
+import { againstCheck } from './against-check.ts';
+import { type AnalysisDesign, analysisDesign, type TreatmentTerm } from './analysis-design.ts';
+import { checksOf } from './checks.ts';
+import { errorDegrees, stratumOf } from './error-degrees.ts';
+import { type Family, familyOf } from './families.ts';
+import { fitByLikelihood } from './fit-by-likelihood.ts';
+import { fitByStrata } from './fit-by-strata.ts';
+import type { FittedModel } from './fitted-model.ts';
+import { leastSignificantDifference } from './least-significant-difference.ts';
+import type { Measure, Observation } from './observations.ts';
+import { plantsPerUnit } from './plants-per-unit.ts';
+import { randomisationTestOf } from './randomisation.ts';
+import { rankTestOf } from './rank-test.ts';
+import { unitsOfFactors } from './replicates.ts';
+import { transformedAnalysis } from './transformed.ts';
+import { unitMeans } from './unit-means.ts';
+import {
+  confoundedWithBlock,
+  modelInWords,
+  notRandomised,
+  nothingVaries,
+  withoutErrorDegrees,
+  withoutReplicates,
+} from './verdict-words.ts';
+
+/** The level of every test, interval and letter. */
+export const alpha = 0.05;
+
+/** An entry that says why there is no test: description only, no p, interval or letter. */
+export function notTested(
+  trial: Trial,
+  measure: Measure,
+  cut: Cut,
+  observations: readonly Observation[],
+  reason: string,
+): Inference {
+  return {
+    measure,
+    cut,
+    units: unitsOfFactors(trial, observations),
+    verdict: 'not tested',
+    reason,
+    method: null,
+    model: '',
+    anova: [],
+    variance_components: [],
+    means: [],
+    differences: [],
+    against_check: [],
+    least_significant_difference: null,
+    cv_percent: null,
+    alpha,
+    checks: null,
+    randomisation_test: null,
+  };
+}
+
+/** What the design allows to be said of one measure of at least two treatments. */
+export function infer(
+  trial: Trial,
+  measure: Measure,
+  cut: Cut,
+  observations: readonly Observation[],
+): Inference {
+  const design = analysisDesign(trial, observations);
+  const degrees = errorDegrees(design);
+  const untested = (reason: string) => notTested(trial, measure, cut, observations, reason);
+  const lacking = new Map(design.terms.map((term) => [term.name, whyUntested(trial, design, degrees, term)]));
+  if (design.terms.every(({ name }) => lacking.get(name) !== null)) {
+    return untested(distinct([...lacking.values()]).join(' '));
+  }
+  const fit = fitModel(design, degrees);
+  if ('reason' in fit) return untested(`No test could be made: ${fit.reason}.`);
+  for (const row of fit.anova) {
+    if (lacking.get(row.term) === null && row.f === null) {
+      lacking.set(row.term, reasonOfRow(trial, design, row.term, row.reason));
+    }
+  }
+  const tested = design.terms.filter(({ name }) => lacking.get(name) === null);
+  if (tested.length === 0) return untested(distinct([...lacking.values()]).join(' '));
+  const families = design.terms.map((term) =>
+    familyOf(design, fit, term, {
+      alpha,
+      greatestDf: degrees.get(stratumOf(design, term.unit))!,
+      untested: lacking.get(term.name) ?? null,
+    }),
+  );
+  const reasons = distinct([...lacking.values()]);
+  if (!trial.metadata.design.randomised) reasons.push(notRandomised);
+  const units = unitMeans(design);
+  const scores = normalScores(units.fit.residuals);
+  return {
+    measure,
+    cut,
+    units: unitsOfFactors(trial, observations),
+    verdict: 'tested',
+    reason: reasons.join(' '),
+    method: fit.method,
+    model: modelInWords(trial, measure, design.blocks, design.terms, strataWithError(degrees)),
+    anova: fit.anova.map((row) => withholdUntested(row, lacking.get(row.term) ?? null)),
+    variance_components: fit.varianceComponents,
+    means: families.flatMap((family) => family.means),
+    differences: families.flatMap((family) => family.differences),
+    against_check: families.flatMap((family) => againstCheck()),
+    least_significant_difference: leastSignificantDifference(design, fit, families, alpha),
+    cv_percent: residualVariation(design, fit, units.units.length),
+    alpha,
+    checks: checksOf(design, units, alpha),
+    randomisation_test: randomisationTestOf(),
+    ...optional('sed', standardErrorsOfDifferences(families)),
+    ...optional('plants_per_unit', plantsPerUnit(design, fit)),
+    ...optional(
+      'transformed',
+      transformedAnalysis(trial, design, degrees, {
+        plain: fit,
+        units,
+        alpha,
+        fit: (other) => fitModel(other, degrees),
+      }),
+    ),
+    ...optional('rank_test', rankTestOf(trial, design, units)),
+    residuals: units.units.map(({ name, container }, index) => ({
+      unit: name,
+      container,
+      fitted: units.fit.fitted[index]!,
+      residual: units.fit.residuals[index]!,
+      normal_score: scores[index]!,
+    })),
+  };
+}
+
+/** Fits the model of a design: by strata where it is balanced, else by likelihood. */
+export function fitModel(
+  design: AnalysisDesign,
+  degrees: ReadonlyMap<string, number>,
+): FittedModel | { reason: string } {
+  const analysis = analysisOfVarianceWithStrata({
+    responses: design.observations.map(({ value }) => value),
+    factors: design.factors,
+    blocks: design.blocks,
+    treatments: design.terms.map(({ factors }) => factors),
+    strata: design.errors.strata,
+    residual: design.errors.residual,
+  });
+  return fitByStrata(analysis) ?? fitByLikelihood(design, degrees);
+}
+
+function whyUntested(
+  trial: Trial,
+  design: AnalysisDesign,
+  degrees: ReadonlyMap<string, number>,
+  term: TreatmentTerm,
+): string | null {
+  if (degrees.get(stratumOf(design, term.unit))! > 0) return null;
+  const replicates = unitsOfFactors(trial, design.observations).filter(({ factor }) =>
+    term.factors.includes(factor),
+  );
+  const single = replicates.every((unit) => Object.values(unit.replicates).every((count) => count <= 1));
+  return single ? withoutReplicates(trial, term) : withoutErrorDegrees(trial, term);
+}
+
+function reasonOfRow(trial: Trial, design: AnalysisDesign, name: string, reason: string | undefined): string {
+  const term = design.terms.find((each) => each.name === name)!;
+  if (reason?.startsWith('cannot be told apart')) return confoundedWithBlock(trial, term);
+  if (reason === 'the error is zero to rounding') return nothingVaries;
+  return reason === undefined ? withoutErrorDegrees(trial, term) : `${name}: ${reason}.`;
+}
+
+function withholdUntested(
+  row: Inference['anova'][number],
+  reason: string | null,
+): Inference['anova'][number] {
+  return reason === null ? row : { ...row, f: null, p: null, reason };
+}
+
+function distinct(reasons: readonly (string | null)[]): string[] {
+  return [...new Set(reasons.filter((reason) => reason !== null))];
+}
+
+function strataWithError(degrees: ReadonlyMap<string, number>): string[] {
+  return [...degrees].filter(([, df]) => df > 0).map(([name]) => name);
+}
+
+/** Smallest, mean and largest standard error among the tested differences, where they differ. */
+function standardErrorsOfDifferences(families: readonly Family[]): NonNullable<Inference['sed']> | null {
+  const errors = families.flatMap(({ differences }) =>
+    differences.flatMap(({ se }) => (se === null ? [] : [se])),
+  );
+  if (errors.length === 0) return null;
+  const smallest = Math.min(...errors);
+  const largest = Math.max(...errors);
+  return largest - smallest <= 1e-9 * largest ? null : { smallest, mean: meanOf(errors), largest };
+}
+
+/**
+ * The coefficient of variation between the units of the finest factor, in percent: the standard deviation of
+ * a unit's mean about what blocks and treatments make of it, over the general mean.
+ */
+function residualVariation(design: AnalysisDesign, fit: FittedModel, units: number): number | null {
+  const variance = varianceOfUnitMean(design, fit, units);
+  const mean = meanOf(design.observations.map(({ value }) => value));
+  return variance === null || mean <= 0 ? null : (100 * Math.sqrt(variance)) / mean;
+}
+
+/** The variance of the mean of one unit of the finest factor, from the components at and below its stratum. */
+function varianceOfUnitMean(design: AnalysisDesign, fit: FittedModel, units: number): number | null {
+  const names = [...design.errors.strata.map(({ name }) => name), design.errors.residual];
+  const at = names.indexOf(stratumOf(design, design.finest));
+  let total = 0;
+  for (const name of names.slice(at)) {
+    const component = fit.varianceComponents.find(({ term }) => term === name);
+    if (component?.variance === undefined || component.variance === null) return null;
+    const groups = design.errors.strata.find((stratum) => stratum.name === name)?.groups;
+    const count = groups ? new Set(groups).size : design.observations.length;
+    total += (component.variance * units) / count;
+  }
+  return total > 0 ? total : null;
+}
+
+function optional<K extends string, V>(key: K, value: V | null): Partial<Record<K, V>> {
+  return value === null ? {} : ({ [key]: value } as Record<K, V>);
+}

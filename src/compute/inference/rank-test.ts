@@ -1,0 +1,46 @@
+import type { Inference } from '../../model/findings.ts';
+import type { Trial } from '../../model/trial.ts';
+import { friedman } from '../../statistics/friedman.ts';
+import { kruskalWallis } from '../../statistics/kruskal-wallis.ts';
+import { meanOf } from '../../statistics/mean.ts';
+import { medianOf } from '../../statistics/median.ts';
+import type { Treatment } from '../../model/trial.ts';
+import type { AnalysisDesign } from './analysis-design.ts';
+import type { UnitMeans } from './unit-means.ts';
+
+type RankTest = NonNullable<Inference['rank_test']>;
+
+/**
+ * For scores and counts: medians, and a test on the ranks of units. Friedman's where every block holds every
+ * treatment once or more (the block's mean of each), Kruskal and Wallis's where there are no blocks. Null for
+ * measured variables, and for other designs.
+ */
+export function rankTestOf(trial: Trial, design: AnalysisDesign, { units }: UnitMeans): RankTest | null {
+  if (trial.metadata.variables[0]!.kind === 'measured' || design.errors.strata.length > 1) return null;
+  const byTreatment = Map.groupBy(units, ({ treatment }) => treatment);
+  const medians = [...byTreatment].map(([key, members]) => ({
+    treatment: Object.fromEntries(JSON.parse(key) as [string, string][]) as Treatment,
+    median: medianOf(members.map(({ mean }) => mean)),
+    n: members.length,
+  }));
+  const keys = [...byTreatment.keys()];
+  const blocks = [...Map.groupBy(units, ({ block }) => block).values()];
+  if (blocks.length < 2) {
+    const test = kruskalWallis(keys.map((key) => byTreatment.get(key)!.map(({ mean }) => mean)));
+    return { method: 'Kruskal-Wallis', medians, ...numbers(test) };
+  }
+  const test = friedman(
+    blocks.map((members) =>
+      keys.map((key) => {
+        const values = members.filter(({ treatment }) => treatment === key).map(({ mean }) => mean);
+        return values.length === 0 ? null : meanOf(values);
+      }),
+    ),
+  );
+  return { method: 'Friedman', medians, ...numbers(test) };
+}
+
+function numbers(test: ReturnType<typeof friedman>): Pick<RankTest, 'statistic' | 'df' | 'p' | 'reason'> {
+  const { statistic, df, p } = test;
+  return { statistic, df, p, ...('reason' in test ? { reason: test.reason } : {}) };
+}
