@@ -16,12 +16,15 @@ const OLDEST = 20;
 
 /** Runs the command line on the given Node and ends as it ends: same exit code, same signal. */
 function hand(node, args) {
-  const child = spawn(node, [entry, ...args], { stdio: 'inherit' });
+  // Astro would otherwise report its use to its makers.
+  const env = { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' };
+  const child = spawn(node, [entry, ...args], { stdio: 'inherit', env });
   const pass = (signal) => {
     // On a terminal Ctrl-C reaches the whole group by itself; sending it again would count as a second one.
     if (signal !== 'SIGINT' || !process.stdin.isTTY) child.kill(signal);
   };
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.on(signal, pass);
+  endWithParent(() => child.kill('SIGTERM'));
   child.on('error', (error) => {
     say(`The installed Node could not be started (${error.message}). Delete node_modules and try again.`);
     process.exitCode = 1;
@@ -34,6 +37,18 @@ function hand(node, args) {
     process.removeAllListeners(signal);
     process.kill(process.pid, signal);
   });
+}
+
+/**
+ * Ends the work when npm is ended: npm passes a signal on to the shell that it runs a script in, and that
+ * shell may die of it without a word to what it started.
+ */
+function endWithParent(end) {
+  if (process.env.npm_lifecycle_event === undefined) return;
+  const parent = process.ppid;
+  setInterval(() => {
+    if (process.ppid !== parent) end();
+  }, 500).unref();
 }
 
 function say(text) {
