@@ -34,8 +34,12 @@ function location({ site }: Dataset): object {
   };
 }
 
+/** The tables and the archives; what else a dataset has, its data page and its archive hold. */
+const gathered = new Set(['text/csv', 'application/zip']);
+
 function distributions(item: TrialWithFindings, library: Library, set: Dataset): object[] {
-  return publishedFiles(item, library).map((file) => {
+  const files = publishedFiles(item, library).filter((file) => gathered.has(file.mediaType));
+  return files.map((file) => {
     const { name, mediaType, description, bytes, sha256 } = fileFacts(file);
     const downloadAddress = set.dataPage + encodeURIComponent(name);
     return {

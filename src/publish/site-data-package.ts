@@ -1,34 +1,19 @@
 import type { Library } from '../model/library.ts';
 import { address, siteAddress } from './addresses.ts';
 import type { CsvResource } from './csv-resources.ts';
-import { csvResources } from './csv-resources.ts';
 import { tableResource } from './data-package.ts';
-import { finished } from './dataset.ts';
+import { dataset, finished } from './dataset.ts';
 import { licence } from './licence.ts';
-import { publishedFiles } from './trial-files.ts';
 
-/** data/datapackage.json: the table across trials and each trial's own weights, as one data package. */
+/**
+ * data/datapackage.json: the table across trials as a data package. Its sources are the trials' own
+ * packages, which hold the terms of each.
+ */
 export function siteDataPackage(library: Library, allWeights: Omit<CsvResource, 'name'>): object {
   const { site } = library;
   const terms = licence(site.licence);
-  const inOrder = [...library.trials].sort((a, b) => (a.trial.id < b.trial.id ? -1 : 1));
-  const ofTrials = inOrder.flatMap((item) => {
-    const trial = finished(item)?.trial;
-    if (trial === undefined) return [];
-    return csvResources(trial, publishedFiles(item, library))
-      .filter((csv) => csv.name === 'weights')
-      .map((csv) =>
-        tableResource(
-          {
-            ...csv,
-            name: `weights-${trial.id}`,
-            title: `Weights of ${trial.metadata.title}`,
-            foreignKeys: [],
-          },
-          `${trial.id}/weights.csv`,
-        ),
-      );
-  });
+  const sets = library.trials.filter((item) => finished(item) !== null).map((item) => dataset(item, library));
+  const inOrder = [...sets].sort((a, b) => (a.id < b.id ? -1 : 1));
   return {
     $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',
     name: 'weights-of-all-trials',
@@ -38,6 +23,11 @@ export function siteDataPackage(library: Library, allWeights: Omit<CsvResource, 
     homepage: siteAddress(site),
     licenses: [{ name: terms.id, title: terms.name, path: terms.address }],
     contributors: [{ title: site.publisher, roles: ['publisher'] }],
-    resources: [tableResource({ ...allWeights, name: 'all-weights' }, 'all-weights.csv'), ...ofTrials],
+    sources: inOrder.map((set) => ({
+      title: set.title,
+      path: `${set.dataPage}datapackage.json`,
+      version: set.version,
+    })),
+    resources: [tableResource({ ...allWeights, name: 'all-weights' }, 'all-weights.csv')],
   };
 }

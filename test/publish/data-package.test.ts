@@ -163,19 +163,18 @@ describe.each([
     expect(problems(JSON.parse(acrossTrials('data/datapackage.json', of)))).toEqual([]);
   });
 
-  test('describes every cell of all-weights.csv and of each trial’s weights', () => {
-    const [all, ...ofTrials] = resourcesOf(JSON.parse(acrossTrials('data/datapackage.json', of)));
+  test('describes every cell of all-weights.csv, and names the package of each trial as a source', () => {
+    const descriptor: unknown = JSON.parse(acrossTrials('data/datapackage.json', of));
+    const [all] = resourcesOf(descriptor);
     readAsDescribed(
       all!,
       siteFiles(of).find((file) => file.name === 'data/all-weights.csv')!,
     );
-    for (const resource of ofTrials) {
-      const item = of.trials.find(({ trial }) => resource.path === `${trial.id}/weights.csv`)!;
-      readAsDescribed(
-        resource,
-        publishedFiles(item, of).find((file) => file.name === 'weights.csv')!,
-      );
+    const { sources } = descriptor as { sources: { path: string }[] };
+    const finished = of.trials.filter((item) => item.findings !== null);
+    expect(sources).toHaveLength(finished.length);
+    for (const [index, { trial }] of finished.entries()) {
+      expect(sources[index]?.path.endsWith(`/data/${trial.id}/datapackage.json`)).toBe(true);
     }
-    expect(ofTrials).toHaveLength(of.trials.filter((item) => item.findings !== null).length);
   });
 });

@@ -1,11 +1,22 @@
 /** What the tests hold against the standards: every dataset, read back as a reader finds it. */
+import { fileURLToPath } from 'node:url';
+import { libraryOf } from '../../src/commands/library-of.ts';
+import { loadContent } from '../../src/commands/load-content.ts';
 import type { Library, TrialWithFindings } from '../../src/model/library.ts';
 import { publishedFiles, siteFiles } from '../../src/publish/files.ts';
 import { bare, bareLibrary, full, library, text } from './example.ts';
 
+/** The demo, as the commands read it. */
+export const demo: Library = libraryOf(
+  await loadContent(fileURLToPath(new URL('../../content', import.meta.url))),
+);
+
 export const datasets: readonly (readonly [string, TrialWithFindings, Library])[] = [
   ['a trial that uses every optional field', full, library],
   ['a trial that uses none', bare, bareLibrary],
+  ...demo.trials
+    .filter((item) => item.findings !== null)
+    .map((item) => [`the demo's ${item.trial.id}`, item, demo] as const),
 ];
 
 /** A published file of a trial as text; throws where there is none. */

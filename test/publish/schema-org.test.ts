@@ -24,6 +24,16 @@ describe.skipIf(!standardsAreHere)('datasetJsonLd (needs ../shared/standards/sch
     }
   });
 
+  test('would not pass without a description or a version', async () => {
+    const rest = { ...datasetJsonLd(full, library), description: undefined, version: undefined };
+    const shapes = turtle(standardText('schemaorg/soso_common_v1.2.3.ttl'));
+    const report = await new SHACLValidator(shapes).validate(await triples(rest));
+    expect(report.results.map((each) => each.path?.value).sort()).toEqual([
+      'http://schema.org/description',
+      'http://schema.org/version',
+    ]);
+  });
+
   test.each(datasets)('misspells no term: %s', async (_name, item, of) => {
     const known = vocabulary();
     for (const term of terms(await triples(datasetJsonLd(item, of)))) {

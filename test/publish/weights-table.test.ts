@@ -5,6 +5,7 @@ import { csvText } from '../../src/publish/csv.ts';
 import { unguardedText } from '../../src/publish/formula-guard.ts';
 import { weightsTable } from '../../src/publish/weights-table.ts';
 import { bare, full, library, text } from './example.ts';
+import { demo } from './published.ts';
 
 /** An independent reader: PapaParse reads what our own writer wrote. */
 function readBack(csv: string): Record<string, string>[] {
@@ -74,6 +75,24 @@ describe('weightsTable', () => {
     expect(rows.find((row) => row['column'] === '2')?.['cultivar']).toBe("'=2");
   });
 });
+
+describe.each(demo.trials.map((item) => [item.trial.id, item] as const))(
+  'weights.csv of the demo, %s',
+  (_id, item) => {
+    test('holds the numbers of harvest.csv as it was typed, row for row', () => {
+      const typed = readBack(text({ bytes: item.trial.files.get('harvest.csv')! }));
+      const published = readBack(
+        text(publishedFiles(item, demo).find((file) => file.name === 'weights.csv')),
+      );
+      expect(published).toHaveLength(typed.length);
+      for (const [index, row] of typed.entries()) {
+        for (const name of ['container', 'row', 'column', 'fresh_weight'])
+          expect(published[index]?.[name]).toBe(row[name]);
+        expect(published[index]?.['remark']).toBe(row['remark'] ?? '');
+      }
+    });
+  },
+);
 
 describe('csvText', () => {
   test('quotes as RFC 4180 says and ends each line with LF', () => {
