@@ -32,6 +32,8 @@ export interface GridMap {
   orientation: Orientation;
 }
 
+/** About what landmarks and row numbers take at both sides of a grid. */
+const besides = 60;
 const numberSize = 15;
 const nameSize = 11.5;
 const lineHeight = 13;
@@ -71,7 +73,7 @@ function cellSize(container: Container, cells: readonly MapCell[]): CellSize {
   );
   const shorts = cells.map(({ name }) => textWidth(name?.short ?? '', nameSize));
   const least = Math.max(32, ...numbers.map((each) => each + 8), ...shorts.map((each) => each + 6));
-  const width = Math.ceil(Math.max(least, Math.min(80, (narrow - 54) / container.columns)));
+  const width = Math.max(Math.ceil(least), Math.min(80, Math.floor((narrow - besides) / container.columns)));
   const lines = cells.map(({ name }) => (name ? namesLines(name.full, width) : []));
   const fits = (text: string) => textWidth(text, nameSize) <= width - 5;
   const full = lines.every((each) => each.length <= 2 && each.every(fits) && whole(each));

@@ -1,4 +1,5 @@
-import { formatBare } from '../compute/format/format-quantity.ts';
+import { formatBare, type InBothUnits } from '../compute/format/format-quantity.ts';
+import { formatLimits } from '../compute/format/format-range.ts';
 import { unitName } from '../compute/format/unit-name.ts';
 import { usUnit } from '../compute/format/us-unit.ts';
 import type { FigureTable } from '../model/figure.ts';
@@ -18,10 +19,7 @@ export function intervalTable(
     { heading: headed(words, unitName(unit)), numeric: true },
     ...(us ? [{ heading: headed(words, us.unit), numeric: true }] : []),
   ];
-  const both = (value: number) => {
-    const printed = formatBare(value, unit, digits, { plus: true });
-    return us ? [printed.metric, printed.us ?? ''] : [printed.metric];
-  };
+  const pairOf = (both: InBothUnits) => (us ? [both.metric, both.us ?? ''] : [both.metric]);
   return {
     caption,
     columns: [
@@ -31,12 +29,15 @@ export function intervalTable(
       ...pair('Upper 95% limit'),
       { heading: 'Beside it', numeric: false },
     ],
-    rows: rows.map(({ name, centre, lower, upper, aside }) => [
-      name,
-      ...both(centre),
-      ...both(lower),
-      ...both(upper),
-      aside,
-    ]),
+    rows: rows.map(({ name, centre, lower, upper, aside }) => {
+      const limits = formatLimits(lower, upper, unit, digits, { plus: true });
+      return [
+        name,
+        ...pairOf(formatBare(centre, unit, digits, { plus: true })),
+        ...pairOf(limits.lower),
+        ...pairOf(limits.upper),
+        aside,
+      ];
+    }),
   };
 }

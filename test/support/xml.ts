@@ -37,7 +37,12 @@ const forbidden = (text: string) =>
 export function parseXml(source: string): XmlElement {
   if (forbidden(source)) throw new Error('a character that XML forbids');
   const token = /<(\/)?([A-Za-z][\w:.-]*)((?:\s+[A-Za-z_][\w:.-]*="[^"<]*")*)\s*(\/)?>|([^<]+)/gy;
-  type Open = { name: string; attributes: Record<string, string>; children: XmlElement[]; text: string };
+  interface Open {
+    name: string;
+    attributes: Record<string, string>;
+    children: XmlElement[];
+    text: string;
+  }
   const root: Open = { name: '', attributes: {}, children: [], text: '' };
   const stack: Open[] = [root];
   while (token.lastIndex < source.length) {

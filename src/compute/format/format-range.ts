@@ -15,8 +15,32 @@ function digitsThatKeepTheSign(values: readonly number[], digits: number): numbe
 }
 
 /**
- * Two limits with their unit once, in metric and in US units. Where a limit would round to zero, both are
- * printed with more digits.
+ * Two limits as bare numbers, in metric and in US units. Where a limit would round to zero, both are printed
+ * with more digits.
+ */
+export function formatLimits(
+  lower: number,
+  upper: number,
+  unit: string,
+  digits: number,
+  style: NumberStyle = {},
+): { lower: InBothUnits; upper: InBothUnits } {
+  const written = (limits: readonly [number, number], places: number) => {
+    const enough = digitsThatKeepTheSign(limits, places);
+    return limits.map((limit) => formatNumber(limit, enough, style));
+  };
+  const us = usUnit(unit);
+  const inUs = (limit: number) => limit * us!.factor + us!.offset;
+  const metric = written([lower, upper], digits);
+  const american = us && written([inUs(lower), inUs(upper)], usDigits(us, digits));
+  return {
+    lower: { metric: metric[0]!, us: american?.[0] ?? null },
+    upper: { metric: metric[1]!, us: american?.[1] ?? null },
+  };
+}
+
+/**
+ * Two limits with their unit once, in metric and in US units.
  *
  * @example formatRange(140, 165, 'g', 0).metric // "140 to 165 g"
  */
@@ -27,16 +51,12 @@ export function formatRange(
   digits: number,
   style: NumberStyle = {},
 ): InBothUnits {
-  const written = (limits: readonly [number, number], name: string, places: number) => {
-    const enough = digitsThatKeepTheSign(limits, places);
-    const [from, to] = limits.map((limit) => formatNumber(limit, enough, style));
-    return `${from!} to ${to!}${name === '' ? '' : `\u00A0${name}`}`;
-  };
+  const limits = formatLimits(lower, upper, unit, digits, style);
+  const written = (from: string, to: string, name: string) =>
+    `${from} to ${to}${name === '' ? '' : `\u00A0${name}`}`;
   const us = usUnit(unit);
   return {
-    metric: written([lower, upper], unitName(unit), digits),
-    us:
-      us &&
-      written([lower * us.factor + us.offset, upper * us.factor + us.offset], us.unit, usDigits(us, digits)),
+    metric: written(limits.lower.metric, limits.upper.metric, unitName(unit)),
+    us: us && written(limits.lower.us ?? '', limits.upper.us ?? '', us.unit),
   };
 }

@@ -1,0 +1,127 @@
+import { describe, expect, it } from 'vitest';
+import { drawTimeLine } from '../../src/draw/time-line.ts';
+import { waterUsed } from '../../src/compute/water.ts';
+import { yieldsOf } from '../../src/compute/yields.ts';
+import { drawWaterOverTime, waterUsedUpTo } from '../../src/draw/water-over-time.ts';
+import { blockTrial } from '../support/example-trial.ts';
+import { without } from '../support/without.ts';
+import { everyElement, parseXml, withClass } from '../support/xml.ts';
+
+const trial = blockTrial();
+const figure = drawTimeLine(trial)!;
+const root = parseXml(figure.svg);
+const share = (text: string | undefined) => Number(text!.replace('%', ''));
+
+describe('the time line', () => {
+  const leaders = withClass(root, 'milestone').map((group) => ({
+    what: withClass(group, 'strong')[0]!.text,
+    day: withClass(group, 'tick')[0]!.text.replace('\u00A0', ' '),
+    x: share(withClass(group, 'leader')[0]!.attributes['x1']),
+    top: Number(withClass(group, 'leader')[0]!.attributes['y1']),
+  }));
+  const of = (what: string) => leaders.find((leader) => leader.what === what)!;
+
+  it('places days in proportion', () => {
+    // From 25 August: 4 days to germination, 18 to transplanting, 56 to the cut.
+    const length = of('cut').x - of('sown').x;
+    expect((of('germinated').x - of('sown').x) / length).toBeCloseTo(4 / 56, 3);
+    expect((of('transplanted').x - of('sown').x) / length).toBeCloseTo(18 / 56, 3);
+    expect(of('transplanted').day).toBe('12 Sep');
+  });
+
+  it('sets a label above a later one that stands close', () => {
+    expect(of('sown').top).toBeLessThan(of('germinated').top);
+    expect(of('germinated').top).toBeLessThan(of('transplanted').top);
+  });
+
+  it('numbers the events and gives their words', () => {
+    expect(root.text).toContain('20\u00A0Sep (T2): Slugs on two plants');
+    expect(withClass(root, 'event')).toHaveLength(4);
+  });
+
+  it('draws a panel for each kind that was read, each reading a dot at its height', () => {
+    const panels = withClass(root, 'panel');
+    expect(panels.map(({ attributes }) => attributes['data-reading'])).toEqual(['level', 'ec', 'ph']);
+    // Read off the panel's own ticks: the level of T1 fell from 9.0 to 4.4 cm.
+    const ticks = panels[0]!.children
+      .filter(
+        ({ name, attributes }) =>
+          name === 'text' && attributes['class'] === 'tick' && attributes['x'] === '0',
+      )
+      .map(({ text, attributes }) => ({ value: Number(text), y: Number(attributes['y']) - 4 }));
+    const [low, high] = [ticks[0]!, ticks.at(-1)!];
+    const value = (y: number) => low.value + ((y - low.y) * (high.value - low.value)) / (high.y - low.y);
+    const dots = withClass(withClass(panels[0]!, 'line')[0]!, 'dot').map(({ attributes }) =>
+      value(Number(attributes['cy'])),
+    );
+    for (const [index, level] of [9, 7.4, 6.2, 4.4].entries()) expect(dots[index]).toBeCloseTo(level, 1);
+  });
+
+  it('has a table twin with every day, event and reading', () => {
+    expect(figure.table.columns.map(({ heading }) => heading)).toEqual([
+      'Day',
+      'Where',
+      'What',
+      'Water level (cm)',
+      'EC (mS/cm at 25 °C)',
+      'pH',
+    ]);
+    expect(figure.table.rows).toHaveLength(4 + 2 + 8);
+    expect(
+      figure.table.rows.some(
+        (row) => row.join('|').replaceAll('\u00A0', ' ') === '26 September 2025|T1||7.4|1.4|6.4',
+      ),
+    ).toBe(true);
+  });
+
+  it('is null where no day is known, and draws a single day', () => {
+    const bare = without(trial.metadata, 'dates', 'events');
+    expect(drawTimeLine({ ...trial, metadata: bare, readings: [] })).toBeNull();
+    const one = drawTimeLine({
+      ...trial,
+      metadata: { ...bare, dates: { sown: '2025-08-25' } },
+      readings: [],
+    })!;
+    expect(one.description).toBe('Sown on 25\u00A0August\u00A02025.');
+    expect(one.svg).not.toMatch(/NaN|Infinity/);
+  });
+});
+
+describe('water over time', () => {
+  it('ends at the water that the findings give each container', () => {
+    const found = waterUsed(trial, yieldsOf(trial, 'all'));
+    for (const container of trial.metadata.containers) {
+      const used = found.find((each) => each.container === container.id)!.used_L!;
+      expect(waterUsedUpTo(container, trial).at(-1)!.value).toBeCloseTo(used, 10);
+    }
+    // By hand for T1: 0.87 m x 0.57 m x 10 L/cm x (9.0 - 4.4) cm + 8 L = 30.81 L
+    expect(waterUsedUpTo(trial.metadata.containers[0], trial).at(-1)!.value).toBeCloseTo(30.8114, 4);
+    expect(drawWaterOverTime(trial)!.table.rows.at(3)).toEqual([
+      'T1',
+      '20\u00A0October\u00A02025',
+      '30.8',
+      '8.14',
+    ]);
+  });
+
+  it('counts rain and overflow between two readings', () => {
+    const [first, second] = trial.readings.filter(({ container }) => container === 'T1');
+    const rainy = {
+      ...trial,
+      readings: [
+        { ...first!, rain: 99 },
+        { ...second!, rain: 3, overflow: 1 },
+      ],
+    };
+    // 0.87 x 0.57 x 10 x 1.6 + 3 - 1; the rain before the first level does not count
+    expect(waterUsedUpTo(trial.metadata.containers[0], rainy).at(-1)!.value).toBeCloseTo(9.9344, 10);
+  });
+
+  it('is null without an inside measure or with one level', () => {
+    const open = without(trial.metadata.containers[0], 'inside');
+    const metadata = { ...trial.metadata, containers: [open] as [typeof open] };
+    expect(drawWaterOverTime({ ...trial, metadata })).toBeNull();
+    expect(drawWaterOverTime({ ...trial, readings: trial.readings.slice(0, 2) })).toBeNull();
+    expect(everyElement(parseXml(drawWaterOverTime(trial)!.svg)).length).toBeGreaterThan(10);
+  });
+});
