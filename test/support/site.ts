@@ -98,8 +98,7 @@ export function runCommand(args: string[], env: Record<string, string> = {}): Pr
   return new Promise((done, fail) => {
     const child = spawn(process.execPath, [join(root, 'src', 'commands', 'tankside.ts'), ...args], {
       cwd: root,
-      // Vitest's own NODE_ENV is not for a site that is built as if for publishing.
-      env: { ...process.env, NODE_ENV: undefined, VITEST: undefined, ...env },
+      env: { ...withoutVitest(process.env), ...env },
       stdio: ['ignore', 'pipe', 'pipe'],
     });
     const outcome = { code: 1, stdout: '', stderr: '', output: '' };
@@ -112,4 +111,10 @@ export function runCommand(args: string[], env: Record<string, string> = {}): Pr
     child.on('error', fail);
     child.on('close', (code) => done({ ...outcome, code: code ?? 1 }));
   });
+}
+
+/** Vitest sets variables for its own workers that Astro would take for the site's, its base path among them. */
+function withoutVitest(env: NodeJS.ProcessEnv): NodeJS.ProcessEnv {
+  const theirs = /^(NODE_ENV|MODE|DEV|PROD|SSR|TEST|BASE_URL|VITE_.*|VITEST.*)$/;
+  return Object.fromEntries(Object.entries(env).filter(([name]) => !theirs.test(name)));
 }
