@@ -88,7 +88,7 @@ function timed(args: string[], cwd: string, env: Record<string, string>): Promis
     child.on('error', fail);
     child.on('close', (code) => {
       if (code === 0) done((performance.now() - started) / 1000);
-      else fail(new Error(`a build to be measured ended with ${code}: ${output.trim().slice(-2000)}`));
+      else fail(new Error(`a build to be measured ended with ${code}: ${output.trim().split('\n').at(-1)}`));
     });
   });
 }
