@@ -14,7 +14,7 @@ export function dictionaryHtml({ id, file, fields }: DictionarySection): string 
     .map((each) => `<th scope="col">${each}</th>`)
     .join('');
   return (
-    `<div class="scroll" role="region" aria-label="Fields of ${escapeHtml(file)}" tabindex="0"><table class="dictionary">` +
+    `<div class="scroll" role="group" aria-label="Fields of ${escapeHtml(file)}" tabindex="0"><table class="dictionary">` +
     `<caption><span>Fields of ${escapeHtml(file)}</span></caption><thead><tr>${head}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`
   );
 }

@@ -75,7 +75,7 @@ function cellHtml(cell: Text | TableCell, first: FirstUnits): string {
 
 function scrolling(label: string, caption: string, head: readonly string[], rows: readonly string[]): string {
   return (
-    `<div class="scroll" role="region" aria-label="${escapeHtml(label)}" tabindex="0"><table>` +
+    `<div class="scroll" role="group" aria-label="${escapeHtml(label)}" tabindex="0"><table>` +
     `<caption><span>${escapeHtml(caption)}</span></caption><thead><tr>${head.join('')}</tr></thead>` +
     `<tbody>${rows.join('')}</tbody></table></div>`
   );

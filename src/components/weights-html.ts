@@ -12,7 +12,7 @@ export function weightsHtml({ columns, rows }: Table): string {
     return `<tr id="row-${row}"><th scope="row">${row}</th>${data.join('')}</tr>`;
   });
   return (
-    `<div class="scroll" role="region" aria-label="The rows of weights.csv" tabindex="0"><table>` +
+    `<div class="scroll" role="group" aria-label="The rows of weights.csv" tabindex="0"><table>` +
     `<caption><span>The rows of weights.csv, weights in g</span></caption><thead><tr>${head.join('')}</tr></thead>` +
     `<tbody>${body.join('')}</tbody></table></div>`
   );

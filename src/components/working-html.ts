@@ -1,24 +1,47 @@
 import { measureNames } from '../compute/tables/measures.ts';
 import type { MeasureWorking, TreatmentWorking } from '../compute/workings/working.ts';
-import { escapeHtml } from './html.ts';
+import type { analysisWorking } from '../compute/workings/analysis-working.ts';
+import { escapeHtml, type FirstUnits, tableHtml } from './html.ts';
 
-/** A treatment's workings, folded; following a link to a number's working unfolds them. */
-export function workingHtml({ treatment, measures, area }: TreatmentWorking, data: string): string {
-  const ofArea = area === null ? '' : `<h4 id="${area.id}">${area.heading}</h4>${stepsHtml(area.steps)}`;
+/** An analysis's working, folded: its units and formulas. */
+export function analysisWorkingHtml(
+  id: string,
+  name: string,
+  { units, steps }: ReturnType<typeof analysisWorking>,
+  first: FirstUnits,
+): string {
   return (
-    `<details class="working"><summary>${escapeHtml(treatment)}: the values and formulas</summary>` +
-    `${measures.map((measure) => measureHtml(measure, data)).join('')}${ofArea}</details>`
+    `<details class="working"><summary>${escapeHtml(name)}: the units and formulas</summary>` +
+    `<h3 id="${id}">${escapeHtml(name)}</h3>${stepsHtml(steps)}${tableHtml(units, first)}</details>`
   );
 }
 
-function measureHtml({ id, measure, heading, values, leftOut, steps }: MeasureWorking, data: string): string {
+/** A treatment's workings, folded; following a link to a number's working unfolds them. */
+export function workingHtml(
+  { treatment, measures, area }: TreatmentWorking,
+  data: string,
+  level: number,
+): string {
+  const ofArea =
+    area === null ? '' : `<h${level} id="${area.id}">${area.heading}</h${level}>${stepsHtml(area.steps)}`;
+  return (
+    `<details class="working"><summary>${escapeHtml(treatment)}: the values and formulas</summary>` +
+    `${measures.map((measure) => measureHtml(measure, data, level)).join('')}${ofArea}</details>`
+  );
+}
+
+function measureHtml(
+  { id, measure, heading, values, leftOut, steps }: MeasureWorking,
+  data: string,
+  level: number,
+): string {
   const items = values.map(
     ({ place, value, rows }) =>
       `<li>${escapeHtml(place)} <a href="${data}${rowAnchor(rows)}">${value}</a></li>`,
   );
   const out = leftOut.map(({ place, reason }) => `${escapeHtml(place)} (${escapeHtml(reason)})`);
   return (
-    `<h4 id="${id}">${escapeHtml(heading)}</h4>` +
+    `<h${level} id="${id}">${escapeHtml(heading)}</h${level}>` +
     `<ul class="values" aria-label="Values ${measureNames[measure]}">${items.join('')}</ul>` +
     (out.length === 0 ? '' : `<p class="note">Left out: ${out.join(', ')}.</p>`) +
     stepsHtml(steps)

@@ -14,7 +14,7 @@ export const analysisOfVariance: Method = {
     'F = mean square of the term ÷ mean square of its stratum’s error',
     'p = chance of an F as large or larger, on the degrees of freedom of term and error',
   ],
-  remarks: ['Blocks are fixed: what differs between them is taken out and not tested.'],
+  remarks: ['Blocks are fixed: what differs between them is taken out before treatments are compared.'],
   references: [
     'J. A. Nelder (1965), The analysis of randomized experiments with orthogonal block structure, I and II, Proceedings of the Royal Society of London A 283, 147–162 and 163–178.',
     'W. G. Cochran and G. M. Cox (1957), Experimental Designs, 2nd edition, Wiley.',

@@ -9,7 +9,7 @@ import { termName } from './names-of.ts';
 
 /** Degrees of freedom: whole as they are, fractional to one decimal. */
 export function formatDf(df: number): string {
-  return formatNumber(df, Number.isInteger(df) ? 0 : 1);
+  return formatNumber(df, Math.abs(df - Math.round(df)) < 1e-6 ? 0 : 1);
 }
 
 /** The analysis of variance, each term beside the error that it is tested against. */
@@ -17,7 +17,7 @@ export function anovaTable(trial: Trial, findings: Findings, inference: Inferenc
   const square = unitName(findings.variable.unit);
   const unit = square === '' ? {} : { unit: `${square}²` };
   return {
-    caption: `Analysis of variance. ${inference.model}`,
+    caption: 'Analysis of variance, each term beside the error that it is held against',
     columns: [
       { heading: 'Term', numeric: false },
       { heading: 'df', numeric: true },
@@ -29,12 +29,13 @@ export function anovaTable(trial: Trial, findings: Findings, inference: Inferenc
       { heading: 'p', numeric: true },
     ],
     rows: inference.anova.map((row) => ({
-      heading: termName(trial, row.term),
+      heading:
+        row.term === 'residual' ? `Residual, between ${row.error ?? 'unit'}s` : termName(trial, row.term),
       cells: [
         orNothing(row.df, formatDf),
         orNothing(row.sum_of_squares, (value) => formatNumber(value, 1)),
         orNothing(row.mean_square, (value) => formatNumber(value, 1)),
-        row.error ?? '',
+        row.f === null ? '' : (row.error ?? ''),
         row.error_df === null ? '' : formatDf(row.error_df),
         row.f === null ? '' : formatNumber(row.f, 2),
         row.p === null ? '' : bareP(row.p, inference.alpha),

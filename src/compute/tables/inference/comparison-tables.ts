@@ -4,7 +4,14 @@ import { formatNumber } from '../../format/format-number.ts';
 import { formatBare } from '../../format/format-quantity.ts';
 import { type LevelNames, treatmentName } from '../../format/level-names.ts';
 import { unitInBoth } from '../../format/unit-in-both.ts';
-import { noNumber, distinct, type PageTable, type TableColumn, type Text } from '../page-table.ts';
+import {
+  noNumber,
+  distinct,
+  type PageTable,
+  type TableCell,
+  type TableColumn,
+  type Text,
+} from '../page-table.ts';
 import { digitsFor, joined, orNothing } from '../treatment-summary.ts';
 import { formatDf } from './anova-table.ts';
 import { bareP } from './bare-p.ts';
@@ -17,10 +24,18 @@ interface Setting {
   digits: number;
   name: (treatment: Treatment) => string;
   alpha: number;
+  /** The anchor of the analysis's working. */
+  working: string;
 }
 
 /** The comparisons of one analysis, ready to print, a table for each family. */
-export function comparisonTables(trial: Trial, findings: Findings, names: LevelNames, inference: Inference) {
+export function comparisonTables(
+  trial: Trial,
+  findings: Findings,
+  names: LevelNames,
+  inference: Inference,
+  working: string,
+) {
   const described =
     inference.cut === 'all'
       ? findings.treatments
@@ -34,6 +49,7 @@ export function comparisonTables(trial: Trial, findings: Findings, names: LevelN
     ),
     name: (treatment) => treatmentName(trial, treatment, names),
     alpha: inference.alpha,
+    working,
   };
   return {
     means: families(inference.means, ({ treatment }) => treatment).map(({ term, rows }) =>
@@ -61,6 +77,10 @@ function limits({ unit, digits }: Setting, lower: number | null, upper: number |
   return joined(formatBare(lower, unit, digits, { plus }), ' to ', formatBare(upper, unit, digits, { plus }));
 }
 
+function linked({ working }: Setting, text: Text): Text | TableCell {
+  return text === noNumber ? text : { text, working };
+}
+
 function meansTable(setting: Setting, term: string, rows: Inference['means']): PageTable {
   const lettered = rows.some(({ letters }) => letters !== null);
   return {
@@ -80,7 +100,7 @@ function meansTable(setting: Setting, term: string, rows: Inference['means']): P
     rows: rows.map((row) => ({
       heading: setting.name(row.treatment),
       cells: [
-        quantity(setting, row.mean),
+        linked(setting, quantity(setting, row.mean)),
         quantity(setting, row.se),
         orNothing(row.df, formatDf),
         limits(setting, row.lower, row.upper),
@@ -104,7 +124,7 @@ function differencesTable(setting: Setting, term: string, rows: Inference['diffe
     rows: rows.map((row) => ({
       heading: `${setting.name(row.a)} less ${setting.name(row.b)}`,
       cells: [
-        quantity(setting, row.estimate, true),
+        linked(setting, quantity(setting, row.estimate, true)),
         limits(setting, row.lower, row.upper, true),
         quantity(setting, row.se),
         orNothing(row.p_adjusted, (p) => bareP(p, setting.alpha)),
@@ -127,7 +147,7 @@ function checkTable(setting: Setting, rows: Inference['against_check']): PageTab
     rows: rows.map((row) => ({
       heading: setting.name(row.treatment),
       cells: [
-        quantity(setting, row.estimate, true),
+        linked(setting, quantity(setting, row.estimate, true)),
         limits(setting, row.lower, row.upper, true),
         orNothing(row.percent_of_check, (value) => formatNumber(value, 1)),
         orNothing(row.p_adjusted, (p) => bareP(p, setting.alpha)),

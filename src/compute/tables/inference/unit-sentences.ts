@@ -12,6 +12,6 @@ export function unitSentences(trial: Trial, names: LevelNames, { units }: Infere
     const each = alike
       ? `${first[1]} for each level`
       : counts.map(([level, count]) => `${names(factor, level)} ${count}`).join(', ');
-    return `${termName(trial, factor)}: what was allotted is the ${unit}, so the replicates are ${unit}s: ${each}.`;
+    return `${termName(trial, factor)} was allotted to ${unit}s, so the replicates are ${unit}s: ${each}.`;
   });
 }
