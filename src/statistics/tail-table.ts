@@ -1,6 +1,6 @@
 /** Points of interpolation in each piece, and the width of a piece. */
 const points = 16;
-const width = 1;
+const width = 0.5;
 
 const angles = Array.from({ length: points }, (_, index) => ((index + 0.5) * Math.PI) / points);
 
