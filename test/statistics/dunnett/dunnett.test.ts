@@ -32,19 +32,21 @@ test('critical values for equal replication are those of the published tables', 
   }
 });
 
-/** The adjusted p by R's own integration of the textbook double integral, factors unequal. */
+/** The adjusted p in R: Simpson's rule over the shared part, R's own integration over the standard deviation. */
 const inR = `
-one <- function(c) integrate(function(z) dnorm(z) * sapply(z, function(z)
-  prod(pnorm((c - b * z) / sqrt(1 - b^2)) - pnorm((-c - b * z) / sqrt(1 - b^2)))),
-  -Inf, Inf, rel.tol = 1e-9, subdivisions = 500)$value
+z <- seq(-9, 9, length.out = 1801)
+weight <- dnorm(z) * c(1, rep(c(4, 2), 899), 4, 1) * 0.01 / 3
+one <- function(c) sum(weight * Reduce("*", lapply(b, function(b)
+  pnorm((c - b * z) / sqrt(1 - b^2)) - pnorm((-c - b * z) / sqrt(1 - b^2)))))
 if (is.infinite(df)) 1 - one(t) else
-  1 - integrate(function(s) sapply(s, function(s) one(t * s) * 2 * s * df * dchisq(s^2 * df, df)),
-    0, Inf, rel.tol = 1e-8, subdivisions = 500)$value`;
+  1 - integrate(function(s) sapply(s, function(s) one(t * s)) * 2 * s * df * dchisq(s^2 * df, df),
+    0, Inf, rel.tol = 1e-9, subdivisions = 500)$value`;
 
 test('unequal replication, fractional and infinite degrees of freedom agree with integration in R', async () => {
   const cases = [
     { control: 1 / 6, others: [1 / 4, 1 / 3, 1 / 5], t: 2.3, df: 9.4 },
-    { control: 1 / 3, others: [1 / 9, 1 / 9, 1 / 2], t: 2.9, df: 4.5 },
+    { control: 1 / 3, others: [1 / 9, 1 / 9, 1 / 2, 1 / 4, 1 / 7], t: 2.9, df: 4.5 },
+    { control: 1, others: [1, 1, 1, 1], t: 3.6, df: 33.3 },
     { control: 0.2, others: [1, 0.5, 0.1, 0.05], t: 1.7, df: Infinity },
     { control: 1, others: [0.1, 0.2], t: 1.4, df: Infinity },
   ];
