@@ -10,8 +10,12 @@ const forbidden = new RegExp(
   'gu',
 );
 
+/** Most text is of these alone and needs nothing done: looking first makes a figure several times faster. */
+const safe = /^[\w .,:;()%+/#-]*$/;
+
 /** Text made safe for SVG, in content and in attributes alike. */
 export function escapeText(text: string): string {
+  if (safe.test(text)) return text;
   return text
     .replace(forbidden, '\uFFFD')
     .replaceAll('&', '&amp;')
