@@ -17,7 +17,8 @@ import { reportNotATrial } from './rules/not-a-trial.ts';
 
 /** What a check needs to know beside the trial's own files. */
 export interface CheckContext {
-  cultivars: readonly Cultivar[];
+  /** The entries of cultivars.yaml; null where none is at hand, so that no cultivar is called unknown. */
+  cultivars: readonly Cultivar[] | null;
   /** Year-month-day. */
   today: string;
   /** `trials/`, to name files from the content folder on; empty to name them from the trial's folder on. */

@@ -19,6 +19,8 @@ export interface Metadata {
 export interface Layout {
   table: Table | null;
   positions: readonly Position[];
+  /** Offset in layout.csv at which each position's row begins; empty where there is no layout.csv. */
+  starts: readonly number[];
   grid: Grid;
   /** False where a row could not be made a position, so that absence proves nothing. */
   complete: boolean;
@@ -50,7 +52,8 @@ export interface Readings {
 export interface Facts {
   id: string;
   files: FolderFiles;
-  cultivars: readonly Cultivar[];
+  /** Null where no cultivars.yaml is at hand. */
+  cultivars: readonly Cultivar[] | null;
   /** Year-month-day. */
   today: string;
   metadata: Metadata;

@@ -33,5 +33,5 @@ export function fullGrid({ draft, lost }: Metadata, report: Report): Layout {
       }
     }
   }
-  return { table: null, positions, grid, complete };
+  return { table: null, positions, starts: [], grid, complete };
 }

@@ -10,6 +10,19 @@ export const harvestColumns = {
   optional: ['cut', 'date', 'plant', 'status', 'pot_total', 'remark'],
 } as const;
 
+const layoutColumns = ['container', 'row', 'column', 'block', 'plot', 'plants'];
+const reserved = new Set<string>([
+  ...harvestColumns.needed,
+  ...harvestColumns.optional,
+  ...layoutColumns,
+  'trial',
+]);
+
+/** True for the name of a column that every trial may have, so that no factor or variable may bear it. */
+export function isReserved(id: string): boolean {
+  return reserved.has(id);
+}
+
 /** How a column of values is read. */
 export interface ValueColumn {
   name: string;

@@ -16,10 +16,12 @@ export interface Spot {
 /** Reads a row's container, row and column; null where they name no place, which is then reported. */
 export type SpotReader = (row: CsvRow) => Spot | null;
 
-/** A reader of positions for one table; `onLost` hears of a row whose container is known or guessed at best. */
+/** A reader of positions for one table; `isWhole` is false where not all containers are known, and
+ * `onLost` hears of a row that could not be placed. */
 export function spotReader(
   table: Table,
   containers: ReadonlyMap<string, Container>,
+  isWhole: boolean,
   report: Report,
   onLost: (container: string) => void = () => undefined,
 ): SpotReader {
@@ -30,7 +32,7 @@ export function spotReader(
     const id = trimmed(cells[containerAt] ?? '');
     const container = containers.get(id);
     if (container === undefined) {
-      reportUnknownContainer(report, table, row, id, [...containers.keys()]);
+      if (isWhole) reportUnknownContainer(report, table, row, id, [...containers.keys()]);
       onLost(id);
       return null;
     }

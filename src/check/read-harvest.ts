@@ -4,7 +4,7 @@ import { harvestForm } from './csv-form.ts';
 import { isDate } from './date.ts';
 import type { Harvest, Layout, Metadata } from './facts.ts';
 import { whereOf } from './grid.ts';
-import { harvestColumns, potTotalColumn, valueColumn } from './harvest-columns.ts';
+import { harvestColumns, isReserved, potTotalColumn, valueColumn } from './harvest-columns.ts';
 import { nearest } from './nearest.ts';
 import { trimmed } from './number.ts';
 import { readCount, spotReader, type Spot } from './position-cells.ts';
@@ -27,7 +27,7 @@ export function readHarvest(
   layout: Layout,
   report: Report,
 ): Harvest | null {
-  const variables = metadata.draft.variables ?? [];
+  const variables = (metadata.draft.variables ?? []).filter(({ id }) => !isReserved(id));
   const records: HarvestRecord[] = [];
   const positionOf: number[] = [];
   const starts: number[] = [];
@@ -47,7 +47,13 @@ export function readHarvest(
     needRows: metadata.draft.status === 'finished',
   };
   const { table, faulty } = readTable({ ...form, ...harvestForm(metadata) }, report, (opened) => {
-    const spotOf = spotReader(opened, layout.grid.containers, report, onLost);
+    const spotOf = spotReader(
+      opened,
+      layout.grid.containers,
+      !metadata.lost.has('containers'),
+      report,
+      onLost,
+    );
     const recordOf = recordReader(opened, metadata, variables, report);
     return (row, isRagged) => {
       const spot = isRagged ? null : spotOf(row);
@@ -82,6 +88,7 @@ function recordReader(
     at('status'),
     at('remark'),
   ];
+  const totalAt = at('pot_total');
   const cuts: readonly string[] | undefined = metadata.draft.dates?.cuts;
   const primary = variables[0];
   const columns = variables.map((variable) => valueColumn(metadata, variable, table.decimal));
@@ -132,7 +139,7 @@ function recordReader(
       plant: readPlant(row, cell(plantAt), position),
       status: status ?? 'weighed',
       values: readValues(row, spot, status, statusText),
-      potTotal: readTotal?.(row, spot, null, '')['pot_total'] ?? null,
+      potTotal: cell(totalAt) === '' ? null : (readTotal?.(row, spot, null, '')['pot_total'] ?? null),
       remark: remarkAt === -1 ? '' : (cells[remarkAt] ?? '').trim(),
       line: row.line,
     };

@@ -12,6 +12,7 @@ import { reportLayoutAndContainerDiffer } from './rules/layout-and-container-dif
 import { reportPositionTwice } from './rules/position-twice.ts';
 import { reportUnknownLevel } from './rules/unknown-level.ts';
 import { readTable, type Table } from './table.ts';
+import { treatmentKeeper } from './treatment-words.ts';
 
 const file = 'layout.csv';
 
@@ -21,6 +22,7 @@ export function readLayout(bytes: Uint8Array, metadata: Metadata, report: Report
   const factors = metadata.draft.factors ?? [];
   const grid = emptyGrid(containers);
   const positions: Position[] = [];
+  const starts: number[] = [];
   let isWhole = !metadata.lost.has('containers');
   const given = (factor: Factor): boolean =>
     containers.every(({ treatment }) => treatment?.[factor.id] !== undefined);
@@ -38,7 +40,13 @@ export function readLayout(bytes: Uint8Array, metadata: Metadata, report: Report
     ...companionForm(metadata, bytes),
   };
   const { table, faulty } = readTable(form, report, (opened) => {
-    const spotOf = spotReader(opened, grid.containers, report, () => (isWhole = false));
+    const spotOf = spotReader(
+      opened,
+      grid.containers,
+      !metadata.lost.has('containers'),
+      report,
+      () => (isWhole = false),
+    );
     const rest = restReader(opened, grid.containers, factors, report);
     return (row, isRagged) => {
       const spot = isRagged ? null : spotOf(row);
@@ -47,11 +55,16 @@ export function readLayout(bytes: Uint8Array, metadata: Metadata, report: Report
         return;
       }
       const before = grid.put(spot.container, spot.row, spot.column, positions.length);
-      if (before === -1) positions.push(rest(row, spot));
-      else reportPositionTwice(report, opened, row, spot, positions[before]?.line ?? 0);
+      if (before === -1) {
+        positions.push(rest(row, spot));
+        starts.push(row.start);
+      } else {
+        isWhole = false;
+        reportPositionTwice(report, opened, row, spot, positions[before]?.line ?? 0);
+      }
     };
   });
-  return { table, positions, grid, complete: isWhole && !faulty && table !== null };
+  return { table, positions, starts, grid, complete: isWhole && !faulty && table !== null };
 }
 
 /** A reader of what a row says beyond its place. */
@@ -100,7 +113,7 @@ function restReader(
     }
     if (!levels.get(factor.id)?.has(text))
       reportUnknownLevel(report, table, row, factor, text, whereOf(spot));
-    else if (own !== undefined && own !== text) {
+    else if (own !== undefined && own !== text && levels.get(factor.id)?.has(own)) {
       reportLayoutAndContainerDiffer(report, table, row, factor.id, {
         layout: text,
         container: own,
@@ -109,11 +122,10 @@ function restReader(
     }
     return text;
   };
+  const keep = treatmentKeeper(factors.map(({ id }) => id));
   return (row, spot) => {
     const container = containers.get(spot.container)!;
-    const treatment: Record<string, string> = {};
-    for (const factor of factors)
-      treatment[factor.id] = levelOf(row, spot, factor, container.treatment?.[factor.id]);
+    const treatment = keep(factors.map((one) => levelOf(row, spot, one, container.treatment?.[one.id])));
     const plants = cell(row, 'plants') ?? '';
     const count = plants === '' ? plantsPerPot(treatment) : readCount(table, row, 'plants', plants, report);
     const plot = cell(row, 'plot') ?? '';

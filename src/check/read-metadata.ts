@@ -1,4 +1,5 @@
 import type { TrialMetadata } from '../model/trial.ts';
+import { isReserved } from './harvest-columns.ts';
 import { explainRefusals } from './explain-refusals.ts';
 import type { Metadata } from './facts.ts';
 import type { Report } from './rule.ts';
@@ -13,6 +14,14 @@ export function isMapping(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
+/** Keys of which two entries have the same id, or one that is a column's, so that a row cannot be told which of them it means. */
+function clashing(draft: Partial<TrialMetadata>): string[] {
+  return (['containers', 'factors', 'variables'] as const).filter((key) => {
+    const ids = (draft[key] ?? []).map(({ id }) => id);
+    return new Set(ids).size < ids.length || (key !== 'containers' && ids.some(isReserved));
+  });
+}
+
 /** Reads trial.yaml; null where it is no YAML mapping, which is then reported. */
 export function readMetadata(bytes: Uint8Array, report: Report): Metadata | null {
   const yaml = yamlOf(file, bytes, report);
@@ -23,10 +32,11 @@ export function readMetadata(bytes: Uint8Array, report: Report): Metadata | null
   }
   explainRefusals('trial', yaml.value, file, yaml, report);
   const { value, lost, original } = soundPart('trial', yaml.value);
+  const draft = value as Partial<TrialMetadata>;
   return {
     // The schema refuses nothing in it any more, save that keys of the top level may be absent.
-    draft: value as Partial<TrialMetadata>,
-    lost,
+    draft,
+    lost: new Set([...lost, ...clashing(draft)]),
     place: (path) => yaml.place(original(path)),
     keyPlace: (path) => yaml.keyPlace(original(path)),
   };

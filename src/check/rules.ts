@@ -1,15 +1,30 @@
 import type { Rule } from './rule.ts';
 import acceptedInVain from './rules/accepted-in-vain.ts';
+import allottedContradicted from './rules/allotted-contradicted.ts';
+import arrangementContradicted from './rules/arrangement-contradicted.ts';
 import blankCell from './rules/blank-cell.ts';
 import blankHeading from './rules/blank-heading.ts';
+import checkNotALevel from './rules/check-not-a-level.ts';
+import containerTotal from './rules/container-total.ts';
+import containerTreatment from './rules/container-treatment.ts';
+import dateFarFromCut from './rules/date-far-from-cut.ts';
+import dateInTheFuture from './rules/date-in-the-future.ts';
+import dateOrder from './rules/date-order.ts';
+import dateOutsideTheTrial from './rules/date-outside-the-trial.ts';
 import duplicateColumn from './rules/duplicate-column.ts';
 import duplicateId from './rules/duplicate-id.ts';
 import emptyFile from './rules/empty-file.ts';
+import formulaInText from './rules/formula-in-text.ts';
+import harvestMapping from './rules/harvest-mapping.ts';
 import layoutAndContainerDiffer from './rules/layout-and-container-differ.ts';
+import levelRise from './rules/level-rise.ts';
+import misnamedFile from './rules/misnamed-file.ts';
 import missingColumn from './rules/missing-column.ts';
 import missingFile from './rules/missing-file.ts';
 import missingKey from './rules/missing-key.ts';
 import missingLayout from './rules/missing-layout.ts';
+import missingRow from './rules/missing-row.ts';
+import noRegrowthAtFirstCut from './rules/no-regrowth-at-first-cut.ts';
 import noRows from './rules/no-rows.ts';
 import noWeightNoStatus from './rules/no-weight-no-status.ts';
 import notAMapping from './rules/not-a-mapping.ts';
@@ -17,20 +32,37 @@ import notATrial from './rules/not-a-trial.ts';
 import notAWholeNumber from './rules/not-a-whole-number.ts';
 import notUtf8 from './rules/not-utf8.ts';
 import nulByte from './rules/nul-byte.ts';
+import photoFile from './rules/photo-file.ts';
 import plantBeyondSet from './rules/plant-beyond-set.ts';
+import plantTwice from './rules/plant-twice.ts';
+import plantsPerPot from './rules/plants-per-pot.ts';
+import plotMissing from './rules/plot-missing.ts';
+import plotNotOne from './rules/plot-not-one.ts';
 import positionNotPlanted from './rules/position-not-planted.ts';
 import positionOffTheGrid from './rules/position-off-the-grid.ts';
 import positionTwice from './rules/position-twice.ts';
+import potTotal from './rules/pot-total.ts';
+import preciseLocation from './rules/precise-location.ts';
 import raggedRow from './rules/ragged-row.ts';
+import readingTwice from './rules/reading-twice.ts';
+import readingUnlikely from './rules/reading-unlikely.ts';
+import relatedLink from './rules/related-link.ts';
+import reservedId from './rules/reserved-id.ts';
+import statusAgainstTime from './rules/status-against-time.ts';
+import trialId from './rules/trial-id.ts';
+import unitOfAVariable from './rules/unit-of-a-variable.ts';
 import unknownColumn from './rules/unknown-column.ts';
 import unknownContainer from './rules/unknown-container.ts';
+import unknownCultivar from './rules/unknown-cultivar.ts';
 import unknownCut from './rules/unknown-cut.ts';
 import unknownKey from './rules/unknown-key.ts';
 import unknownLevel from './rules/unknown-level.ts';
 import unknownLicence from './rules/unknown-licence.ts';
 import unknownStatus from './rules/unknown-status.ts';
 import unpairedQuote from './rules/unpaired-quote.ts';
+import unreadFile from './rules/unread-file.ts';
 import valueNotANumber from './rules/value-not-a-number.ts';
+import versionNotNewest from './rules/version-not-newest.ts';
 import weightBesideStatus from './rules/weight-beside-status.ts';
 import weightNotANumber from './rules/weight-not-a-number.ts';
 import wrongChoice from './rules/wrong-choice.ts';
@@ -48,16 +80,31 @@ import zeroWithoutStatus from './rules/zero-without-status.ts';
 /** Every rule of the check, by name. */
 export const rules: readonly Rule[] = [
   acceptedInVain,
+  allottedContradicted,
+  arrangementContradicted,
   blankCell,
   blankHeading,
+  checkNotALevel,
+  containerTotal,
+  containerTreatment,
+  dateFarFromCut,
+  dateInTheFuture,
+  dateOrder,
+  dateOutsideTheTrial,
   duplicateColumn,
   duplicateId,
   emptyFile,
+  formulaInText,
+  harvestMapping,
   layoutAndContainerDiffer,
+  levelRise,
+  misnamedFile,
   missingColumn,
   missingFile,
   missingKey,
   missingLayout,
+  missingRow,
+  noRegrowthAtFirstCut,
   noRows,
   noWeightNoStatus,
   notAMapping,
@@ -65,20 +112,37 @@ export const rules: readonly Rule[] = [
   notAWholeNumber,
   notUtf8,
   nulByte,
+  photoFile,
   plantBeyondSet,
+  plantTwice,
+  plantsPerPot,
+  plotMissing,
+  plotNotOne,
   positionNotPlanted,
   positionOffTheGrid,
   positionTwice,
+  potTotal,
+  preciseLocation,
   raggedRow,
+  readingTwice,
+  readingUnlikely,
+  relatedLink,
+  reservedId,
+  statusAgainstTime,
+  trialId,
+  unitOfAVariable,
   unknownColumn,
   unknownContainer,
+  unknownCultivar,
   unknownCut,
   unknownKey,
   unknownLevel,
   unknownLicence,
   unknownStatus,
   unpairedQuote,
+  unreadFile,
   valueNotANumber,
+  versionNotNewest,
   weightBesideStatus,
   weightNotANumber,
   wrongChoice,

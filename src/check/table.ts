@@ -109,7 +109,7 @@ function hasOtherDelimiter(form: TableForm, text: string, report: Report): boole
   }
   const actual = actualDelimiter(firstLine, form.delimiter);
   if (actual === null) return false;
-  reportWrongDelimiter(report, form.file, actual, form.delimiter);
+  reportWrongDelimiter(report, form.file, actual, form.delimiter, text);
   return true;
 }
 

@@ -59,7 +59,7 @@ export async function loadTrial(
 ): Promise<{ trial: Trial | null; problems: readonly Problem[] }> {
   const path = resolve(folder);
   const shared = await readContentFiles(resolve(path, '..', '..'));
-  const cultivars = checkCultivars(shared.cultivars).value ?? [];
+  const cultivars = shared.cultivars === null ? null : (checkCultivars(shared.cultivars).value ?? []);
   const files = await readTrialFolder(path);
   const checked = checkTrial(basename(path), files, { cultivars, today: today(), prefix: '' });
   return { trial: checked.trial, problems: [...checked.problems].sort(compareProblems) };

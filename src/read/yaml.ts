@@ -49,14 +49,14 @@ export function readYaml(source: string): Yaml {
       lineCounter: lines,
       prettyErrors: false,
       stringKeys: true,
-      logLevel: 'silent',
+      logLevel: 'error',
     });
   } catch {
     const fault: YamlFault = { kind: 'syntax', place: null, detail: 'Nested too deep to read', text: null };
     return { value: null, faults: [fault], place: () => start, keyPlace: () => start };
   }
   const faults = [...document.errors, ...document.warnings].map((error): YamlFault => {
-    const place = placeOf(error.pos[0]);
+    const place = placeOf(openingQuote(text, error.message) ?? error.pos[0]);
     const kind = kinds[error.code] ?? 'syntax';
     // A tab in the indentation is often first noticed as something else.
     const isTab = kind === 'syntax' && /^ *\t/.test(lineText(place));
@@ -79,6 +79,14 @@ export function readYaml(source: string): Yaml {
     place: (path) => placeOf(offsetOf(document, path, false)),
     keyPlace: (path) => placeOf(offsetOf(document, path, true)),
   };
+}
+
+/** Where a quote that is never closed probably opened: a value begun with it on a line that does not end it. */
+function openingQuote(text: string, message: string): number | null {
+  const quote = /^Missing closing (["'])quote/.exec(message)?.[1];
+  if (quote === undefined) return null;
+  const open = new RegExp(`(?:^|[\\s:,[{-])(${quote})[^${quote}\\n]*$`, 'm').exec(text);
+  return open === null ? null : open.index + open[0].indexOf(quote);
 }
 
 function sentence(message: string): string {

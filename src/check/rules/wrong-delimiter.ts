@@ -27,9 +27,18 @@ export function actualDelimiter(headings: string, declared: string): string | nu
   return count > 0 ? sign : null;
 }
 
-export function reportWrongDelimiter(report: Report, file: string, actual: string, declared: string): void {
+export function reportWrongDelimiter(
+  report: Report,
+  file: string,
+  actual: string,
+  declared: string,
+  text: string,
+): void {
   const sign = actual === '\t' ? '"\\t"' : `"${actual}"`;
   const found = names[actual] ?? showText(actual);
+  const hasDecimalCommas =
+    actual !== ',' && new RegExp(`[${actual}]"?\\d+,\\d+"?(?:[${actual}\\n]|$)`).test(text);
+  const decimal = hasDecimalCommas ? ', decimal: ","' : '';
   report(rule, {
     file,
     place: { line: 1, column: 1 },
@@ -37,7 +46,7 @@ export function reportWrongDelimiter(report: Report, file: string, actual: strin
     expected: names[declared] ?? declared,
     message:
       `cells are separated by ${found}, not by ${names[declared] ?? declared}; ` +
-      `write harvest: {delimiter: ${sign}} in trial.yaml, or save the file with ${names[declared] ?? declared}`,
+      `write harvest: {delimiter: ${sign}${decimal}} in trial.yaml, or save the file with ${names[declared] ?? declared}`,
   });
 }
 

@@ -17,6 +17,7 @@ const words: readonly [RegExp, string][] = [
   [/nested mappings are not allowed in compact/i, 'a value that holds ": " must stand in quotes'],
   [/missing closing "/i, 'a double quote is opened and never closed'],
   [/missing closing '/i, 'a single quote is opened and never closed'],
+  [/flow (sequence|map) in block collection must be sufficiently/i, 'a bracket is opened and never closed'],
   [/must end with a \]/i, 'a square bracket is opened and never closed'],
   [/must end with a \}/i, 'a curly bracket is opened and never closed'],
   [

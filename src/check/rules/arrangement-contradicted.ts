@@ -1,0 +1,47 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import { allotments, coarsestUnit } from '../strata.ts';
+import { blocksFault, latinSquareFault, splitPlotFault, unreplicatedFault } from '../arrangement-faults.ts';
+
+const rule: Rule = {
+  rule: 'arrangement-contradicted',
+  severity: 'error',
+  acceptable: false,
+  title: 'Arrangement contradicted by the layout',
+  meaning:
+    'In randomised blocks every block holds every treatment; in a Latin square every row and column holds each once; in a split plot two factors have units of different size.',
+  example: 'design.arrangement is randomised blocks, but block "2" lacks cultivar slate-egret',
+  check,
+};
+export default rule;
+
+function check({ metadata, layout }: Facts, report: Report): void {
+  const { design, factors = [] } = metadata.draft;
+  if (design === undefined || layout === null || !layout.complete || layout.positions.length === 0) return;
+  const { positions } = layout;
+  const varied = factors
+    .map(({ id }) => id)
+    .filter((id) => new Set(positions.map((one) => one.treatment[id])).size > 1);
+  if (varied.length === 0) return;
+  const units = varied.map((id) => coarsestUnit(positions, (treatment) => treatment[id] ?? ''));
+  const unit = allotments.findLast((stratum) => units.includes(stratum)) ?? 'position';
+  const fault =
+    design.arrangement === 'randomised blocks'
+      ? blocksFault(positions, varied)
+      : design.arrangement === 'latin square'
+        ? latinSquareFault(positions, unit)
+        : design.arrangement === 'split plot'
+          ? splitPlotFault(varied, units, positions)
+          : design.arrangement === 'unreplicated'
+            ? unreplicatedFault(positions, unit)
+            : null;
+  if (fault === null) return;
+  const { arrangement } = design;
+  const place = metadata.place(['design', 'arrangement']);
+  report(rule, {
+    file: 'trial.yaml',
+    place,
+    found: arrangement,
+    message: `design.arrangement is ${arrangement}, but ${fault}`,
+  });
+}

@@ -1,0 +1,31 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import { nearest } from '../nearest.ts';
+import { showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'check-not-a-level',
+  severity: 'error',
+  acceptable: false,
+  title: 'Check that is no level',
+  meaning: 'The check cultivar, or the control, is one of the levels of its factor.',
+  example: 'check is "cobalt-wrenn", which is no level of cultivar; did you mean "cobalt-wren"?',
+  check,
+};
+export default rule;
+
+function check({ metadata }: Facts, report: Report): void {
+  for (const [index, factor] of (metadata.draft.factors ?? []).entries()) {
+    const known = factor.levels.map(({ id }) => id);
+    if (factor.check === undefined || known.includes(factor.check)) continue;
+    const best = nearest(factor.check, known);
+    const advice = best === null ? `levels: ${known.join(', ')}` : `did you mean "${best}"?`;
+    report(rule, {
+      file: 'trial.yaml',
+      place: metadata.place(['factors', index, 'check']),
+      found: factor.check,
+      expected: best,
+      message: `check is ${showText(factor.check)}, which is no level of ${factor.id}; ${advice}`,
+    });
+  }
+}

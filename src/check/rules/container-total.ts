@@ -1,0 +1,50 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import { toGrams } from '../to-grams.ts';
+import {
+  inGrams,
+  isBeyondRounding,
+  mostByRounding,
+  partsOf,
+  stepInGrams,
+  swappedDigits,
+  weighedVariable,
+} from '../totals.ts';
+
+const rule: Rule = {
+  rule: 'container-total',
+  severity: 'error',
+  acceptable: true,
+  title: 'Total of a container differs from its plants',
+  meaning:
+    'The crate was weighed apart from the plants, so the two check each other: they may differ by rounding, half a step of the scale for each part and for the total, and by no more.',
+  example: 'T2 was weighed at 1862 g, but its 12 plants sum to 1826 g',
+  check,
+};
+export default rule;
+
+function check({ metadata, harvest, layout }: Facts, report: Report): void {
+  const variable = weighedVariable(metadata.draft.variables);
+  if (variable === null || harvest === null || layout === null || !harvest.complete) return;
+  const byContainer = Map.groupBy(harvest.records, ({ container }) => container);
+  for (const [index, { id, weighed_total: total }] of (metadata.draft.containers ?? []).entries()) {
+    const records = byContainer.get(id);
+    if (total === undefined || records === undefined || harvest.unsure.has(id)) continue;
+    const parts = partsOf(records, variable.id);
+    if (parts === null) continue;
+    const weighed = toGrams(total.value, total.unit);
+    const step = stepInGrams(variable, total.value, total.unit);
+    if (!isBeyondRounding(weighed, parts, step)) continue;
+    const difference = inGrams(Math.abs(weighed - parts.sum));
+    report(rule, {
+      file: 'trial.yaml',
+      place: metadata.place(['containers', index, 'weighed_total', 'value']),
+      found: inGrams(weighed),
+      expected: inGrams(parts.sum),
+      message:
+        `${id} was weighed at ${inGrams(weighed)}, but its ${String(parts.n)} weights sum to ${inGrams(parts.sum)}: ` +
+        `${difference} apart, where rounding explains ${inGrams(mostByRounding(parts.n, step))}${swappedDigits(weighed, parts.sum)}`,
+      where: id,
+    });
+  }
+}

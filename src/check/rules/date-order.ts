@@ -1,0 +1,43 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import type { Path } from '../../read/yaml.ts';
+
+const rule: Rule = {
+  rule: 'date-order',
+  severity: 'error',
+  acceptable: false,
+  title: 'Dates out of order',
+  meaning: 'A plant is sown, comes up, is transplanted and then cut, and cuts follow each other.',
+  example: 'dates.transplanted is 2025-08-12, before dates.sown on 2025-08-25',
+  check,
+};
+export default rule;
+
+function check({ metadata }: Facts, report: Report): void {
+  const { sown, germinated, transplanted, cuts = [] } = metadata.draft.dates ?? {};
+  const steps: [string, Path, string | undefined][] = [
+    ['dates.sown', ['dates', 'sown'], sown],
+    ['dates.germinated', ['dates', 'germinated'], germinated],
+    ['dates.transplanted', ['dates', 'transplanted'], transplanted],
+    ...cuts.map((date, index): [string, Path, string] => [
+      `cut ${String(index + 1)}`,
+      ['dates', 'cuts', index],
+      date,
+    ]),
+  ];
+  let [beforeName, , before] = steps[0]!;
+  for (const [name, path, date] of steps.slice(1)) {
+    if (date === undefined) continue;
+    const areCuts = beforeName.startsWith('cut') && name.startsWith('cut');
+    if (before !== undefined && (date < before || (areCuts && date === before))) {
+      const relation = date === before ? 'the same day as' : 'before';
+      report(rule, {
+        file: 'trial.yaml',
+        place: metadata.place(path),
+        found: date,
+        message: `${name} is ${date}, ${relation} ${beforeName} on ${before}; correct one of the two`,
+      });
+    } else [beforeName, before] = [name, date];
+    if (before === undefined) [beforeName, before] = [name, date];
+  }
+}

@@ -1,0 +1,71 @@
+import type { Facts } from '../facts.ts';
+import { indexesWhere } from '../indexes-where.ts';
+import type { Report, Rule } from '../rule.ts';
+import { daysBetween } from '../days.ts';
+import { whereOf } from '../grid.ts';
+import { readingPlace, recordPlace } from '../places.ts';
+
+const rule: Rule = {
+  rule: 'date-outside-the-trial',
+  severity: 'error',
+  acceptable: true,
+  title: 'Date outside the trial',
+  meaning:
+    'A row of the harvest lies between transplanting and two weeks after the last cut; a reading within a month of the trial.',
+  example: 'date is 2024-10-20, but the trial ran from 2025-08-25 to 2025-10-20',
+  check,
+};
+export default rule;
+
+/** Days after the last cut by which its harvest is surely in. */
+const afterLastCut = 14;
+/** Days before sowing and after the last cut in which readings may still be taken. */
+const aroundTheTrial = 31;
+
+function spanOf({ draft }: Facts['metadata']): [first: string | undefined, last: string | undefined] {
+  const { sown, germinated, transplanted, cuts = [] } = draft.dates ?? {};
+  return [sown ?? germinated ?? transplanted, cuts.at(-1)];
+}
+
+/** True for a day more than `before` days before the trial or `after` days after its last cut. */
+export function isOutsideTrial(
+  metadata: Facts['metadata'],
+  date: string,
+  before = 0,
+  after = afterLastCut,
+): boolean {
+  const [first, last] = spanOf(metadata);
+  const isEarly = first !== undefined && daysBetween(first, date) < -before;
+  return isEarly || (last !== undefined && daysBetween(last, date) > after);
+}
+
+function check({ metadata, harvest, readings, today }: Facts, report: Report): void {
+  const { cuts = [] } = metadata.draft.dates ?? {};
+  const [first, last] = spanOf(metadata);
+  if (last === undefined) return;
+  const span = `the trial ran from ${first ?? 'its beginning'} to ${last}`;
+  const isOutside = (date: string, before: number, after: number): boolean =>
+    date <= today && isOutsideTrial(metadata, date, before, after);
+  const file = 'harvest.csv';
+  if (harvest?.table.index.has('date')) {
+    for (const index of indexesWhere(harvest.records, ({ date, cut }) => date !== cuts[cut - 1])) {
+      const record = harvest.records[index]!;
+      const { date } = record;
+      if (date === null || !isOutside(date, 0, afterLastCut)) continue;
+      const message = `date is ${date}, but ${span}; correct the date`;
+      report(rule, {
+        file,
+        place: recordPlace(harvest, index, 'date'),
+        found: date,
+        message,
+        where: whereOf(record),
+      });
+    }
+  }
+  for (const [index, { date, container }] of (readings?.rows ?? []).entries()) {
+    if (!isOutside(date, aroundTheTrial, aroundTheTrial)) continue;
+    const place = readingPlace(readings!, index, 'date');
+    const message = `date is ${date}, but ${span}; correct the date`;
+    report(rule, { file: 'readings.csv', place, found: date, message, where: container });
+  }
+}

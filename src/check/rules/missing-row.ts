@@ -1,0 +1,80 @@
+import type { Position } from '../../model/trial.ts';
+import type { Facts, Harvest } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import { positionInWords, whereOf } from '../grid.ts';
+import { recordsByPosition } from '../records-by-position.ts';
+
+const rule: Rule = {
+  rule: 'missing-row',
+  severity: 'error',
+  acceptable: false,
+  title: 'Plant without a row',
+  meaning:
+    'Once a trial is finished, every plant that was set has a row for each cut, and be it only to say that it died. A plant passed over could be the one that matters.',
+  example: 'T1 row 2 column 3 has no row at cut 1; write its weight, or what became of it',
+  check,
+};
+export default rule;
+
+function check({ harvest, layout, metadata }: Facts, report: Report): void {
+  if (metadata.draft.status !== 'finished' || harvest === null || layout === null || !harvest.complete)
+    return;
+  if (harvest.records.length === 0 && harvest.unsure.size > 0) return;
+  const cuts = metadata.draft.dates?.cuts?.length ?? 1;
+  for (let cut = 1; cut <= cuts; cut += 1) {
+    const { withRows, lacking } = lookForRows(harvest, layout.positions, cut);
+    const saidOf = new Set<string>();
+    for (const [index, names] of lacking) {
+      const position = layout.positions[index]!;
+      const { container } = position;
+      if (harvest.unsure.has(container) || saidOf.has(container)) continue;
+      const isWhole = !withRows.has(container);
+      if (isWhole) saidOf.add(container);
+      for (const name of isWhole ? [''] : names) {
+        const what = isWhole ? container : `${positionInWords(position)}${name}`;
+        const message = `${what} has no row at cut ${String(cut)}; ${advice}`;
+        report(rule, {
+          file: 'harvest.csv',
+          expected: what,
+          message,
+          where: isWhole ? container : whereOf(position),
+        });
+      }
+    }
+  }
+}
+
+const advice = 'write the weight, or the status that says what became of it';
+
+/** The containers that have rows at a cut, and for each position that lacks rows what it lacks. */
+function lookForRows(
+  harvest: Harvest,
+  positions: readonly Position[],
+  cut: number,
+): { withRows: Set<string>; lacking: Map<number, string[]> } {
+  const withRows = new Set<string>();
+  const hasRow = new Uint8Array(positions.length);
+  harvest.records.forEach((record, index) => {
+    if (record.cut !== cut) return;
+    withRows.add(record.container);
+    hasRow[harvest.positionOf[index]!] = 1;
+  });
+  const lacking = new Map<number, string[]>();
+  positions.forEach(({ plants }, index) => {
+    if (hasRow[index] === 0) lacking.set(index, ['']);
+    else if (plants > 1) {
+      const names = lackingPlants(harvest, index, cut, plants);
+      if (names.length > 0) lacking.set(index, names);
+    }
+  });
+  return { withRows, lacking };
+}
+
+function lackingPlants(harvest: Harvest, position: number, cut: number, plants: number): string[] {
+  const records = (recordsByPosition(harvest).get(position) ?? []).map((index) => harvest.records[index]!);
+  const there = new Set(records.filter((one) => one.cut === cut).map(({ plant }) => plant));
+  // A row without a plant number is the pot weighed whole.
+  if (there.has(null)) return [];
+  const numbers = Array.from({ length: plants }, (_, index) => index + 1);
+  return numbers.filter((plant) => !there.has(plant)).map((plant) => ` plant ${String(plant)}`);
+}

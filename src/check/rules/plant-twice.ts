@@ -1,0 +1,59 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import { positionInWords, whereOf } from '../grid.ts';
+import { recordPlace } from '../places.ts';
+import { recordsByPosition } from '../records-by-position.ts';
+
+const rule: Rule = {
+  rule: 'plant-twice',
+  severity: 'error',
+  acceptable: false,
+  title: 'The same plant twice',
+  meaning:
+    'A plant has one row at each cut. Twice means that one of the rows belongs to another plant, or was copied.',
+  example: 'T1 row 2 column 3 has a row at cut 1 already, in line 7',
+  check,
+};
+export default rule;
+
+function check({ harvest, layout }: Facts, report: Report): void {
+  if (harvest === null || layout === null) return;
+  for (const [positionIndex, indexes] of recordsByPosition(harvest)) {
+    if (indexes.length < 2 || areApart(indexes.map((index) => harvest.records[index]!))) continue;
+    const plants = layout.positions[positionIndex]?.plants ?? 1;
+    const lines = new Map<string, number>();
+    const wholePot = new Map<number, number>();
+    const single = new Map<number, number>();
+    for (const index of indexes) {
+      const record = harvest.records[index]!;
+      const { plant, cut, line } = record;
+      const key = `${String(cut)} ${String(plant)}`;
+      const before = lines.get(key);
+      const other = plant === null ? single.get(cut) : wholePot.get(cut);
+      const fault =
+        before !== undefined
+          ? `${positionInWords(record)}${plants > 1 && plant !== null ? ` plant ${String(plant)}` : ''} has a row at cut ${String(cut)} already, in line ${String(before)}${plants > 1 && plant === null ? '; number the plants in the column plant' : ''}`
+          : other !== undefined
+            ? `${positionInWords(record)} has rows both for single plants and for the whole pot at cut ${String(cut)} (line ${String(other)}); write one or the other`
+            : null;
+      if (before === undefined) lines.set(key, line);
+      (plant === null ? wholePot : single).set(cut, line);
+      if (fault === null) continue;
+      report(rule, {
+        file: 'harvest.csv',
+        place: recordPlace(harvest, index),
+        found: positionInWords(record),
+        message: fault,
+        where: whereOf(record),
+      });
+    }
+  }
+}
+
+/** True where few rows are of as many different cuts: the common case, told without building maps. */
+function areApart(records: readonly { cut: number }[]): boolean {
+  return (
+    records.length <= 4 &&
+    records.every(({ cut }, index) => !records.some((one, at) => at < index && one.cut === cut))
+  );
+}

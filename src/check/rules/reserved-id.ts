@@ -1,0 +1,29 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import { isReserved } from '../harvest-columns.ts';
+
+const rule: Rule = {
+  rule: 'reserved-id',
+  severity: 'error',
+  acceptable: false,
+  title: 'Id that is a column already',
+  meaning:
+    'The ids of factors and variables head columns, so they must differ from the columns that every trial has and from each other.',
+  example: 'the factor id "row" is the name of a column already; choose another',
+  check,
+};
+export default rule;
+
+function check({ metadata }: Facts, report: Report): void {
+  const factors = (metadata.draft.factors ?? []).map(({ id }) => id);
+  for (const key of ['factors', 'variables'] as const) {
+    for (const [index, { id }] of (metadata.draft[key] ?? []).entries()) {
+      const isFactorToo = key === 'variables' && factors.includes(id);
+      if (!isReserved(id) && !isFactorToo) continue;
+      const kind = key === 'factors' ? 'factor' : 'variable';
+      const whose = isFactorToo ? 'the id of a factor' : 'the name of a column';
+      const message = `the ${kind} id "${id}" is ${whose} already; choose another`;
+      report(rule, { file: 'trial.yaml', place: metadata.place([key, index, 'id']), found: id, message });
+    }
+  }
+}

@@ -1,0 +1,35 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import { showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'trial-id',
+  severity: 'error',
+  acceptable: false,
+  title: 'Folder name that is no id',
+  meaning:
+    'The name of the folder is the id of the trial and part of its address: 3 to 64 lower-case letters, digits and hyphens.',
+  example: '"Autumn Lettuce" is no id for a trial; rename the folder to autumn-lettuce',
+  check,
+};
+export default rule;
+
+function check({ id }: Facts, report: Report): void {
+  if (/^[a-z0-9-]{3,64}$/.test(id)) return;
+  const plain = id
+    .normalize('NFKD')
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-+|-+$/g, '')
+    .slice(0, 64);
+  const advice =
+    plain.length >= 3
+      ? `rename the folder to ${plain}`
+      : 'rename the folder to 3 to 64 lower-case letters, digits and hyphens';
+  report(rule, {
+    file: 'trial.yaml',
+    found: id,
+    expected: plain,
+    message: `${showText(id)} is no id for a trial; ${advice}`,
+  });
+}

@@ -1,0 +1,104 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import { isWeight } from '../../model/units.ts';
+import { showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'unit-of-a-variable',
+  severity: 'error',
+  acceptable: false,
+  title: 'Unit in words',
+  meaning: 'Units are written as UCUM codes (g, kg, cm, mL, %), or oz or lb, so that programs read them too.',
+  example: 'the unit "grams" is written g',
+  check,
+};
+export default rule;
+
+/** What growers write for a unit, and its code. */
+const codes: Readonly<Record<string, string>> = {
+  gr: 'g',
+  gm: 'g',
+  gms: 'g',
+  grm: 'g',
+  gram: 'g',
+  grams: 'g',
+  gramme: 'g',
+  grammes: 'g',
+  kgs: 'kg',
+  kilo: 'kg',
+  kilos: 'kg',
+  kilogram: 'kg',
+  kilograms: 'kg',
+  ounce: 'oz',
+  ounces: 'oz',
+  ozs: 'oz',
+  lbs: 'lb',
+  pound: 'lb',
+  pounds: 'lb',
+  '#': 'lb',
+  milligram: 'mg',
+  milligrams: 'mg',
+  inch: '[in_i]',
+  inches: '[in_i]',
+  in: '[in_i]',
+  feet: '[ft_i]',
+  foot: '[ft_i]',
+  ft: '[ft_i]',
+  centimetre: 'cm',
+  centimetres: 'cm',
+  centimeter: 'cm',
+  centimeters: 'cm',
+  millimetre: 'mm',
+  millimetres: 'mm',
+  millimeter: 'mm',
+  millimeters: 'mm',
+  metre: 'm',
+  metres: 'm',
+  meter: 'm',
+  meters: 'm',
+  litre: 'L',
+  litres: 'L',
+  liter: 'L',
+  liters: 'L',
+  percent: '%',
+  'per cent': '%',
+  celsius: 'Cel',
+  '°c': 'Cel',
+  day: 'd',
+  days: 'd',
+};
+
+const weightUnits = new Set(['g', 'kg', 'mg', 'oz', 'lb', '[oz_av]', '[lb_av]']);
+
+function check({ metadata }: Facts, report: Report): void {
+  for (const [index, { unit, kind, lowest, highest, id }] of (metadata.draft.variables ?? []).entries()) {
+    const place = metadata.place(['variables', index, 'unit']);
+    if (unit !== undefined && !isWeight(unit)) {
+      const lower = unit.trim().toLowerCase();
+      const code = codes[lower] ?? (weightUnits.has(lower) ? lower : undefined);
+      const isWord = code !== undefined || /^\s|\s$/.test(unit);
+      if (isWord) {
+        const message = `the unit ${showText(unit)} is written ${code ?? unit.trim()}`;
+        report(rule, { file: 'trial.yaml', place, found: unit, expected: code ?? unit.trim(), message });
+      }
+    }
+    if (unit === undefined && kind === 'measured') {
+      const message = `${id} is measured and has no unit; write one, such as unit: g`;
+      report(rule, {
+        file: 'trial.yaml',
+        place: metadata.place(['variables', index]),
+        expected: 'unit: g',
+        message,
+      });
+    }
+    if (lowest !== undefined && highest !== undefined && lowest > highest) {
+      const message = `lowest (${String(lowest)}) of ${id} is above its highest (${String(highest)}); exchange the two`;
+      report(rule, {
+        file: 'trial.yaml',
+        place: metadata.place(['variables', index, 'lowest']),
+        found: String(lowest),
+        message,
+      });
+    }
+  }
+}

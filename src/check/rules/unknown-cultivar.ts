@@ -1,0 +1,35 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import { didYouMean } from '../nearest.ts';
+import { showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'unknown-cultivar',
+  severity: 'error',
+  acceptable: false,
+  title: 'Unknown cultivar',
+  meaning:
+    'A level of a cultivar factor is an entry of cultivars.yaml, so that the same cultivar is one across trials, or gives its own name.',
+  example: '"slate-egrett" is not in cultivars.yaml; did you mean "slate-egret"?',
+  check,
+};
+export default rule;
+
+function check({ metadata, cultivars }: Facts, report: Report): void {
+  if (cultivars === null) return;
+  const known = cultivars.map(({ id }) => id);
+  for (const [index, factor] of (metadata.draft.factors ?? []).entries()) {
+    if (factor.kind !== 'cultivar') continue;
+    for (const [number, level] of factor.levels.entries()) {
+      if (level.name !== undefined || known.includes(level.id)) continue;
+      const guess = didYouMean(level.id, known);
+      const advice = guess === '' ? '; add it there, or give the level its own name' : guess;
+      report(rule, {
+        file: 'trial.yaml',
+        place: metadata.place(['factors', index, 'levels', number, 'id']),
+        found: level.id,
+        message: `${showText(level.id)} is not in cultivars.yaml${advice}`,
+      });
+    }
+  }
+}
