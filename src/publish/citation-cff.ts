@@ -11,8 +11,12 @@ function person({ name, orcid }: CreditedPerson): YamlValue {
   };
 }
 
-/** CITATION.cff, Citation File Format 1.2.0. */
+/**
+ * CITATION.cff, Citation File Format 1.2.0. The format has a list of licences of its own, older than the
+ * whole of SPDX's: those whose terms are known here are on it, others are named by their address.
+ */
 export function citationCff(set: Dataset): string {
+  const isListed = set.licence.allows !== null;
   return yamlText({
     'cff-version': '1.2.0',
     type: 'dataset',
@@ -22,7 +26,8 @@ export function citationCff(set: Dataset): string {
     authors: set.creators.map(person),
     version: set.version,
     'date-released': set.released,
-    license: set.licence.id,
+    license: isListed ? set.licence.id : undefined,
+    'license-url': isListed ? undefined : set.licence.address,
     doi: set.doi ?? undefined,
     url: set.dataPage,
     keywords: set.keywords,

@@ -3,7 +3,7 @@ import { citationBiblatex } from './citation-biblatex.ts';
 import { citationCff } from './citation-cff.ts';
 import { citationCsl } from './citation-csl.ts';
 import { citationRis } from './citation-ris.ts';
-import { csvResources } from './csv-resources.ts';
+import type { CsvResource } from './csv-resources.ts';
 import { csvwMetadata } from './csvw.ts';
 import { dataPackage } from './data-package.ts';
 import { datacite } from './datacite.ts';
@@ -46,11 +46,18 @@ function citations(set: Dataset): PublishedFile[] {
   ];
 }
 
-/** The metadata of a dataset's tables, and its citations. `tables` are its CSV files. */
-export function metadataFiles(set: Dataset, trial: Trial, tables: readonly PublishedFile[]): PublishedFile[] {
-  const resources = csvResources(trial, tables);
+/** The metadata of a dataset's tables, and its citations. */
+export function metadataFiles(
+  set: Dataset,
+  trial: Trial,
+  resources: readonly CsvResource[],
+): PublishedFile[] {
   const about = { ...set, creators: set.creators.map((person) => person.name.full) };
-  const sections = miappe(set, trial, tables);
+  const sections = miappe(
+    set,
+    trial,
+    resources.map((csv) => csv.file),
+  );
   return [
     jsonFile(
       'datapackage.json',

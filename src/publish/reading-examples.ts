@@ -19,7 +19,7 @@ export function readingExamples(where: string, variable: string): ReadingExample
       language: 'R',
       code: [
         `weights <- read.csv(${address}, colClasses = c(plot = "character", block = "character"))`,
-        `str(weights)`,
+        `head(weights)`,
         `mean(weights$${variable}, na.rm = TRUE)`,
       ].join('\n'),
     },

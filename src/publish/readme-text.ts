@@ -1,3 +1,4 @@
+import type { Query } from '../model/trial.ts';
 import { citationOf } from './citation-sentence.ts';
 import type { Dataset } from './dataset.ts';
 import { placeInWords } from './described-in-words.ts';
@@ -40,8 +41,21 @@ at the start of a cell, or after a semicolon, tab or line break inside it, and b
 (or a tab or line break). harvest.csv is as the grower wrote it, byte for byte: open a copy
 with care in a spreadsheet.`;
 
+/** What the check found and the grower let stand. */
+function openQueries(queries: readonly Query[]): string[] {
+  const lines = queries.map(({ problem, reason }) => {
+    const where = problem.where === null ? '' : `${problem.where}: `;
+    return wrapped(`${where}${problem.message}${reason === null ? '' : ` The grower says: ${reason}`}`, '  ');
+  });
+  return lines.length === 0 ? [] : [section('Open queries', lines.join('\n'))];
+}
+
 /** README.txt: what a person reads first. Lines end with LF. */
-export function readmeText(set: Dataset, files: readonly { name: string; description: string }[]): string {
+export function readmeText(
+  set: Dataset,
+  queries: readonly Query[],
+  files: readonly { name: string; description: string }[],
+): string {
   const days = set.days === null ? '' : `, ${set.days.first} to ${set.days.last}`;
   const [primary] = set.variables;
   const variables = set.variables.map(
@@ -68,6 +82,7 @@ export function readmeText(set: Dataset, files: readonly { name: string; descrip
     ...readingExamples('weights.csv', primary?.id ?? 'fresh_weight')
       .filter((example) => example.language !== 'JavaScript')
       .map((example) => section(`In ${example.language}`, example.code)),
+    ...openQueries(queries),
     section('Is it whole?', 'sha256sum --check SHA256SUMS'),
     section('What changed', changes.join('\n')),
     section('Where it is kept', `${set.dataPage}\n${set.page}`),

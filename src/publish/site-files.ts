@@ -10,6 +10,7 @@ import { dataset, finished } from './dataset.ts';
 import { datasetIndex } from './dataset-index.ts';
 import { feed } from './feed.ts';
 import { licence } from './licence.ts';
+import { parquetFile } from './parquet.ts';
 import { jsonFile, textFile, type PublishedFile } from './published-file.ts';
 import { siteDataPackage } from './site-data-package.ts';
 import { sitemap } from './sitemap.ts';
@@ -41,6 +42,12 @@ function allWeights(library: Library): PublishedFile[] {
   };
   return [
     file,
+    ...parquetFile(
+      'data/all-weights.parquet',
+      'The same as all-weights.csv, for query engines (Parquet).',
+      table,
+      resource,
+    ),
     jsonFile(
       'data/all-weights.csv-metadata.json',
       'application/csvm+json',

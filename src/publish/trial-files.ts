@@ -1,6 +1,6 @@
 import type { Library, TrialWithFindings } from '../model/library.ts';
+import type { Trial } from '../model/trial.ts';
 import { archive } from './archive.ts';
-import { csvText } from './csv.ts';
 import { dataset, finished, type Dataset, type FinishedTrial } from './dataset.ts';
 import { earlierVersions } from './earlier-versions.ts';
 import { metadataFiles } from './metadata-files.ts';
@@ -8,42 +8,9 @@ import { jsonFile, textFile, type PublishedFile } from './published-file.ts';
 import { readmeText } from './readme-text.ts';
 import { roCrate } from './ro-crate.ts';
 import { sha256Sums } from './sha256-sums.ts';
-import { summaryTable } from './summary-table.ts';
-import { weightsTable } from './weights-table.ts';
+import { tableFiles } from './table-files.ts';
 
-const csv = 'text/csv';
-
-/** The trial folder's own CSV files, byte for byte as given. */
-const given: Record<string, string> = {
-  'harvest.csv': 'The weights as the grower wrote them down, byte for byte.',
-  'layout.csv': 'What was planted where, as the grower wrote it down, byte for byte.',
-  'readings.csv': 'Readings of the water and the solution, as the grower wrote them down, byte for byte.',
-};
-
-function givenTables({ trial }: FinishedTrial): PublishedFile[] {
-  return Object.entries(given).flatMap(([name, description]) => {
-    const bytes = trial.files.get(name);
-    return bytes === undefined ? [] : [{ name, bytes, mediaType: csv, description }];
-  });
-}
-
-function tidyTables({ trial, findings }: FinishedTrial): PublishedFile[] {
-  return [
-    textFile(
-      'weights.csv',
-      csv,
-      'The weights to work with: the harvest joined with the layout, in g.',
-      csvText(weightsTable(trial)),
-    ),
-    textFile(
-      'summary.csv',
-      csv,
-      'Means, spreads and counts of each treatment, as the page shows them but to full precision.',
-      csvText(summaryTable(trial, findings)),
-    ),
-  ];
-}
-
+/** What is neither table nor metadata; a script that repeats the analysis belongs here. */
 function documents({ trial, findings }: FinishedTrial): PublishedFile[] {
   return [
     jsonFile(
@@ -71,12 +38,12 @@ const crate = unwritten(
 const sums = unwritten('SHA256SUMS', 'text/plain', 'The checksum of every other file.');
 
 /** The last files, each of which says something of those before it, and the archive of them all. */
-function withArchive(set: Dataset, written: readonly PublishedFile[]): PublishedFile[] {
+function withArchive(set: Dataset, trial: Trial, written: readonly PublishedFile[]): PublishedFile[] {
   const readmeFile = textFile(
     readme.name,
     readme.mediaType,
     readme.description,
-    readmeText(set, [readme, ...written, crate, sums]),
+    readmeText(set, trial.queries, [readme, ...written, crate, sums]),
   );
   const before = [readmeFile, ...written];
   const crateFile = jsonFile(crate.name, crate.mediaType, crate.description, roCrate(set, [...before, sums]));
@@ -89,9 +56,13 @@ function withArchive(set: Dataset, written: readonly PublishedFile[]): Published
 
 function everyFile(trial: FinishedTrial, item: TrialWithFindings, library: Library): PublishedFile[] {
   const set = dataset(item, library);
-  const tables = [...tidyTables(trial), ...givenTables(trial)];
-  const written = [...tables, ...documents(trial), ...metadataFiles(set, trial.trial, tables)];
-  return [...withArchive(set, written), ...earlierVersions(trial.trial)];
+  const tables = tableFiles(set, trial);
+  const written = [
+    ...tables.files,
+    ...documents(trial),
+    ...metadataFiles(set, trial.trial, tables.resources),
+  ];
+  return [...withArchive(set, trial.trial, written), ...earlierVersions(trial.trial)];
 }
 
 const known = Symbol.for('tankside.published-files');

@@ -1,8 +1,10 @@
 import { Ajv } from 'ajv';
 import formats from 'ajv-formats';
 import { describe, expect, test } from 'vitest';
+import identifiers from 'spdx-license-ids/index.json' with { type: 'json' };
 import { parse } from 'yaml';
 import { citationSentence } from '../../src/publish/files.ts';
+import { licence } from '../../src/publish/licence.ts';
 import { dataset } from '../../src/publish/dataset.ts';
 import { bare, full, library } from './example.ts';
 import { datasets, published, publishedJson } from './published.ts';
@@ -82,6 +84,24 @@ describe('citation.bib', () => {
     expect(published('citation.bib', full, library)).toContain(
       'title = {{Every field: "quoted" \\& <marked> \\{braced\\} 100\\% of café\\_leaves \\#1}}',
     );
+  });
+});
+
+describe.skipIf(!standardsAreHere)('the licence in CITATION.cff (needs ../shared/standards/cff)', () => {
+  const schema = standardsAreHere
+    ? (standardJson('cff/cff-1.2.0.schema.json') as { definitions: Record<string, { enum?: string[] }> })
+    : null;
+  const listed = new Set(schema?.definitions['license-enum']?.enum);
+  test('is on the list of the format wherever it is given by its identifier', () => {
+    const known = identifiers.filter((id) => licence(id).allows !== null);
+    expect(known).toContain('CC-BY-4.0');
+    expect(known.filter((id) => !listed.has(id))).toEqual([]);
+  });
+  test('is named by its address otherwise', () => {
+    const trial = { ...bare.trial, metadata: { ...bare.trial.metadata, licence: 'MIT-0' } };
+    const cff = parse(published('CITATION.cff', { ...bare, trial }, library)) as Record<string, unknown>;
+    expect(cff).toMatchObject({ 'license-url': 'https://spdx.org/licenses/MIT-0.html' });
+    expect(cff).not.toHaveProperty('license');
   });
 });
 
