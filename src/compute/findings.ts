@@ -6,6 +6,7 @@ import { type Cut, cutNumbers } from './cuts.ts';
 import { describe } from './describe.ts';
 import { inferences } from './inference/inferences.ts';
 import { nutrientsOf } from './nutrients/solution.ts';
+import { positionEffects } from './position/position-effects.ts';
 import { waterUsed } from './water.ts';
 import { type Yields, yieldsOf } from './yields.ts';
 
@@ -36,7 +37,7 @@ export function computeFindings(trial: Trial): Findings {
     treatments_by_cut:
       cuts.length > 1 ? cuts.map((cut) => ({ cut, treatments: describe(trial, yieldsOfCut(cut), cut) })) : [],
     inference: inferences(trial, yieldsOfCut),
-    position: [],
+    position: positionEffects(trial, overall),
     water: waterUsed(trial, overall),
     nutrients: trial.metadata.nutrients ? nutrientsOf(trial.metadata.nutrients) : null,
     next_trial: [],

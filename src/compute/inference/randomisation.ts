@@ -1,3 +1,91 @@
-export function randomisationTestOf(): null {
-  return null;
+import type { Inference } from '../../model/findings.ts';
+import type { Trial } from '../../model/trial.ts';
+import { latinSquareRandomisationTest } from '../../statistics/randomisation/latin-square-randomisation-test.ts';
+import {
+  DRAWS,
+  type RandomisationResult,
+  randomisationTest,
+} from '../../statistics/randomisation/randomisation-test.ts';
+import { type SeededRandom, seededRandom } from '../../statistics/seeded-random.ts';
+import type { AnalysisDesign } from './analysis-design.ts';
+import { groupIndexes } from './grouping.ts';
+import type { UnitMeans } from './unit-means.ts';
+
+type RandomisationTest = NonNullable<Inference['randomisation_test']>;
+
+/** The seed of the draws where arrangements are too many to count; published with the result. */
+export const randomisationSeed = 1935;
+
+/**
+ * The randomisation test of the finest stratum's treatments, under the design's own restrictions: treatments
+ * change places between units of one block (one coarser unit in a split plot, rows and columns together in
+ * a Latin square). Null where lots were not drawn, since there is then nothing to draw again.
+ *
+ * Reference: R. A. Fisher (1935), The Design of Experiments, chapter III.
+ */
+export function randomisationTestOf(
+  trial: Trial,
+  design: AnalysisDesign,
+  units: UnitMeans,
+): RandomisationTest | null {
+  if (!trial.metadata.design.randomised) return null;
+  const square =
+    design.blocks.some(([name]) => name === 'row') && design.blocks.some(([name]) => name === 'column');
+  const random = seededRandom(randomisationSeed);
+  const result = square ? ofSquare(design, units, random) : ofBlocks(design, units, random);
+  const statistic = statisticInWords(design);
+  if ('reason' in result) {
+    return { statistic, p: null, arrangements: 0, exact: false, seed: null, reason: `${result.reason}.` };
+  }
+  return {
+    statistic,
+    p: result.p,
+    arrangements: result.exact ? result.arrangements : DRAWS,
+    exact: result.exact,
+    seed: result.exact ? null : randomisationSeed,
+  };
+}
+
+/** Factors of the finest units that vary within what restricts the lots. */
+function finestFactors(design: AnalysisDesign): string[] {
+  return design.terms
+    .filter(({ factors, unit }) => factors.length === 1 && unit === design.finest)
+    .map(({ name }) => name);
+}
+
+function statisticInWords(design: AnalysisDesign): string {
+  return `sum of squares of ${finestFactors(design).join(' and ')} after blocks, between means of ${design.finest}s`;
+}
+
+/** What restricts the lots of a unit: its block, and the levels of what was allotted to coarser units. */
+function ofBlocks(design: AnalysisDesign, { units }: UnitMeans, random: SeededRandom): RandomisationResult {
+  const finest = finestFactors(design);
+  const treatments = groupIndexes(units.map(({ levels }) => JSON.stringify(finest.map((id) => levels[id]))));
+  const coarse = finest.length < design.terms.filter(({ factors }) => factors.length === 1).length;
+  const blocks = groupIndexes(units.map(({ block, coarser }) => `${block ?? ''}|${coarse ? coarser : ''}`));
+  return randomisationTest(
+    units.map((unit, index) => ({
+      total: unit.total,
+      count: unit.weights,
+      block: blocks[index]!,
+      treatment: treatments[index]!,
+    })),
+    random,
+  );
+}
+
+function ofSquare(design: AnalysisDesign, { units }: UnitMeans, random: SeededRandom): RandomisationResult {
+  const treatments = groupIndexes(units.map(({ treatment }) => treatment));
+  const ofBlock = (name: string) => design.factors.find((factor) => factor.name === name)!.values;
+  const [rows, columns] = [ofBlock('row'), ofBlock('column')];
+  return latinSquareRandomisationTest(
+    units.map((unit, index) => ({
+      total: unit.total,
+      count: unit.weights,
+      row: rows[unit.first]!,
+      column: columns[unit.first]!,
+      treatment: treatments[index]!,
+    })),
+    random,
+  );
 }

@@ -3,7 +3,9 @@ import { type LeastSquares, leastSquares } from '../../statistics/linear-model/l
 import { columnOf, matrixFromColumns } from '../../statistics/linear-model/matrix.ts';
 import { modelTerms } from '../../statistics/linear-model/model-terms.ts';
 import { meanOf } from '../../statistics/mean.ts';
-import { unitOf } from '../experimental-unit.ts';
+import { sum } from '../../statistics/sum.ts';
+import type { Position, Treatment } from '../../model/trial.ts';
+import { unitOf, type UnitStratum } from '../experimental-unit.ts';
 import { treatmentKey } from '../treatments.ts';
 import type { AnalysisDesign } from './analysis-design.ts';
 import { groupCount, groupIndexes } from './grouping.ts';
@@ -14,7 +16,13 @@ export interface UnitMean {
   block: string | null;
   /** The treatment combination, by its key. */
   treatment: string;
+  levels: Treatment;
+  /** The finest coarser unit that holds it, or nothing where there is none. */
+  coarser: string;
   mean: number;
+  total: number;
+  /** Index of its first observation. */
+  first: number;
   /** How many weights are behind the mean. */
   weights: number;
 }
@@ -65,10 +73,21 @@ export function unitMeans(design: AnalysisDesign): UnitMeans {
         container: position.container,
         block: position.block,
         treatment: treatmentKey(position.treatment),
+        levels: position.treatment,
+        coarser: coarserOf(design, position),
         mean: means[unit]!,
+        total: sum(members[unit]!.map((each) => observations[each]!.value)),
+        first: index,
         weights: members[unit]!.length,
       };
     }),
     fit: leastSquares(kept, means),
   };
+}
+
+/** The unit that something coarser than the finest factor was allotted to. */
+function coarserOf(design: AnalysisDesign, position: Position): string {
+  const units = design.terms.filter(({ unit }) => unit !== design.finest).map(({ unit }) => unit);
+  const unit: UnitStratum | undefined = units.includes('plot') ? 'plot' : units[0];
+  return unit === undefined ? '' : unitOf(position, unit);
 }

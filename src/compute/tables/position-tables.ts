@@ -45,13 +45,13 @@ function positionTable(
   const mean = ({ mean: value, n }: PositionEffects['edge']): Text =>
     value === null
       ? noNumber
-      : joined(formatBare(value, unit, digits), ' of ', { metric: String(n), us: String(n) });
+      : joined(formatBare(value, unit, digits), ', n = ', { metric: String(n), us: String(n) });
   const p = (value: number | null | undefined) =>
     tested ? [orNothing(value ?? null, (each) => bareP(each, alpha))] : [];
   const pColumn = tested ? [{ heading: 'p', numeric: true }] : [];
   const ofCut = findings.treatments_by_cut.length < 2 ? '' : `, ${cut === 'all' ? 'all cuts' : `cut ${cut}`}`;
   return {
-    caption: `Effects of place on ${name.toLowerCase()} ${measureNames[measure]}${ofCut}, after treatments are allowed for: change for one step along the grid ± its standard error, and means with how many positions they are of`,
+    caption: `Effects of place on ${name.toLowerCase()} ${measureNames[measure]}${ofCut}, after treatments are allowed for: change for one step along the grid ± its standard error, and the means of n positions`,
     columns: [
       { heading: 'Container', numeric: false },
       { heading: 'A row on', unit: both, numeric: true },
