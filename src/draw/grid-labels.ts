@@ -19,7 +19,25 @@ export interface Margins {
   headingLines: readonly string[];
   topLines: readonly string[];
   bottomLines: readonly string[];
-  sideLines: readonly string[];
+  /** The landmarks of the sides below the grid, null where they stand upright. */
+  sides: SideLines | null;
+}
+
+interface SideLines {
+  left: readonly string[];
+  right: readonly string[];
+  /** True where both stand on one line. */
+  together: boolean;
+  /** In lines. */
+  height: number;
+}
+
+/** Landmarks of the sides as arrows: on one line where both have room, else one below the other. */
+function sideLinesOf(left: string, right: string, room: number): SideLines {
+  const [toLeft, toRight] = [wrapText(`◂ ${left}`, room, size), wrapText(`${right} ▸`, room, size)];
+  const one = toLeft.length === 1 && toRight.length === 1;
+  const together = one && textWidth(toLeft[0]! + toRight[0]!, size) + 10 <= room;
+  return { left: toLeft, right: toRight, together, height: together ? 1 : toLeft.length + toRight.length };
 }
 
 /** The room that headings, landmarks and the numbers of rows and columns take around a grid. */
@@ -33,17 +51,14 @@ export function marginsOf(
   const room = Math.max(grid.width, 200);
   const upright = [left, right].every((side) => side === null || textWidth(side, size) <= grid.height);
   const lines = (text: string | null) => (text === null ? [] : wrapText(text, room, size));
-  const sideLines =
-    upright || left === null || right === null
-      ? []
-      : [...wrapText(`◂ ${left}`, room, size), ...wrapText(`${right} ▸`, room, size)];
+  const sides = upright || left === null || right === null ? null : sideLinesOf(left, right, room);
   const headingLines = heading === '' ? [] : wrapText(heading, room, size + 1);
   const side = upright && left !== null ? 19 : 0;
   const numbers = 8 + textWidth(String(container.rows), 12);
   const [topLines, bottomLines] = [lines(top), lines(bottom)];
   return {
     top: headingLines.length * line + topLines.length * line + 19,
-    bottom: (bottomLines.length + sideLines.length) * line + 8,
+    bottom: (bottomLines.length + (sides?.height ?? 0)) * line + 8,
     left: side + numbers,
     right: side + 4,
     grid,
@@ -51,7 +66,7 @@ export function marginsOf(
     headingLines,
     topLines,
     bottomLines,
-    sideLines,
+    sides,
   };
 }
 
@@ -90,11 +105,21 @@ export function gridLabels(
     element('g', { 'data-side': 'bottom' }, ...stacked(margins.bottomLines, below)),
     turned(orientation.left, 13, -90, 'left'),
     turned(orientation.right, left + grid.width + 8, 90, 'right'),
-    element(
-      'g',
-      { 'data-side': 'both' },
-      ...stacked(margins.sideLines, below + margins.bottomLines.length * line),
-    ),
+    sideLabels(margins, below + margins.bottomLines.length * line),
+  );
+}
+
+function sideLabels({ sides, left, grid }: Margins, y: number): string {
+  if (sides === null) return '';
+  const from = sides.together ? 0 : sides.left.length;
+  const end = left + Math.max(grid.width, 200);
+  const written = (lines: readonly string[], x: number, anchor: string, first: number) =>
+    lines.map((text, index) =>
+      label(text, { class: 'landmark', x, y: y + (first + index) * line, 'text-anchor': anchor }),
+    );
+  return (
+    element('g', { 'data-side': 'left' }, ...written(sides.left, left, 'start', 0)) +
+    element('g', { 'data-side': 'right' }, ...written(sides.right, end, 'end', from))
   );
 }
 

@@ -33,7 +33,7 @@ export interface GridMap {
 }
 
 /** About what landmarks and row numbers take at both sides of a grid. */
-const besides = 60;
+const besides = 58;
 const numberSize = 15;
 const nameSize = 11.5;
 const lineHeight = 13;
@@ -74,16 +74,16 @@ function cellSize(container: Container, cells: readonly MapCell[]): CellSize {
   const shorts = cells.map(({ name }) => textWidth(name?.short ?? '', nameSize));
   const least = Math.max(32, ...numbers.map((each) => each + 8), ...shorts.map((each) => each + 6));
   const width = Math.max(Math.ceil(least), Math.min(80, Math.floor((narrow - besides) / container.columns)));
-  const lines = cells.map(({ name }) => (name ? namesLines(name.full, width) : []));
-  const fits = (text: string) => textWidth(text, nameSize) <= width - 5;
-  const full = lines.every((each) => each.length <= 2 && each.every(fits) && whole(each));
-  const count = full ? Math.max(0, ...lines.map((each) => each.length)) : 1;
+  const wrapped = cells.flatMap(({ name }) =>
+    name ? [{ name: name.full, lines: namesLines(name.full, width) }] : [],
+  );
+  // A name cut within a word reads worse than its short form.
+  const full = wrapped.every(({ name, lines }) => lines.length <= 2 && lines.join(' ') === name);
+  const count = full ? Math.max(0, ...wrapped.map(({ lines }) => lines.length)) : 1;
   return { width, height: 34 + count * lineHeight, full };
 }
 
-const namesLines = (name: string, width: number) => wrapText(name, width - 5, nameSize);
-/** A name cut within a word reads worse than its short form. */
-const whole = (lines: readonly string[]) => lines.every((line) => [...line].length > 2);
+const namesLines = (name: string, width: number) => wrapText(name, width - 5.5, nameSize);
 
 function drawCell(cell: MapCell, box: { x: number; y: number } & CellSize): string {
   const middle = box.x + box.width / 2;

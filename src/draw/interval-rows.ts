@@ -4,7 +4,9 @@ import { fluidScale, niceDomain, placed } from './fluid.ts';
 import { intervalMark } from './interval-mark.ts';
 import { drawing, element, escapeText, label, type Size } from './svg.ts';
 import type { Interval } from './treatment-rows.ts';
+import { narrow } from './grid-map.ts';
 import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { wrapText } from './wrap-text.ts';
 
 /** One estimate with its interval and the words beside it. */
 export interface IntervalRow extends Interval {
@@ -34,21 +36,23 @@ export function intervalRows(
       drawn.push(label(row.section, { class: 'aside', x: 0, y: y + 16 }));
       y += sectionHeight;
     }
-    const mark = y + 61;
+    const name = wrapText(row.name, narrow, 14);
+    const after = y + 14 + (name.length - 1) * 17;
+    const mark = after + 47;
     drawn.push(
       element(
         'g',
         { class: 'row' },
-        label(row.name, { class: 'heading', x: 0, y: y + 14 }),
+        ...name.map((text, index) => label(text, { class: 'heading', x: 0, y: y + 14 + index * 17 })),
         element(
           'text',
-          { x: 0, y: y + 31 },
+          { x: 0, y: after + 17 },
           bothUnits(row.estimate),
           escapeText(row.aside === '' ? '' : `, ${row.aside}`),
         ),
         element(
           'text',
-          { class: 'tick', x: 0, y: y + 47 },
+          { class: 'tick', x: 0, y: after + 33 },
           escapeText('95% interval '),
           bothUnits(row.limits),
         ),
@@ -58,7 +62,7 @@ export function intervalRows(
         placed(scale.at(row.centre), mark, element('path', { class: 'estimate', d: 'M0-6L6 0L0 6L-6 0Z' })),
       ),
     );
-    y += rowHeight;
+    y = after + rowHeight - 14;
   }
   const size: Size = { height: y + axisHeight(unit) };
   return drawing(about, size, ...drawn, valueAxes(scale, y, unit));

@@ -19,8 +19,8 @@ export const readingKinds: readonly (readonly [Kind, string])[] = [
 
 const lineHeight = 70;
 const headHeight = 38;
-/** The height of one panel with its heading, in px. */
-export const panelHeight = lineHeight + headHeight;
+/** The height of a panel with its heading, in px: room for the names of its lines one below the other. */
+export const panelHeight = (lines: number): number => headHeight + Math.max(lineHeight, lines * 13 + 4);
 const styles = ['', ' second', ' third', ' fourth'];
 /** A container's line style, by its place in the trial: a class of the style sheet. */
 export const lineStyle = (index: number): string => styles[index % styles.length]!;
@@ -33,12 +33,16 @@ export function readingsPanels(
 ): { svg: string; height: number; kinds: string[] } {
   const containers = trial.metadata.containers.map(({ id }) => id);
   const present = readingKinds.filter(([kind]) => trial.readings.some((reading) => reading[kind] !== null));
-  const panels = present.map(([kind, words], index) =>
-    linePanel(linesOf(trial.readings, containers, kind), kind, words, scale, top + index * panelHeight),
-  );
+  let y = top;
+  const panels = present.map(([kind, words]) => {
+    const lines = linesOf(trial.readings, containers, kind);
+    const svg = linePanel(lines, kind, words, scale, y);
+    y += panelHeight(lines.length);
+    return svg;
+  });
   return {
     svg: panels.join(''),
-    height: present.length * panelHeight,
+    height: y - top,
     kinds: present.map(([, words]) => words.replace(/ \(.*/, '')),
   };
 }
@@ -59,29 +63,37 @@ export function linePanel(
   top: number,
 ): string {
   const [lowest = 0, highest = 1] = extent(lines.flatMap(({ points }) => points.map(({ value }) => value)));
-  const domain = niceDomain([lowest, highest], 2);
-  const base = top + panelHeight - 8;
+  const domain = niceDomain([lowest, highest], 3);
+  const base = top + panelHeight(lines.length) - 8;
   const y = scaleLinear()
     .domain(domain)
     .range([base, top + headHeight - 4]);
-  const grid = roundTicks(domain, 2).map(({ value, text }) => {
+  const grid = roundTicks(domain, 3).map(({ value, text }) => {
     const at = round(y(value));
     return (
       element('line', { class: 'gridline', x1: scale.at(scale.first), x2: '88%', y1: at, y2: at }) +
       label(text, { class: 'tick', x: 0, y: at + 4 })
     );
   });
-  const ends = spread(lines.map(({ points }) => y(points.at(-1)!.value)));
   return element(
     'g',
     { class: 'panel', 'data-reading': kind },
     label(words, { class: 'strong', x: 0, y: top + 19 }),
     ...grid,
     ...lines.map((line) => lineOf(line, scale, y, base)),
-    ...lines.map(({ container }, index) =>
-      label(container, { class: 'tick', x: '89%', y: ends[index]! + 4 }),
-    ),
+    ...endLabels(lines, scale, y),
   );
+}
+
+/** Each line's name at its end; names of lines that end on one day are moved apart. */
+function endLabels(lines: readonly Line[], scale: DayScale, y: (value: number) => number): string[] {
+  const byDay = Map.groupBy(lines, ({ points }) => points.at(-1)!.date);
+  return [...byDay].flatMap(([day, ending]) => {
+    const places = spread(ending.map(({ points }) => y(points.at(-1)!.value)));
+    return ending.map(({ container }, index) =>
+      label(container, { class: 'tick', x: scale.at(day), dx: 7, y: places[index]! + 4 }),
+    );
+  });
 }
 
 function linesOf(readings: readonly Reading[], containers: readonly string[], kind: Kind): Line[] {

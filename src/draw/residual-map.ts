@@ -10,7 +10,8 @@ import type { Position, Trial } from '../model/trial.ts';
 import { distinct, figureId } from './figure-id.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { gridMap, type MapCell } from './grid-map.ts';
-import { nameKey, scaleKey } from './map-keys.ts';
+import { markKey, nameKey, scaleKey } from './map-keys.ts';
+import { type PotOutcome, potOutcomes } from './pot-outcome.ts';
 import { headed } from './position-table.ts';
 import { residualSteps, type ResidualSteps } from './residual-steps.ts';
 import { shortNames } from './short-names.ts';
@@ -23,6 +24,7 @@ interface Shared {
   steps: ResidualSteps;
   nameOf: (position: Position) => string;
   short: ReadonlyMap<string, string>;
+  fates: readonly PotOutcome[];
 }
 
 /**
@@ -44,19 +46,25 @@ export function drawResidualMaps(trial: Trial, findings: Findings, options: Figu
     steps: residualSteps(entries.flatMap(({ residuals = [] }) => residuals.map(({ residual }) => residual))),
     nameOf,
     short: shortNames(trial.positions.map(nameOf)),
+    fates: potOutcomes(trial).outcomes,
   };
   const ids = distinct(entries.map(({ container }) => figureId('residual-map', container)));
   return entries.flatMap((entry, index) => drawContainer(entry, ids[index]!, shared) ?? []);
 }
 
 function drawContainer(entry: PositionEffects, id: string, shared: Shared): Figure | null {
-  const { trial, unit, digits, steps, nameOf, short } = shared;
+  const { trial, unit, digits, steps, nameOf, short, fates } = shared;
   const container = trial.metadata.containers.find((each) => each.id === entry.container);
   if (!container) return null;
   const key = (place: { row: number; column: number }) => `${String(place.row)} ${String(place.column)}`;
   const residuals = new Map((entry.residuals ?? []).map((each) => [key(each), each.residual]));
   const positions = trial.positions.filter((position) => position.container === container.id);
   const names = new Set(positions.map(nameOf));
+  const statuses = new Map(
+    fates
+      .filter(({ position }) => position.container === container.id)
+      .map((fate) => [key(fate.position), fate.statuses]),
+  );
   const cells = positions.map((position): MapCell => {
     const residual = residuals.get(key(position));
     const full = nameOf(position);
@@ -66,7 +74,7 @@ function drawContainer(entry: PositionEffects, id: string, shared: Shared): Figu
       shade: residual === undefined ? 'blank' : steps.shadeOf(residual),
       number: residual === undefined ? null : formatBare(residual, unit, digits, { plus: true }),
       name: names.size > 1 ? { full, short: short.get(full) ?? full } : null,
-      statuses: [],
+      statuses: statuses.get(key(position)) ?? [],
     };
   });
   const map = gridMap(container, cells, container.id);
@@ -77,10 +85,11 @@ function drawContainer(entry: PositionEffects, id: string, shared: Shared): Figu
     stepOf: () => 0,
   };
   const shades = scaleKey(scale, (step) => `swatch ${steps.shades[step]!}`, unit, { ...at, plus: true });
+  const marks = markKey(new Set([...statuses.values()].flat()), { ...at, y: at.y + shades.height });
   const used = new Map([...names].map((name) => [name, short.get(name) ?? name]));
   const keyed = nameKey(names.size > 1 && map.shortNames ? used : new Map(), {
     ...at,
-    y: at.y + shades.height,
+    y: at.y + shades.height + marks.height,
   });
   const title = `${container.id}: what is left at each position after treatments`;
   const description = describe(entry, unit, digits);
@@ -90,9 +99,10 @@ function drawContainer(entry: PositionEffects, id: string, shared: Shared): Figu
     description,
     svg: drawing(
       { id, title, description, kind: 'residual-map' },
-      { width: map.width, height: at.y + shades.height + keyed.height },
+      { width: map.width, height: at.y + shades.height + marks.height + keyed.height },
       map.svg,
       shades.svg,
+      marks.svg,
       keyed.svg,
     ),
     table: residualTable(title, positions, (position) => residuals.get(key(position)) ?? null, shared),

@@ -1,5 +1,3 @@
-import { ticks } from 'd3-array';
-
 /** Shades on either side of none. */
 export const shadesASide = 3;
 
@@ -15,7 +13,7 @@ export interface ResidualSteps {
 /** Steps of one round width for the given residuals; the middle one lies within half a step of zero. */
 export function residualSteps(residuals: readonly number[]): ResidualSteps {
   const largest = Math.max(0, ...residuals.map(Math.abs));
-  const width = largest === 0 ? 1 : (ticks(0, largest, shadesASide)[1] ?? largest);
+  const width = largest === 0 ? 1 : roundBelow(largest / (shadesASide - 0.5));
   const limits = Array.from({ length: shadesASide }, (_, index) => (index + 0.5) * width);
   const shadeOf = (residual: number) => {
     const size = limits.filter((limit) => Math.abs(residual) >= limit).length;
@@ -26,4 +24,10 @@ export function residualSteps(residuals: readonly number[]): ResidualSteps {
     shadeOf,
     shades: ['below-3', 'below-2', 'below-1', 'even', 'above-1', 'above-2', 'above-3'],
   };
+}
+
+/** The largest of 1, 2 and 5 times a power of ten that is not above a positive number. */
+function roundBelow(number: number): number {
+  const power = 10 ** Math.floor(Math.log10(number));
+  return ([5, 2].find((digit) => digit * power <= number) ?? 1) * power;
 }

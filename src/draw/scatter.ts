@@ -26,6 +26,7 @@ export function scatter(
   const x = fluidScale(niceDomain(points.map((point) => point.x)), [13, 90]);
   const yDomain = niceDomain([0, ...points.map((point) => point.y)]);
   const y = scaleLinear().domain(yDomain).range([height, 34]);
+  const clipped = line === null ? null : within(line, yDomain);
   const named = [yLabel, unitName(yUnit)].filter((part) => part !== '');
   return drawing(
     about,
@@ -37,14 +38,14 @@ export function scatter(
     }),
     gridlines(x, 30, height + 8),
     levels(x, yDomain, (value) => y(value)),
-    line === null
+    clipped === null
       ? ''
       : element('line', {
           class: 'leader',
-          x1: x.at(line[0].x),
-          y1: y(line[0].y),
-          x2: x.at(line[1].x),
-          y2: y(line[1].y),
+          x1: x.at(clipped[0].x),
+          y1: y(clipped[0].y),
+          x2: x.at(clipped[1].x),
+          y2: y(clipped[1].y),
         }),
     ...points.map((point) => element('circle', { class: 'dot', cx: x.at(point.x), cy: y(point.y), r: 4.5 })),
     valueAxes(x, height + 12, xUnit),
@@ -55,6 +56,20 @@ export function scatter(
       'text-anchor': 'middle',
     }),
   );
+}
+
+type Point = Readonly<{ x: number; y: number }>;
+
+/** The part of a line that lies between two heights. */
+function within(
+  [a, b]: readonly [Point, Point],
+  [low, high]: readonly [number, number],
+): readonly [Point, Point] {
+  const at = (end: Point): Point => {
+    const y = Math.min(high, Math.max(low, end.y));
+    return a.y === b.y ? end : { x: a.x + ((y - a.y) * (b.x - a.x)) / (b.y - a.y), y };
+  };
+  return [at(a), at(b)];
 }
 
 /** Level lines at round values, that at zero in ink. */

@@ -2,12 +2,12 @@ import { formatDate, formatShortDate } from '../compute/format/format-date.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Trial } from '../model/trial.ts';
 import { dayScale, type DayScale, monthStarts } from './day-scale.ts';
+import { drawEventMarks, drawEvents } from './event-marks.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { readingsPanels } from './readings-panels.ts';
 import { drawing, element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
 import { timeTable } from './time-table.ts';
-import { wrapText } from './wrap-text.ts';
 import { narrow } from './grid-map.ts';
 
 /** A day of the trial that has a name of its own. */
@@ -19,7 +19,6 @@ export interface Milestone {
 const id = 'time-line';
 const range = [7, 84] as const;
 const labelHeight = 32;
-const eventLine = 16;
 
 /** Sown, germinated, transplanted and each cut, in the order of their days. */
 export function milestonesOf(trial: Trial): Milestone[] {
@@ -50,10 +49,11 @@ export function drawTimeLine(trial: Trial, options: FigureOptions = {}): Figure 
   const scale = dayScale(dates, range);
   const above = drawMilestones(milestones, scale);
   const y = above.height;
-  const marks = events.map((event, index) => eventMark(scale.at(event.date), y, index + 1));
-  const months = drawMonths(scale, y);
-  const panels = readingsPanels(trial, scale, y + 34);
-  const words = drawEvents(events, y + 34 + panels.height);
+  const marks = drawEventMarks(events, scale, y);
+  const foot = y + marks.height;
+  const months = drawMonths(scale, y, foot);
+  const panels = readingsPanels(trial, scale, foot + 22);
+  const words = drawEvents(events, foot + 22 + panels.height);
   const title = 'Time line';
   const said = milestones.map(({ date, what }) => `${what} on ${formatDate(date, language)}`);
   const rest = [
@@ -68,11 +68,11 @@ export function drawTimeLine(trial: Trial, options: FigureOptions = {}): Figure 
     description,
     svg: drawing(
       { id, title, description, kind: id },
-      { height: y + 34 + panels.height + words.height },
+      { height: foot + 22 + panels.height + words.height },
       months,
       element('line', { class: 'day', x1: scale.at(scale.first), x2: scale.at(scale.last), y1: y, y2: y }),
       above.svg,
-      ...marks,
+      marks.svg,
       panels.svg,
       words.svg,
     ),
@@ -112,38 +112,12 @@ function drawMilestones(milestones: readonly Milestone[], scale: DayScale): { sv
   return { svg: svg.join(''), height };
 }
 
-function drawMonths(scale: DayScale, y: number): string {
+function drawMonths(scale: DayScale, y: number, foot: number): string {
   return monthStarts(scale)
     .map(
       ({ date, name }) =>
-        element('line', { class: 'baseline', x1: scale.at(date), x2: scale.at(date), y1: y, y2: y + 12 }) +
-        label(name, { class: 'tick', x: scale.at(date), y: y + 25, 'text-anchor': 'middle' }),
+        element('line', { class: 'baseline', x1: scale.at(date), x2: scale.at(date), y1: y, y2: foot }) +
+        label(name, { class: 'tick', x: scale.at(date), y: foot + 13, 'text-anchor': 'middle' }),
     )
     .join('');
-}
-
-function eventMark(x: string, y: number, number: number): string {
-  return element(
-    'g',
-    { class: 'event' },
-    element('circle', { cx: x, cy: y, r: 8.5 }),
-    label(String(number), { x, y: y + 4, 'text-anchor': 'middle' }),
-  );
-}
-
-/** The events' words, numbered, broken to a phone's column. */
-function drawEvents(
-  events: readonly { date: string; where?: string; what: string }[],
-  top: number,
-): { svg: string; height: number } {
-  let y = top + (events.length === 0 ? 0 : 22);
-  const svg = events.map(({ date, where, what }, index) => {
-    const place = where === undefined ? '' : ` (${where})`;
-    const lines = wrapText(`${formatShortDate(date)}${place}: ${what}`, narrow - 32, 13);
-    const drawn = lines.map((text, line) => label(text, { x: 26, y: y + line * eventLine }));
-    const mark = eventMark('10', y - 4, index + 1);
-    y += lines.length * eventLine + 7;
-    return mark + drawn.join('');
-  });
-  return { svg: svg.join(''), height: y - top };
 }

@@ -1,5 +1,6 @@
 import { digitsOfMean } from '../compute/format/digits-of-mean.ts';
 import { digitsOfValue } from '../compute/format/digits-of-value.ts';
+import { formatQuantity, type InBothUnits } from '../compute/format/format-quantity.ts';
 import { isCheck, treatmentName } from '../compute/format/level-names.ts';
 import { printedResolution } from '../compute/format/printed-resolution.ts';
 import { positionKey } from '../compute/position-key.ts';
@@ -30,15 +31,17 @@ export interface TreatmentRow {
   valueDigits: number;
   /** Only where the replicates allow one. */
   interval: Interval | null;
+  /** The interval's centre, where it prints otherwise than the plain mean (unequal plants or blocks). */
+  adjusted: InBothUnits | null;
   /** What is not among the values, such as "1 dead". */
   lost: readonly string[];
 }
 
 export type Measure = 'per_plant_harvested' | 'per_pot';
 
-/** Plants where any was weighed singly, else pots. */
+/** Plants where they were weighed singly in every treatment, else pots. */
 export function measureOf(findings: Findings): Measure {
-  return findings.treatments.some((each) => each.per_plant_harvested !== null)
+  return findings.treatments.every((each) => each.per_plant_harvested !== null)
     ? 'per_plant_harvested'
     : 'per_pot';
 }
@@ -56,17 +59,32 @@ export function treatmentRows(
   return findings.treatments.map((described) => {
     const key = keyOf(trial, described.treatment);
     const summary = described[measure];
+    const digits = digitsOfMean(resolution, Math.max(1, summary?.n ?? 1));
+    const interval = intervalOf(trial, findings, measure, described.treatment, summary);
     return {
       name: treatmentName(trial, described.treatment, names),
       check: isCheck(trial, described.treatment),
       values: values.get(key) ?? [],
       summary,
       valueDigits: digitsOfValue(resolution),
-      digits: digitsOfMean(resolution, Math.max(1, summary?.n ?? 1)),
-      interval: intervalOf(trial, findings, measure, described.treatment, summary),
+      digits,
+      interval,
+      adjusted: adjustedMean(interval, summary, findings.variable.unit, digits),
       lost: fates.get(key) ?? [],
     };
   });
+}
+
+function adjustedMean(
+  interval: Interval | null,
+  summary: Summary | null,
+  unit: string,
+  digits: number,
+): InBothUnits | null {
+  if (interval === null) return null;
+  const centre = formatQuantity(interval.centre, unit, digits);
+  const plain = summary?.mean ?? null;
+  return plain !== null && formatQuantity(plain, unit, digits).metric === centre.metric ? null : centre;
 }
 
 /** A treatment's levels in the order of the trial's factors. */

@@ -39,7 +39,7 @@ export function drawWaterOverTime(trial: Trial, options: FigureOptions = {}): Fi
     return `${container} ${used} by ${formatDate(points.at(-1)!.date, language)}`;
   });
   const description = `${said.join('; ')}.`;
-  const foot = panelHeight + 2;
+  const foot = panelHeight(lines.length) + 2;
   const months = monthStarts(scale).map(
     ({ date, name }) =>
       element('line', {

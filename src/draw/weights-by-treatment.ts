@@ -3,15 +3,18 @@ import { formatRange } from '../compute/format/format-range.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings } from '../model/findings.ts';
 import type { Trial } from '../model/trial.ts';
-import { bothUnits, quantityLabel } from './both-units.ts';
+import { quantityLabel } from './both-units.ts';
 import { dodge } from './dodge.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
 import { intervalMark } from './interval-mark.ts';
-import { drawing, element, escapeText, label } from './svg.ts';
+import { drawing, element, label } from './svg.ts';
+import { textWidth } from './text-width.ts';
 import { measureOf, type TreatmentRow, treatmentRows } from './treatment-rows.ts';
 import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { narrow } from './grid-map.ts';
 import { weightsTable } from './weights-table.ts';
+import { wrapText } from './wrap-text.ts';
 
 /** The order of the treatments: the heaviest first, or as the trial gives them. */
 export interface WeightsOptions extends FigureOptions {
@@ -75,8 +78,16 @@ function drawRow(
   const levels = dodge(pixels, 2 * radius);
   const stack = (Math.max(-1, ...levels) + 1) * 2 * radius;
   const aside = [`n = ${String(values.length)}`, ...row.lost].join(', ');
-  const lines = interval === null ? 1 : 2;
-  const baseline = top + 20 + lines * 16 + 6 + stack;
+  const printed = mean === null ? null : formatQuantity(mean, unit, digits);
+  const room = narrow - textWidth(`${printed?.metric ?? ''} · ${printed?.us ?? ''}`, 13, true) - 10;
+  const heading = wrapText(row.check ? `${row.name} (check)` : row.name, room, 14);
+  const after = top + 14 + (heading.length - 1) * 17;
+  const limits = interval && formatRange(interval.lower, interval.upper, unit, digits);
+  const notes = [
+    { before: 'Adjusted mean ', quantity: row.adjusted },
+    { before: row.adjusted === null ? '95% interval of the mean ' : '95% interval ', quantity: limits },
+  ].flatMap(({ before, quantity }) => (quantity === null ? [] : [{ before, quantity }]));
+  const baseline = after + 6 + (1 + notes.length) * 16 + 6 + stack;
   const dots = values.map((value, index) =>
     element('circle', {
       class: 'dot',
@@ -86,30 +97,25 @@ function drawRow(
     }),
   );
   const words = [
-    label(row.check ? `${row.name} (check)` : row.name, { class: 'heading', x: 0, y: top + 14 }),
-    mean === null
+    ...heading.map((text, index) => label(text, { class: 'heading', x: 0, y: top + 14 + index * 17 })),
+    printed === null
       ? label('no weight known', { class: 'aside', x: '100%', y: top + 14, 'text-anchor': 'end' })
-      : quantityLabel('', formatQuantity(mean, unit, digits), '', {
+      : quantityLabel('', printed, '', {
           class: 'strong',
           x: '100%',
           y: top + 14,
           'text-anchor': 'end',
         }),
-    label(aside, { class: 'tick', x: 0, y: top + 31 }),
-    interval === null
-      ? ''
-      : element(
-          'text',
-          { class: 'tick', x: 0, y: top + 47 },
-          escapeText('95% interval of the mean '),
-          bothUnits(formatRange(interval.lower, interval.upper, unit, digits)),
-        ),
+    label(aside, { class: 'tick', x: 0, y: after + 17 }),
+    ...notes.map(({ before, quantity }, index) =>
+      quantityLabel(before, quantity, '', { class: 'tick', x: 0, y: after + 33 + index * 16 }),
+    ),
   ];
   const marks = [
     gridlines(scale, baseline - stack - 3, baseline + 16),
     element('line', { class: 'baseline', x1: '0%', x2: '100%', y1: baseline + 0.5, y2: baseline + 0.5 }),
     ...dots,
-    interval === null ? '' : intervalMark(scale, interval, baseline + 10),
+    interval === null ? '' : intervalMark(scale, interval, baseline + 10, row.adjusted !== null),
     mean === null
       ? ''
       : placed(scale.at(mean), baseline, element('path', { class: 'mean', d: 'M0 2L5 11H-5Z' })),
@@ -120,12 +126,24 @@ function drawRow(
   };
 }
 
+/** So many means are said in words; of more, the ends. */
+const saidMeans = 8;
+
 function describeRows(rows: readonly TreatmentRow[], unit: string, grown: string): string {
-  const means = rows
+  const known = rows
     .filter(({ summary }) => typeof summary?.mean === 'number')
-    .map(({ name, summary, digits }) => `${name} ${formatQuantity(summary!.mean!, unit, digits).metric}`);
+    .sort((a, b) => b.summary!.mean! - a.summary!.mean!);
+  const said = known.map(
+    ({ name, summary, digits }) => `${name} ${formatQuantity(summary!.mean!, unit, digits).metric}`,
+  );
+  const means =
+    said.length > saidMeans
+      ? `from ${said[0]!} down to ${said.at(-1)!}, ${String(said.length)} in all`
+      : said.length === 0
+        ? 'none known'
+        : said.join('; ');
   const intervals = rows.some(({ interval }) => interval !== null)
-    ? 'The line through a mean is its 95% interval.'
+    ? 'The line below a mean is its 95% interval.'
     : `No interval is drawn, because single ${grown}s are not the replicates.`;
-  return `Each dot is one ${grown}. Means: ${means.length === 0 ? 'none known' : means.join('; ')}. ${intervals}`;
+  return `Each dot is one ${grown}. Means: ${means}. ${intervals}`;
 }

@@ -10,6 +10,7 @@ export function weightsTable(caption: string, rows: readonly TreatmentRow[], uni
   const us = usUnit(unit);
   const metric = unitName(unit);
   const withInterval = rows.some(({ interval }) => interval !== null);
+  const withAdjusted = rows.some(({ adjusted }) => adjusted !== null);
   const numeric = (heading: string) => ({ heading, numeric: true });
   const both = (value: number | undefined | null, digits: number) => {
     if (typeof value !== 'number') return us ? ['', ''] : [''];
@@ -26,6 +27,7 @@ export function weightsTable(caption: string, rows: readonly TreatmentRow[], uni
       { heading: 'Treatment', numeric: false },
       numeric('n'),
       ...pair('Mean'),
+      ...(withAdjusted ? pair('Adjusted mean') : []),
       ...(withInterval ? [...pair('Lower 95% limit'), ...pair('Upper 95% limit')] : []),
       { heading: 'Not among them', numeric: false },
       { heading: headed('Each value, ascending', metric), numeric: false },
@@ -34,6 +36,7 @@ export function weightsTable(caption: string, rows: readonly TreatmentRow[], uni
       check ? `${name} (check)` : name,
       String(values.length),
       ...both(summary?.mean, digits),
+      ...(withAdjusted ? both(interval?.centre, digits) : []),
       ...(withInterval ? [...both(interval?.lower, digits), ...both(interval?.upper, digits)] : []),
       lost.join(', '),
       [...values]

@@ -76,6 +76,14 @@ describe('residual steps', () => {
     ]);
   });
 
+  it('let the largest residual reach the last shade, and not much less', () => {
+    for (let largest = 0.13; largest < 500; largest *= 1.37) {
+      const { shadeOf } = residualSteps([largest, -largest / 3]);
+      expect(shadeOf(largest)).toBe('above-3');
+      expect(shadeOf(-largest / 13)).toBe('even');
+    }
+  });
+
   it('are all even where nothing is left', () => {
     expect(residualSteps([0, 0]).shadeOf(0)).toBe('even');
     expect(residualSteps([]).shadeOf(0)).toBe('even');
@@ -89,7 +97,7 @@ describe('short names', () => {
       ['Slate Egret', 'SE'],
     ]);
     expect(shortNames(['Solution strength 0.5', 'Solution strength 1']).get('Solution strength 0.5')).toBe(
-      'SS0.5',
+      'S0.5',
     );
   });
 

@@ -80,6 +80,28 @@ describe('residual plot and normal plot', () => {
     expect(slope).toBeCloseTo(8.5 / 1.13, 1);
   });
 
+  it('keep the line within the plane', () => {
+    const residuals = inference.residuals!.map((each) => ({
+      ...each,
+      residual: each.residual + (each.residual > 3 ? 60 : 0),
+    }));
+    for (const these of [residuals, inference.residuals!]) {
+      const root = parseXml(drawNormalPlot(trial, findings, { ...inference, residuals: these })!.svg);
+      const y = levelReader(root);
+      const [low, high] = [
+        Math.min(0, ...these.map((each) => each.residual)),
+        Math.max(...these.map((each) => each.residual)),
+      ];
+      const { y1, y2 } = withClass(root, 'leader')[0]!.attributes;
+      for (const end of [y1, y2]) {
+        expect(y(end)).toBeGreaterThanOrEqual(low - 20);
+        expect(y(end)).toBeLessThanOrEqual(high + 20);
+        expect(Number(end)).toBeGreaterThanOrEqual(30);
+        expect(Number(end)).toBeLessThanOrEqual(221);
+      }
+    }
+  });
+
   it('share a table twin and are null without residuals', () => {
     const figure = drawNormalPlot(trial, findings, inference)!;
     expect(figure.table.rows[0]).toEqual(['P1', 'T1', '120.0', '\u22129.0', '\u22121.43']);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { textWidth } from '../../src/draw/text-width.ts';
 import { drawWeightsByTreatment } from '../../src/draw/weights-by-treatment.ts';
 import { blockFindings, blockTrial, findingsOf, trialOf } from '../support/example-trial.ts';
 import { valueReader } from '../support/read-axis.ts';
@@ -130,6 +131,34 @@ describe('weights by treatment', () => {
       inference: [{ ...inference!, verdict: 'not tested' as const }],
     };
     expect(withClass(parseXml(drawWeightsByTreatment(trial, untested).svg), 'interval')).toEqual([]);
+  });
+
+  it('says an adjusted mean beside the plain one, in the picture and in the table', () => {
+    // The plain mean of the four Russet Plovers is 118 g; an analysis of unequal blocks may adjust it.
+    const findings = blockFindings(trial);
+    const [inference] = findings.inference;
+    const means = inference!.means.map((each) =>
+      each.treatment['cultivar'] === 'russet-plover'
+        ? { ...each, mean: 123.2, lower: 113, upper: 133.4 }
+        : each,
+    );
+    const figure = drawWeightsByTreatment(trial, { ...findings, inference: [{ ...inference!, means }] });
+    const row = rowsOf(figure.svg)[2]!;
+    expect(row.text.replaceAll('\u00A0', ' ')).toContain(
+      'Adjusted mean 123 g · 4.3 oz95% interval 113 to 133 g',
+    );
+    expect(withClass(row, 'interval')).toHaveLength(4);
+    expect(figure.table.columns.map(({ heading }) => heading)).toContain('Adjusted mean (g)');
+    expect(figure.table.rows[2]!.slice(2, 6)).toEqual(['118', '4.2', '123', '4.3']);
+  });
+
+  it('breaks a long name, so that it never runs into the mean on a phone', () => {
+    const named = drawWeightsByTreatment(trial, findingsOf(trial), {
+      names: () => 'A cultivar whose breeder had a great deal to say about it',
+    });
+    const lines = withClass(rowsOf(named.svg)[0]!, 'heading').map(({ text }) => text);
+    expect(lines.length).toBeGreaterThan(1);
+    for (const line of lines) expect(textWidth(line, 14)).toBeLessThanOrEqual(190);
   });
 
   it('says what is not among the dots', () => {

@@ -1,4 +1,6 @@
-import { computeFindings } from '../../src/compute/findings.ts';
+import { countsOf } from '../../src/compute/counts.ts';
+import { describe } from '../../src/compute/describe.ts';
+import { yieldsOf } from '../../src/compute/yields.ts';
 import type { Findings, Inference } from '../../src/model/findings.ts';
 import type {
   Container,
@@ -281,9 +283,23 @@ export function madeUpInference(): Inference {
   };
 }
 
-/** The computed findings of a trial, with further parts put in their place. */
+/** The description of a trial without any inference, with further parts put in their place. */
 export function findingsOf(trial: Trial, extra: Partial<Findings> = {}): Findings {
-  return { ...computeFindings(trial), ...extra };
+  const { id, name } = trial.metadata.variables[0];
+  return {
+    trial: trial.id,
+    version: trial.metadata.version,
+    variable: { id, name, unit: 'g' },
+    counts: countsOf(trial),
+    treatments: describe(trial, yieldsOf(trial, 'all'), 'all'),
+    treatments_by_cut: [],
+    inference: [],
+    position: [],
+    water: [],
+    nutrients: null,
+    next_trial: [],
+    ...extra,
+  };
 }
 
 /** Findings with made-up inference, residuals by position and plans for the next trial. */
