@@ -1,8 +1,8 @@
 import { choleskyFactor, logDeterminant, solveLower } from './cholesky.ts';
 import {
   columnOf,
-  crossProduct,
   dotProduct,
+  gramMatrix,
   type Matrix,
   matrixFromColumns,
   matrixTimesVector,
@@ -56,7 +56,7 @@ export function projectionAt(
     x.rows,
     columns.map((column) => column.map((value, i) => value * roots[i]!)),
   );
-  const inner = crossProduct(scaled, scaled);
+  const inner = gramMatrix(scaled);
   for (let k = x.columns; k < inner.rows; k++) inner.values[k * inner.rows + k]! += 1;
   const lower = choleskyFactor(inner);
   if (lower === null) return null;

@@ -97,6 +97,22 @@ export function crossProduct(a: Matrix, b: Matrix): Matrix {
   return product;
 }
 
+/** The symmetric product A' D A, D the diagonal matrix of `weights` (ones where left out). */
+export function gramMatrix(a: Matrix, weights?: Float64Array): Matrix {
+  const gram = zeroMatrix(a.columns, a.columns);
+  const weighted = new Float64Array(a.rows);
+  for (let j = 0; j < a.columns; j++) {
+    const column = columnOf(a, j);
+    for (let i = 0; i < a.rows; i++) weighted[i] = column[i]! * (weights?.[i] ?? 1);
+    for (let i = 0; i <= j; i++) {
+      const product = dotProduct(columnOf(a, i), weighted);
+      gram.values[j * a.columns + i] = product;
+      gram.values[i * a.columns + j] = product;
+    }
+  }
+  return gram;
+}
+
 /** The product A v with a vector. */
 export function matrixTimesVector(a: Matrix, vector: Float64Array): Float64Array {
   const product = new Float64Array(a.rows);

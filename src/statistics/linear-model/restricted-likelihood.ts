@@ -6,7 +6,7 @@ import {
   type Spread,
   spreadTimes,
 } from './covariance-structure.ts';
-import { columnOf, crossProduct, dotProduct, type Matrix, zeroMatrix } from './matrix.ts';
+import { columnOf, crossProduct, dotProduct, gramMatrix, type Matrix, zeroMatrix } from './matrix.ts';
 
 /** A mixed model of unit means, each times the root of its unit's size. */
 export interface UnitModel {
@@ -107,10 +107,12 @@ function viewOf(projection: Projection, spread: Spread): View {
   const { root, inverseDiagonal } = projection;
   const { diagonal } = spread;
   const rowSquares = new Float64Array(root.rows);
-  root.values.forEach((value, k) => (rowSquares[k % root.rows]! += value * value));
+  for (let j = 0; j < root.columns; j++) {
+    const column = columnOf(root, j);
+    for (let i = 0; i < root.rows; i++) rowSquares[i]! += column[i]! * column[i]!;
+  }
   const trace = diagonal.reduce((sum, size, i) => sum + size * (inverseDiagonal[i]! - rowSquares[i]!), 0);
-  const weighted = { ...root, values: root.values.map((value, k) => value * diagonal[k % root.rows]!) };
-  return { trace, diagonal, inner: crossProduct(root, weighted), rowSquares };
+  return { trace, diagonal, inner: gramMatrix(root, diagonal), rowSquares };
 }
 
 /** tr(P G_i P G_j). */
