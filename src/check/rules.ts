@@ -7,6 +7,7 @@ import blankHeading from './rules/blank-heading.ts';
 import checkNotALevel from './rules/check-not-a-level.ts';
 import containerTotal from './rules/container-total.ts';
 import containerTreatment from './rules/container-treatment.ts';
+import copiedWeights from './rules/copied-weights.ts';
 import dateFarFromCut from './rules/date-far-from-cut.ts';
 import dateInTheFuture from './rules/date-in-the-future.ts';
 import dateOrder from './rules/date-order.ts';
@@ -16,6 +17,7 @@ import duplicateId from './rules/duplicate-id.ts';
 import emptyFile from './rules/empty-file.ts';
 import formulaInText from './rules/formula-in-text.ts';
 import harvestMapping from './rules/harvest-mapping.ts';
+import identicalRun from './rules/identical-run.ts';
 import layoutAndContainerDiffer from './rules/layout-and-container-differ.ts';
 import levelRise from './rules/level-rise.ts';
 import misnamedFile from './rules/misnamed-file.ts';
@@ -32,12 +34,16 @@ import notATrial from './rules/not-a-trial.ts';
 import notAWholeNumber from './rules/not-a-whole-number.ts';
 import notUtf8 from './rules/not-utf8.ts';
 import nulByte from './rules/nul-byte.ts';
+import offTheScale from './rules/off-the-scale.ts';
+import outsideTheRange from './rules/outside-the-range.ts';
 import photoFile from './rules/photo-file.ts';
+import plainAlternation from './rules/plain-alternation.ts';
 import plantBeyondSet from './rules/plant-beyond-set.ts';
 import plantTwice from './rules/plant-twice.ts';
 import plantsPerPot from './rules/plants-per-pot.ts';
 import plotMissing from './rules/plot-missing.ts';
 import plotNotOne from './rules/plot-not-one.ts';
+import positionLeftOut from './rules/position-left-out.ts';
 import positionNotPlanted from './rules/position-not-planted.ts';
 import positionOffTheGrid from './rules/position-off-the-grid.ts';
 import positionTwice from './rules/position-twice.ts';
@@ -48,8 +54,12 @@ import readingTwice from './rules/reading-twice.ts';
 import readingUnlikely from './rules/reading-unlikely.ts';
 import relatedLink from './rules/related-link.ts';
 import reservedId from './rules/reserved-id.ts';
+import roundedByHand from './rules/rounded-by-hand.ts';
+import seasonYear from './rules/season-year.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
+import totalWithoutResolution from './rules/total-without-resolution.ts';
 import trialId from './rules/trial-id.ts';
+import unitMixedUp from './rules/unit-mixed-up.ts';
 import unitOfAVariable from './rules/unit-of-a-variable.ts';
 import unknownColumn from './rules/unknown-column.ts';
 import unknownContainer from './rules/unknown-container.ts';
@@ -59,6 +69,7 @@ import unknownKey from './rules/unknown-key.ts';
 import unknownLevel from './rules/unknown-level.ts';
 import unknownLicence from './rules/unknown-licence.ts';
 import unknownStatus from './rules/unknown-status.ts';
+import unlikelySpread from './rules/unlikely-spread.ts';
 import unpairedQuote from './rules/unpaired-quote.ts';
 import unreadFile from './rules/unread-file.ts';
 import valueNotANumber from './rules/value-not-a-number.ts';
@@ -87,6 +98,7 @@ export const rules: readonly Rule[] = [
   checkNotALevel,
   containerTotal,
   containerTreatment,
+  copiedWeights,
   dateFarFromCut,
   dateInTheFuture,
   dateOrder,
@@ -96,6 +108,7 @@ export const rules: readonly Rule[] = [
   emptyFile,
   formulaInText,
   harvestMapping,
+  identicalRun,
   layoutAndContainerDiffer,
   levelRise,
   misnamedFile,
@@ -112,12 +125,16 @@ export const rules: readonly Rule[] = [
   notAWholeNumber,
   notUtf8,
   nulByte,
+  offTheScale,
+  outsideTheRange,
   photoFile,
+  plainAlternation,
   plantBeyondSet,
   plantTwice,
   plantsPerPot,
   plotMissing,
   plotNotOne,
+  positionLeftOut,
   positionNotPlanted,
   positionOffTheGrid,
   positionTwice,
@@ -128,8 +145,12 @@ export const rules: readonly Rule[] = [
   readingUnlikely,
   relatedLink,
   reservedId,
+  roundedByHand,
+  seasonYear,
   statusAgainstTime,
+  totalWithoutResolution,
   trialId,
+  unitMixedUp,
   unitOfAVariable,
   unknownColumn,
   unknownContainer,
@@ -139,6 +160,7 @@ export const rules: readonly Rule[] = [
   unknownLevel,
   unknownLicence,
   unknownStatus,
+  unlikelySpread,
   unpairedQuote,
   unreadFile,
   valueNotANumber,

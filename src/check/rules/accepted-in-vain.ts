@@ -42,14 +42,17 @@ function reason(
 ): string {
   const known = rules.find((one) => one.rule === name);
   const can = rules.filter(({ acceptable }) => acceptable).map((one) => one.rule);
+  const errors = rules.filter((one) => one.acceptable && one.severity === 'error').map((one) => one.rule);
   if (known === undefined) {
     const best = nearest(name, can);
     const advice =
-      best === null ? `those that can be accepted are ${can.join(', ')}` : `did you mean "${best}"?`;
+      best === null
+        ? `of errors can be accepted ${errors.join(', ')}, and every warning`
+        : `did you mean "${best}"?`;
     return `there is no rule ${showText(name)}; ${advice}`;
   }
   if (!known.acceptable) {
-    return `${name} cannot be accepted, because without mending it the numbers cannot be trusted; those that can are ${can.join(', ')}`;
+    return `${name} cannot be accepted, because without mending it the numbers cannot be trusted; of errors can be accepted ${errors.join(', ')}, and every warning`;
   }
   const places = problems
     .filter((one) => one.rule === name)

@@ -5,7 +5,6 @@ import type { Position } from '../../model/trial.ts';
 import { whereOf } from '../grid.ts';
 import { positionPlace } from '../places.ts';
 import { showText } from '../show-value.ts';
-import { treatmentInWords } from '../treatment-words.ts';
 
 const rule: Rule = {
   rule: 'plot-not-one',
@@ -19,34 +18,55 @@ const rule: Rule = {
 };
 export default rule;
 
-function check({ layout }: Facts, report: Report): void {
-  if (layout?.table === null || layout === null) return;
+function check({ layout, metadata }: Facts, report: Report): void {
+  if (layout === null || layout.table === null) return;
+  const { factors = [], design } = metadata.draft;
+  const ids = factors.map(({ id }) => id);
+  // In a split plot the positions of a plot share the level of the coarser factor alone.
+  const isSplit = design?.arrangement === 'split plot' && design.allotted === 'position';
+  const shared = isSplit ? mostShared(layout.positions, ids) : ids;
+  const keyOf = ({ treatment }: Position): string =>
+    shared.map((id) => `${id} ${treatment[id] ?? ''}`).join(', ');
   const first = new Map<string, Position>();
   for (const index of indexesWhere(layout.positions, ({ plot }) => plot !== null)) {
     const position = layout.positions[index]!;
-    if (position.plot === null) continue;
-    const before = first.get(position.plot);
+    const plot = position.plot!;
+    const before = first.get(plot);
     if (before === undefined) {
-      first.set(position.plot, position);
+      first.set(plot, position);
       continue;
     }
-    const difference = differenceOf(before, position);
+    const difference = differenceOf(before, position, keyOf);
     if (difference === null) continue;
-    const message = `plot ${showText(position.plot)} ${difference}, as line ${String(before.line)} says; a plot has one treatment in one container, and a name of its own`;
+    const message = `plot ${showText(plot)} ${difference}, as line ${String(before.line)} says; a plot has one treatment in one container, and a name of its own`;
     report(rule, {
       file: 'layout.csv',
       place: positionPlace(layout, index, 'plot'),
-      found: position.plot,
+      found: plot,
       message,
       where: whereOf(position),
     });
   }
 }
 
-function differenceOf(a: Position, b: Position): string | null {
+/** The factor that the fewest positions change within their plot, so that the plots are its units. */
+function mostShared(positions: readonly Position[], factors: readonly string[]): string[] {
+  const changes = factors.map((id) => {
+    const first = new Map<string, string | undefined>();
+    return positions.filter(({ plot, treatment }) => {
+      if (plot === null) return false;
+      if (!first.has(plot)) first.set(plot, treatment[id]);
+      return first.get(plot) !== treatment[id];
+    }).length;
+  });
+  const least = Math.min(...changes);
+  return factors.filter((_, index) => changes[index] === least).slice(0, 1);
+}
+
+function differenceOf(a: Position, b: Position, keyOf: (position: Position) => string): string | null {
   if (a.container !== b.container) return `stands in ${b.container} here, but in ${a.container}`;
   if (a.block !== b.block)
     return `is in block ${showText(b.block ?? '')} here, but in ${showText(a.block ?? '')}`;
-  const [had, has] = [treatmentInWords(a.treatment), treatmentInWords(b.treatment)];
+  const [had, has] = [keyOf(a), keyOf(b)];
   return had === has ? null : `has ${has} here, but ${had}`;
 }

@@ -1,0 +1,63 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import { gramsIn, isWeight } from '../../model/units.ts';
+import { whereOf } from '../grid.ts';
+import { unitInFile } from '../harvest-columns.ts';
+import { indexesWhere } from '../indexes-where.ts';
+import { recordPlace } from '../places.ts';
+
+const rule: Rule = {
+  rule: 'off-the-scale',
+  severity: 'warning',
+  acceptable: true,
+  title: 'Finer than the scale shows',
+  meaning:
+    'A scale with steps of 5 g never shows 132 g. A weight between its steps was read or typed wrongly, or the resolution in trial.yaml is not that of the scale.',
+  example: 'fresh_weight is 132 g, but the scale shows steps of 5 g',
+  check,
+};
+export default rule;
+
+/** A hair that binary arithmetic may add to a whole number of steps. */
+const hair = 1e-6;
+
+function check({ metadata, harvest }: Facts, report: Report): void {
+  if (harvest === null) return;
+  for (const [number, variable] of (metadata.draft.variables ?? []).entries()) {
+    const { id, resolution, unit = '' } = variable;
+    const fileUnit = unitInFile(metadata, variable);
+    const isMetric = (one: string): boolean => ['g', 'kg', 'mg'].includes(one);
+    // Converted between metric and other units, no weight falls on a step.
+    if (resolution === undefined || (fileUnit !== unit && !(isMetric(fileUnit) && isMetric(unit)))) continue;
+    const step = resolution * (isWeight(unit) ? (gramsIn[unit] ?? 1) : 1);
+    const isOff = (value: number | null | undefined): boolean => {
+      if (value === null || value === undefined) return false;
+      const steps = value / step;
+      return Math.abs(steps - Math.round(steps)) > hair * Math.max(1, steps);
+    };
+    const off = indexesWhere(harvest.records, ({ values }) => isOff(values[id]));
+    const measured = indexesWhere(harvest.records, ({ values }) => typeof values[id] === 'number').length;
+    if (off.length > 4 && off.length > measured / 4) {
+      const message = `${String(off.length)} of ${String(measured)} values of ${id} lie between the steps of ${String(resolution)} ${unit}; is the resolution right?`;
+      report(rule, {
+        file: 'trial.yaml',
+        place: metadata.place(['variables', number, 'resolution']),
+        found: String(resolution),
+        message,
+      });
+      continue;
+    }
+    for (const index of off) {
+      const record = harvest.records[index]!;
+      const shown = String(Number(((record.values[id] ?? 0) / (step / resolution)).toPrecision(12)));
+      const message = `${id} is ${shown} ${unit}, but the scale shows steps of ${String(resolution)} ${unit}`;
+      report(rule, {
+        file: 'harvest.csv',
+        place: recordPlace(harvest, index, id),
+        found: shown,
+        message,
+        where: whereOf(record),
+      });
+    }
+  }
+}
