@@ -1,4 +1,4 @@
-import { type FixedEffects, isEstimable, lacksError } from './fixed-effects.ts';
+import { type FixedEffects, isEstimable, lacksError, NO_DEGREES_OF_FREEDOM } from './fixed-effects.ts';
 import { dotProduct, entryOf, type Matrix, sandwich } from './matrix.ts';
 import { isContained, type ModelTerms, termWeights } from './model-terms.ts';
 import { satterthwaiteFrom } from './satterthwaite.ts';
@@ -34,7 +34,7 @@ export interface MarginalMeans {
 }
 
 export interface MarginalMeansOptions {
-  /** Error degrees of freedom of the stratum of the term's unit: none of a mean or difference exceeds it. */
+  /** Error degrees of freedom of the stratum of the term's unit: none of a mean or difference exceeds it; with none, no standard errors. */
   readonly greatestDf?: number;
 }
 
@@ -67,7 +67,8 @@ export function marginalMeans(
       return { estimate: null, se: null, df: null, reason: 'not estimable: combinations are missing' };
     }
     const estimate = dotProduct(contrast, effects.coefficients);
-    const lacking = lacksError(effects, contrast);
+    const none = options.greatestDf !== undefined && !(options.greatestDf > 0);
+    const lacking = none ? NO_DEGREES_OF_FREEDOM : lacksError(effects, contrast);
     if (lacking !== null) return { estimate, se: null, df: null, reason: lacking };
     const { se, df } = spread(weights);
     if (df === null) return { estimate, se: null, df: null, reason: 'no error variance could be estimated' };

@@ -1,4 +1,10 @@
-import { type FixedEffects, isEstimable, lacksError, NO_VARIATION } from './fixed-effects.ts';
+import {
+  type FixedEffects,
+  isEstimable,
+  lacksError,
+  NO_DEGREES_OF_FREEDOM,
+  NO_VARIATION,
+} from './fixed-effects.ts';
 import { fTestOfContrasts } from './f-test-of-contrasts.ts';
 import { matrixFromColumns } from './matrix.ts';
 import { isContained, type ModelTerm, type ModelTerms } from './model-terms.ts';
@@ -21,7 +27,8 @@ export interface TermTest {
  * contrasts being orthonormal and summing to zero, so that a main effect compares means over the levels of
  * the other factors with equal weights. A term whose contrasts cannot all be estimated is not tested
  * where another term contains it; where none does, its estimable part is tested, and `reason` says so.
- * `greatestDf` gives, by term, the error degrees of freedom of the term's own unit's stratum.
+ * `greatestDf` gives, by term, the error degrees of freedom of the term's own unit's stratum;
+ * with none, there is no test.
  *
  * Reference: Searle (1987) Linear Models for Unbalanced Data, chapters 4 and 9.
  */
@@ -49,12 +56,13 @@ function testOf(effects: FixedEffects, model: ModelTerms, term: ModelTerm, great
   if (contrasts.length === 0) {
     return { ...none, df: 0, reason: 'cannot be told apart from the terms before it' };
   }
+  if (!(greatest > 0)) return { ...none, df: contrasts.length, reason: NO_DEGREES_OF_FREEDOM };
   const lacking = contrasts
     .map((contrast) => lacksError(effects, contrast))
     .find((reason) => reason !== null);
   if (lacking !== undefined) return { ...none, df: contrasts.length, reason: lacking };
   const test = fTestOfContrasts(effects, contrasts, greatest);
-  if (test === null) return { ...none, df: contrasts.length, reason: NO_VARIATION };
+  if (test === null) return { ...none, df: contrasts.length, reason: NO_DEGREES_OF_FREEDOM, NO_VARIATION };
   const reason =
     test.errorDf === null
       ? 'the sampling error of the variance components cannot be estimated'

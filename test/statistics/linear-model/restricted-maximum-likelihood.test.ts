@@ -296,6 +296,10 @@ describe("unbalanced designs against R's dense reckoning of the same likelihood"
     expect(capped!.p).toBeGreaterThan(free!.p!);
     const means = marginalMeans(fit.effects, fit.model, ['cultivar'], { greatestDf: 8 });
     for (const { df } of [...means.means, ...means.differences]) expect(df).toBe(8);
+    const reason = 'no degrees of freedom are left for error';
+    expect(termTests(fit.effects, fit.model, { cultivar: 0 })[1]).toMatchObject({ f: null, p: null, reason });
+    const none = marginalMeans(fit.effects, fit.model, ['cultivar'], { greatestDf: 0 });
+    expect(none.means[0]).toMatchObject({ se: null, df: null, reason });
   });
 
   test('a constant added to all responses changes nothing but the means', () => {
