@@ -62,7 +62,7 @@ function testOf(effects: FixedEffects, model: ModelTerms, term: ModelTerm, great
     .find((reason) => reason !== null);
   if (lacking !== undefined) return { ...none, df: contrasts.length, reason: lacking };
   const test = fTestOfContrasts(effects, contrasts, greatest);
-  if (test === null) return { ...none, df: contrasts.length, reason: NO_DEGREES_OF_FREEDOM, NO_VARIATION };
+  if (test === null) return { ...none, df: contrasts.length, reason: NO_VARIATION };
   const reason =
     test.errorDf === null
       ? 'the sampling error of the variance components cannot be estimated'
