@@ -54,12 +54,17 @@ function below(schema: Schema, path: string, known: Known): DictionaryField[] {
 
 function fieldAt(given: Schema, path: string, needed = false, known: Known): DictionaryField[] {
   const schema = resolved(given, known.definitions);
-  const { fields, as } = once(given, path, known);
+  const items = typeof schema.items === 'object' ? referenceOf(schema.items) : undefined;
+  const itemsBefore = items === undefined ? undefined : known.writtenOutAt.get(items);
+  const { fields, as = itemsBefore } = once(given, path, known);
   const nullable = given.anyOf?.some((each) => each.type === 'null') ? ' or null' : '';
   const example = schema.examples?.[0];
   const own: DictionaryField = {
     name: path,
-    kind: kindOf(schema) + nullable + (as === undefined ? '' : `, with the keys of ${as}`),
+    kind:
+      kindOf(schema) +
+      nullable +
+      (as === undefined ? '' : `, ${as === itemsBefore ? 'each ' : ''}with the keys of ${as}`),
     needed,
     meaning: schema.description ?? '',
     example: example === undefined || typeof example === 'object' ? '' : JSON.stringify(example),
