@@ -302,6 +302,24 @@ describe("unbalanced designs against R's dense reckoning of the same likelihood"
     expect(none.means[0]).toMatchObject({ se: null, df: null, reason });
   });
 
+  test.each([1e-6, 1000, 28.349523125])(
+    'a change of unit by %d changes the variances by its square, no F and no p',
+    (factor) => {
+      const design = splitPlotWithMissing(32);
+      const plain = fitted(design);
+      const scaled = fitted({ ...design, responses: design.responses.map((value) => value * factor) });
+      scaled.components.forEach(({ variance, term }, k) => {
+        expectClose(variance, plain.components[k]!.variance * factor ** 2, 1e-8, term);
+      });
+      const tests = termTests(plain.effects, plain.model);
+      termTests(scaled.effects, scaled.model).forEach((row, k) => {
+        expectClose(row.f, tests[k]!.f!, 1e-8, row.term);
+        expectClose(row.errorDf, tests[k]!.errorDf!, 1e-7, row.term);
+        expectClose(row.p, tests[k]!.p!, 1e-8, row.term);
+      });
+    },
+  );
+
   test('a constant added to all responses changes nothing but the means', () => {
     const design = blocksWithMissing(11, 20);
     const plain = fitted(design);
