@@ -33,5 +33,11 @@ export function satterthwaiteFrom(
   if (effects.varianceCovariance === null) return null;
   const sampling = dotProduct(gradient, matrixTimesVector(effects.varianceCovariance, gradient));
   if (!(variance > 0) || !(sampling > 0)) return null;
-  return Math.min(greatest, (2 * variance * variance) / sampling);
+  return Math.min(greatest, withoutRounding((2 * variance * variance) / sampling));
+}
+
+/** Whole where only rounding parts it from a whole number: then the contrast rests on a single mean square. */
+function withoutRounding(df: number): number {
+  const whole = Math.round(df);
+  return Math.abs(df - whole) <= 1e-10 * whole ? whole : df;
 }

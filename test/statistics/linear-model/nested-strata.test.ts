@@ -27,7 +27,8 @@ async function aovInR(design: StrataDesign, formula: string): Promise<Line[]> {
   const names = [...design.factors, ...design.strata].map(({ name }) => name);
   return (await runR(
     `${names.map((name) => `${name} <- factor(${name})`).join('\n')}
-     strata <- summary(aov(${formula}))
+     # Pots are numbered through, so that R finds the tanks' columns twice and warns.
+     strata <- summary(suppressWarnings(aov(${formula})))
      unlist(lapply(names(strata), function(stratum) { t <- strata[[stratum]][[1]]
        lapply(seq_len(nrow(t)), function(i) list(stratum = sub("Error: ", "", stratum), term = trimws(rownames(t)[i]),
          df = t[i, 1], ss = t[i, 2], f = if (is.null(t$F)) NA_real_ else t[i, "F value"],
