@@ -14,6 +14,7 @@ import { readReadings } from './read-readings.ts';
 import type { Report } from './rule.ts';
 import { rules } from './rules.ts';
 import { reportNotATrial } from './rules/not-a-trial.ts';
+import { hasTooManyPositions } from './rules/too-many-positions.ts';
 
 /** What a check needs to know beside the trial's own files. */
 export interface CheckContext {
@@ -67,6 +68,9 @@ function readTrialYaml(files: FolderFiles, report: Report): Metadata | null {
 
 function readFacts(known: Omit<Facts, 'layout' | 'harvest' | 'readings'>, report: Report): Facts {
   const { files, metadata } = known;
+  // A grid beyond all measure is reported and not laid out.
+  if (hasTooManyPositions(metadata.draft.containers ?? []))
+    return { ...known, layout: null, harvest: null, readings: null };
   const bytesOf = (name: string): Uint8Array | undefined => files.get(name);
   const layoutBytes = bytesOf('layout.csv');
   const layout =

@@ -37,7 +37,7 @@ export function explainNumber(text: string, mark: DecimalMark): NumberFault {
     const fault = explain(text, mark);
     if (fault !== null) return fault;
   }
-  return { fault: 'is not a number; write digits only, such as 120', expected: '120' };
+  return { fault: 'is not a number; write digits only, such as 120', expected: null };
 }
 
 const write = (fault: string, expected: string): NumberFault => ({

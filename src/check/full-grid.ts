@@ -1,6 +1,7 @@
 import type { Position } from '../model/trial.ts';
 import type { Layout, Metadata } from './facts.ts';
 import { emptyGrid } from './grid.ts';
+import { ownValue } from './own-value.ts';
 import { plantsPerPot } from './plants-per-pot.ts';
 import type { Report } from './rule.ts';
 import { reportMissingLayout } from './rules/missing-layout.ts';
@@ -15,7 +16,7 @@ export function fullGrid({ draft, lost }: Metadata, report: Report): Layout {
   for (const container of grid.containers.values()) {
     const treatment: Record<string, string> = {};
     for (const { id, levels } of factors) {
-      const level = container.treatment?.[id];
+      const level = ownValue(container.treatment, id);
       if (level !== undefined) treatment[id] = level;
       else {
         complete = false;

@@ -2,6 +2,7 @@ import type { Variable } from '../model/trial.ts';
 import { isWeight } from '../model/units.ts';
 import type { Metadata } from './facts.ts';
 import { parseDecimal, parseSigned, type DecimalMark } from './number.ts';
+import { ownValue } from './own-value.ts';
 import { toGrams } from './to-grams.ts';
 
 /** The columns of harvest.csv beside the variables. */
@@ -33,7 +34,7 @@ export interface ValueColumn {
 
 /** The unit in which harvest.csv gives a variable. */
 export function unitInFile({ draft }: Metadata, variable: Variable): string {
-  return draft.harvest?.columns?.[variable.id]?.unit ?? variable.unit ?? '';
+  return ownValue(draft.harvest?.columns, variable.id)?.unit ?? variable.unit ?? '';
 }
 
 /** How the values of a variable are read. */

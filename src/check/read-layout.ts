@@ -4,6 +4,7 @@ import { companionForm } from './csv-form.ts';
 import type { Layout, Metadata } from './facts.ts';
 import { emptyGrid, whereOf } from './grid.ts';
 import { trimmed } from './number.ts';
+import { ownValue } from './own-value.ts';
 import { plantsPerPot } from './plants-per-pot.ts';
 import { readCount, spotReader, type Spot } from './position-cells.ts';
 import type { Report } from './rule.ts';
@@ -25,7 +26,7 @@ export function readLayout(bytes: Uint8Array, metadata: Metadata, report: Report
   const starts: number[] = [];
   let isWhole = !metadata.lost.has('containers');
   const given = (factor: Factor): boolean =>
-    containers.every(({ treatment }) => treatment?.[factor.id] !== undefined);
+    containers.every(({ treatment }) => ownValue(treatment, factor.id) !== undefined);
   const needed = ['container', 'row', 'column', ...factors.filter((one) => !given(one)).map(({ id }) => id)];
   const optional = ['block', 'plot', 'plants', ...factors.filter(given).map(({ id }) => id)];
   const closed = !metadata.lost.has('factors');
@@ -125,7 +126,9 @@ function restReader(
   const keep = treatmentKeeper(factors.map(({ id }) => id));
   return (row, spot) => {
     const container = containers.get(spot.container)!;
-    const treatment = keep(factors.map((one) => levelOf(row, spot, one, container.treatment?.[one.id])));
+    const treatment = keep(
+      factors.map((one) => levelOf(row, spot, one, ownValue(container.treatment, one.id))),
+    );
     const plants = cell(row, 'plants') ?? '';
     const count = plants === '' ? plantsPerPot(treatment) : readCount(table, row, 'plants', plants, report);
     const plot = cell(row, 'plot') ?? '';

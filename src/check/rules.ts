@@ -4,6 +4,7 @@ import allottedContradicted from './rules/allotted-contradicted.ts';
 import arrangementContradicted from './rules/arrangement-contradicted.ts';
 import blankCell from './rules/blank-cell.ts';
 import blankHeading from './rules/blank-heading.ts';
+import blankText from './rules/blank-text.ts';
 import checkNotALevel from './rules/check-not-a-level.ts';
 import containerTotal from './rules/container-total.ts';
 import containerTreatment from './rules/container-treatment.ts';
@@ -15,6 +16,7 @@ import dateOutsideTheTrial from './rules/date-outside-the-trial.ts';
 import duplicateColumn from './rules/duplicate-column.ts';
 import duplicateId from './rules/duplicate-id.ts';
 import emptyFile from './rules/empty-file.ts';
+import eventPlace from './rules/event-place.ts';
 import formulaInText from './rules/formula-in-text.ts';
 import harvestMapping from './rules/harvest-mapping.ts';
 import identicalRun from './rules/identical-run.ts';
@@ -57,6 +59,7 @@ import reservedId from './rules/reserved-id.ts';
 import roundedByHand from './rules/rounded-by-hand.ts';
 import seasonYear from './rules/season-year.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
+import tooManyPositions from './rules/too-many-positions.ts';
 import totalWithoutResolution from './rules/total-without-resolution.ts';
 import trialId from './rules/trial-id.ts';
 import unitMixedUp from './rules/unit-mixed-up.ts';
@@ -95,6 +98,7 @@ export const rules: readonly Rule[] = [
   arrangementContradicted,
   blankCell,
   blankHeading,
+  blankText,
   checkNotALevel,
   containerTotal,
   containerTreatment,
@@ -106,6 +110,7 @@ export const rules: readonly Rule[] = [
   duplicateColumn,
   duplicateId,
   emptyFile,
+  eventPlace,
   formulaInText,
   harvestMapping,
   identicalRun,
@@ -148,6 +153,7 @@ export const rules: readonly Rule[] = [
   roundedByHand,
   seasonYear,
   statusAgainstTime,
+  tooManyPositions,
   totalWithoutResolution,
   trialId,
   unitMixedUp,

@@ -67,6 +67,7 @@ export function readTable(
   let table: Table | null = null;
   let onRow: ((row: CsvRow, isRagged: boolean) => void) | null = null;
   let width = 0;
+  let headings: readonly string[] = [];
   let rows = 0;
   let isRaggedAnywhere = false;
   const faults = csv.read((row, isBroken) => {
@@ -78,6 +79,7 @@ export function readTable(
     if (width === -1) return;
     if (width === 0) {
       width = row.cells.length;
+      headings = row.cells;
       table = readHeadings(form, csv, row, report);
       if (table !== null) onRow = begin(table);
       return;
@@ -87,7 +89,7 @@ export function readTable(
     rows += 1;
     if (isRagged) {
       isRaggedAnywhere = true;
-      reportRaggedRow(report, file, row.line, row.cells.length, width);
+      reportRaggedRow(report, file, row.line, row.cells, headings);
     }
     onRow?.(row, isRagged);
   });

@@ -70,7 +70,8 @@ async function readInto(
     const real = await realpath(join(root, path)).catch(() => null);
     const found = real === null ? null : await stat(real).catch(() => null);
     if (real === null || found === null) unread.push({ path, reason: 'not readable' });
-    else if (!real.startsWith(root + sep)) unread.push({ path, reason: 'a link that leaves the folder' });
+    else if (real !== root && !real.startsWith(root + sep))
+      unread.push({ path, reason: 'a link that leaves the folder' });
     else if (found.isDirectory()) {
       if (!visited.has(real)) await readInto(files, unread, root, path, new Set([...visited, real]));
     } else if (!found.isFile()) unread.push({ path, reason: 'not a regular file' });

@@ -29,7 +29,7 @@ const words: readonly [RegExp, string][] = [
   [/unresolved alias|aliased anchor not found/i, 'a value that begins with * must stand in quotes'],
   [/plain value cannot start with/i, 'a value that begins with a special character must stand in quotes'],
   [/with stringkeys, all keys must be strings/i, 'keys must be plain words'],
-  [/nested too deep/i, 'it is nested too deep to read'],
+  [/nested too deep|call stack/i, 'it is nested too deep to read'],
 ];
 
 export function reportYamlSyntax(report: Report, file: string, fault: YamlFault): void {

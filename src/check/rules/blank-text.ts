@@ -1,0 +1,36 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import type { Path } from '../../read/yaml.ts';
+import { pathInWords } from '../refusal.ts';
+
+const rule: Rule = {
+  rule: 'blank-text',
+  severity: 'error',
+  acceptable: false,
+  title: 'Text of blanks',
+  meaning: 'A text of nothing but blanks says nothing, and shows as a gap on the page.',
+  example: 'question is blank; write it, or delete the key',
+  check,
+};
+export default rule;
+
+function check({ metadata }: Facts, report: Report): void {
+  const walk = (value: unknown, path: Path): void => {
+    // The alternative text of a photograph has its own words.
+    if (
+      typeof value === 'string' &&
+      value.trim() === '' &&
+      path.at(-1) !== 'alt' &&
+      path.at(-1) !== 'delimiter'
+    ) {
+      const message = `${pathInWords(path)} is blank; write it, or delete the key`;
+      report(rule, { file: 'trial.yaml', place: metadata.place(path), found: value, message });
+    } else if (typeof value === 'object' && value !== null) {
+      const entries = Array.isArray(value)
+        ? value.map((one, index): [number, unknown] => [index, one])
+        : Object.entries(value);
+      for (const [key, inner] of entries) walk(inner, [...path, key]);
+    }
+  };
+  walk(metadata.draft, []);
+}

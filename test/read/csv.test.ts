@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest';
+import { openCsv, type CsvRow } from '../../src/read/csv.ts';
+
+function rows(text: string, delimiter = ','): CsvRow[] {
+  const found: CsvRow[] = [];
+  openCsv(text, delimiter).read((row) => found.push(row));
+  return found;
+}
+
+describe('openCsv', () => {
+  it('keeps every cell as the text that it is', () => {
+    expect(rows('a,b\n007, 1 \n').map(({ cells }) => cells)).toEqual([
+      ['a', 'b'],
+      ['007', ' 1 '],
+    ]);
+  });
+
+  it.each([
+    ['LF', 'a\n\nb\nc\n'],
+    ['CRLF', 'a\r\n\r\nb\r\nc\r\n'],
+    ['CR', 'a\r\rb\rc\r'],
+    ['mixed', 'a\r\n\nb\rc'],
+  ])('counts physical lines past blank ones with %s', (_, text) => {
+    expect(rows(text).map(({ cells, line }) => [cells[0], line])).toEqual([
+      ['a', 1],
+      ['b', 3],
+      ['c', 4],
+    ]);
+  });
+
+  it('counts the line breaks within quotes', () => {
+    const found = rows('a,"x\r\ny\r\nz",b\r\n\r\nc,d,e\r\n');
+    expect(found.map(({ line }) => line)).toEqual([1, 5]);
+    expect(found[0]?.cells[1]).toBe('x\ny\nz');
+  });
+
+  it('tells where each cell begins, past quoted delimiters, quotes and line breaks', () => {
+    const csv = openCsv('h,i,j,k\n"a,""b""",ü𝟏x,"c\nd",e\n', ',');
+    const found: CsvRow[] = [];
+    csv.read((row) => found.push(row));
+    const row = found[1]!;
+    expect([0, 1, 2, 3].map((cell) => csv.place(row, cell))).toEqual([
+      { line: 2, column: 1 },
+      { line: 2, column: 11 },
+      { line: 2, column: 15 },
+      { line: 3, column: 4 },
+    ]);
+  });
+
+  it('says where a quote opened that never closes, and gives its row as broken', () => {
+    const broken: boolean[] = [];
+    const faults = openCsv('a,b\n1,2\n3,"4\n5,6\n', ',').read((_, isBroken) => broken.push(isBroken));
+    expect(faults).toEqual([{ kind: 'unterminated quote', place: { line: 3, column: 3 } }]);
+    expect(broken).toEqual([false, false, true]);
+  });
+
+  it('says where a quote closes in the middle of a cell', () => {
+    const faults = openCsv('a,b\n1,"2"x\n', ',').read(() => undefined);
+    expect(faults).toEqual([{ kind: 'stray quote', place: { line: 2, column: 3 } }]);
+  });
+
+  it('splits by the declared delimiter alone', () => {
+    expect(rows('a;b,c\n1;2,5\n', ';').map(({ cells }) => cells)).toEqual([
+      ['a', 'b,c'],
+      ['1', '2,5'],
+    ]);
+  });
+});
