@@ -49,6 +49,8 @@ export function fTestOfContrasts(
  * Fai and Cornelius's error degrees of freedom from those of the single t values: 2 E / (E - q) with
  * E = sum of v / (v - 2) over q of them. Where one is 2 or fewer E does not exist; then the fewest of
  * them, at most 2.
+ *
+ * @example combinedDegreesOfFreedom([4, 10]) // 5.2
  */
 export function combinedDegreesOfFreedom(degrees: readonly (number | null)[]): number | null {
   const known = degrees.filter((value) => value !== null);

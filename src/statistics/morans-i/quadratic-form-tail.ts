@@ -10,6 +10,8 @@ const REACH = 4.2;
  *
  * References: Imhof (1961) Biometrika 48, 419-426; Takahasi & Mori (1974) Publications of the Research
  * Institute for Mathematical Sciences 9, 721-741.
+ *
+ * @example chanceFormIsPositive([1, -1]) // 0.5
  */
 export function chanceFormIsPositive(weights: readonly number[]): number {
   const largest = Math.max(0, ...weights.map(Math.abs));

@@ -3,7 +3,7 @@
  * its size over the factorials of the numbers of units alike in treatment, multiplied over blocks.
  * (Infinity once beyond double precision.)
  *
- * @example numberOfArrangements([[0, 0, 1, 1], [0, 1]]) // 6 * 2 = 12
+ * @example numberOfArrangements([[0, 0, 1, 1], [0, 1]]) // 12, 6 times 2
  */
 export function numberOfArrangements(blocks: readonly (readonly number[])[]): number {
   return blocks.reduce((product, treatments) => product * arrangementsOfBlock(treatments), 1);

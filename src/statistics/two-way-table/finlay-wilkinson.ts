@@ -18,6 +18,8 @@ export type FinlayWilkinson =
  *
  * References: Finlay & Wilkinson (1963) Australian Journal of Agricultural Research 14, 742-754 (here
  * without their logarithms); Eberhart & Russell (1966) Crop Science 6, 36-40 (deviations).
+ *
+ * @example finlayWilkinson([10, 13, 19], [11, 13, 15]).slope // 2.25
  */
 export function finlayWilkinson(values: readonly number[], index: readonly number[]): FinlayWilkinson {
   if (values.length !== index.length) {

@@ -7,6 +7,8 @@ import { sum } from '../sum.ts';
  * negative. Null, with the reason, for fewer than three cultivars or two trials.
  *
  * Reference: Shukla (1972) Heredity 29, 237-245.
+ *
+ * @example shuklaStabilityVariance([2, 4, 6], 3).values // [0, 3, 6]
  */
 export function shuklaStabilityVariance(
   ecovalences: readonly number[],
