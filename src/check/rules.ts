@@ -9,12 +9,14 @@ import checkNotALevel from './rules/check-not-a-level.ts';
 import containerTotal from './rules/container-total.ts';
 import containerTreatment from './rules/container-treatment.ts';
 import copiedWeights from './rules/copied-weights.ts';
+import cultivarNamedDifferently from './rules/cultivar-named-differently.ts';
 import dateFarFromCut from './rules/date-far-from-cut.ts';
 import dateInTheFuture from './rules/date-in-the-future.ts';
 import dateOrder from './rules/date-order.ts';
 import dateOutsideTheTrial from './rules/date-outside-the-trial.ts';
 import duplicateColumn from './rules/duplicate-column.ts';
 import duplicateId from './rules/duplicate-id.ts';
+import ecAgainstRecipe from './rules/ec-against-recipe.ts';
 import emptyFile from './rules/empty-file.ts';
 import eventPlace from './rules/event-place.ts';
 import formulaInText from './rules/formula-in-text.ts';
@@ -57,6 +59,7 @@ import readingUnlikely from './rules/reading-unlikely.ts';
 import relatedLink from './rules/related-link.ts';
 import reservedId from './rules/reserved-id.ts';
 import roundedByHand from './rules/rounded-by-hand.ts';
+import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
 import tooManyPositions from './rules/too-many-positions.ts';
@@ -103,12 +106,14 @@ export const rules: readonly Rule[] = [
   containerTotal,
   containerTreatment,
   copiedWeights,
+  cultivarNamedDifferently,
   dateFarFromCut,
   dateInTheFuture,
   dateOrder,
   dateOutsideTheTrial,
   duplicateColumn,
   duplicateId,
+  ecAgainstRecipe,
   emptyFile,
   eventPlace,
   formulaInText,
@@ -151,6 +156,7 @@ export const rules: readonly Rule[] = [
   relatedLink,
   reservedId,
   roundedByHand,
+  sameTitleAndSeason,
   seasonYear,
   statusAgainstTime,
   tooManyPositions,

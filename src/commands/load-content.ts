@@ -1,5 +1,6 @@
 /** From a content folder to what its trials hold: read and checked, one trial at a time. */
 import { basename, resolve } from 'node:path';
+import { checkAcrossTrials } from '../check/check-across-trials.ts';
 import { checkCultivars, checkSite } from '../check/check-content.ts';
 import { checkTrial } from '../check/check-trial.ts';
 import { compareProblems } from '../check/print-problem.ts';
@@ -46,8 +47,16 @@ export async function loadContent(
     progress.done(index + 1, ids.length);
   }
   progress.end();
+  const across = checkAcrossTrials(trials, cultivars.value ?? [], 'trials/');
+  problems.push(...across.problems);
   problems.sort(compareProblems);
-  return { site: site.value, cultivars: cultivars.value ?? [], trials, problems, folders: ids.length };
+  return {
+    site: site.value,
+    cultivars: cultivars.value ?? [],
+    trials: across.trials,
+    problems,
+    folders: ids.length,
+  };
 }
 
 /**
