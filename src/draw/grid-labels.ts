@@ -52,7 +52,7 @@ export function marginsOf(
   const upright = [left, right].every((side) => side === null || textWidth(side, size) <= grid.height);
   const lines = (text: string | null) => (text === null ? [] : wrapText(text, room, size));
   const sides = upright || left === null || right === null ? null : sideLinesOf(left, right, room);
-  const headingLines = heading === '' ? [] : wrapText(heading, room, size + 1);
+  const headingLines = heading === '' ? [] : wrapText(heading, room, size + 1, true);
   const side = upright && left !== null ? 19 : 0;
   const numbers = 8 + textWidth(String(container.rows), 12);
   const [topLines, bottomLines] = [lines(top), lines(bottom)];

@@ -36,7 +36,7 @@ export function intervalRows(
       drawn.push(label(row.section, { class: 'aside', x: 0, y: y + 16 }));
       y += sectionHeight;
     }
-    const name = wrapText(row.name, narrow, 14);
+    const name = wrapText(row.name, narrow, 14, true);
     const after = y + 14 + (name.length - 1) * 17;
     const mark = after + 47;
     drawn.push(

@@ -3,6 +3,7 @@ import { scaleLinear } from 'd3-scale';
 import type { Reading, Trial } from '../model/trial.ts';
 import type { DayScale } from './day-scale.ts';
 import { niceDomain } from './fluid.ts';
+import { spread } from './spread.ts';
 import { element, label, round } from './svg.ts';
 import { roundTicks } from './value-axis.ts';
 
@@ -81,17 +82,37 @@ export function linePanel(
     label(words, { class: 'strong', x: 0, y: top + 19 }),
     ...grid,
     ...lines.map((line) => lineOf(line, scale, y, base)),
-    ...endLabels(lines, scale, y),
+    ...endLabels(lines, scale, y, [top + headHeight - 4, base]),
   );
 }
 
-/** Each line's name at its end; names of lines that end on one day are moved apart. */
-function endLabels(lines: readonly Line[], scale: DayScale, y: (value: number) => number): string[] {
-  const byDay = Map.groupBy(lines, ({ points }) => points.at(-1)!.date);
-  return [...byDay].flatMap(([day, ending]) => {
-    const places = spread(ending.map(({ points }) => y(points.at(-1)!.value)));
-    return ending.map(({ container }, index) =>
-      label(container, { class: 'tick', x: scale.at(day), dx: 7, y: places[index]! + 4 }),
+/** Ends that are nearer than this, in percent of the width, share a column of names. */
+const near = 9;
+
+/** Each line's name at its end; names of lines that end near one another are moved apart. */
+function endLabels(
+  lines: readonly Line[],
+  scale: DayScale,
+  y: (value: number) => number,
+  limits: readonly [number, number],
+): string[] {
+  const ends = lines
+    .map(({ container, points }) => ({ container, ...points.at(-1)! }))
+    .sort((a, b) => (a.date < b.date ? 1 : a.date > b.date ? -1 : 0));
+  const columns: (typeof ends)[] = [];
+  for (const end of ends) {
+    const column = columns.at(-1);
+    if (column && scale.percent(column[0]!.date) - scale.percent(end.date) < near) column.push(end);
+    else columns.push([end]);
+  }
+  return columns.flatMap((column) => {
+    const places = spread(
+      column.map(({ value }) => y(value)),
+      13,
+      limits,
+    );
+    return column.map(({ container }, index) =>
+      label(container, { class: 'tick', x: scale.at(column[0]!.date), dx: 7, y: places[index]! + 4 }),
     );
   });
 }
@@ -153,16 +174,4 @@ export function stretched(base: number, ...children: readonly string[]): string 
     },
     ...children,
   );
-}
-
-/** Moves labels apart until none stands on another, keeping their order. */
-export function spread(places: readonly number[], apart = 13): number[] {
-  const order = places.map((_, index) => index).sort((a, b) => places[a]! - places[b]! || a - b);
-  const moved = [...places];
-  for (let index = 1; index < order.length; index += 1) {
-    const [above, below] = [order[index - 1]!, order[index]!];
-    moved[below] = Math.max(moved[below]!, moved[above]! + apart);
-  }
-  const excess = order.length === 0 ? 0 : (moved[order.at(-1)!]! - Math.max(...places)) / 2;
-  return moved.map((place) => round(place - excess));
 }

@@ -4,7 +4,8 @@ import { formatNumber } from '../compute/format/format-number.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings } from '../model/findings.ts';
 import { fluidScale } from './fluid.ts';
-import { spread, stretched } from './readings-panels.ts';
+import { stretched } from './readings-panels.ts';
+import { spread } from './spread.ts';
 import { drawing, element, label, round } from './svg.ts';
 import { gridlines, roundTicks, valueAxes } from './value-axis.ts';
 

@@ -80,12 +80,12 @@ function drawRow(
   const aside = [`n = ${String(values.length)}`, ...row.lost].join(', ');
   const printed = mean === null ? null : formatQuantity(mean, unit, digits);
   const room = narrow - textWidth(`${printed?.metric ?? ''} · ${printed?.us ?? ''}`, 13, true) - 10;
-  const heading = wrapText(row.check ? `${row.name} (check)` : row.name, room, 14);
+  const heading = wrapText(row.check ? `${row.name} (check)` : row.name, room, 14, true);
   const after = top + 14 + (heading.length - 1) * 17;
   const limits = interval && formatRange(interval.lower, interval.upper, unit, digits);
   const notes = [
     { before: 'Adjusted mean ', quantity: row.adjusted },
-    { before: row.adjusted === null ? '95% interval of the mean ' : '95% interval ', quantity: limits },
+    { before: '95% interval ', quantity: limits },
   ].flatMap(({ before, quantity }) => (quantity === null ? [] : [{ before, quantity }]));
   const baseline = after + 6 + (1 + notes.length) * 16 + 6 + stack;
   const dots = values.map((value, index) =>

@@ -3,7 +3,7 @@ import { dodge } from '../../src/draw/dodge.ts';
 import { distinct, figureId } from '../../src/draw/figure-id.ts';
 import { orientationOf } from '../../src/draw/orientation.ts';
 import { residualSteps } from '../../src/draw/residual-steps.ts';
-import { spread } from '../../src/draw/readings-panels.ts';
+import { spread } from '../../src/draw/spread.ts';
 import { shortNames } from '../../src/draw/short-names.ts';
 import { element, escapeText, round } from '../../src/draw/svg.ts';
 import { textWidth } from '../../src/draw/text-width.ts';
@@ -173,5 +173,7 @@ describe('labels at the ends of lines', () => {
     expect(sorted[2]! - sorted[1]!).toBeGreaterThanOrEqual(12.9);
     expect(moved[0]!).toBeLessThan(moved[2]!);
     expect(spread([])).toEqual([]);
+    expect(spread([99, 99, 100], 13, [0, 100])).toEqual([74, 87, 100]);
+    expect(spread([0, 1], 13, [0, 100])).toEqual([0, 13]);
   });
 });
