@@ -1,5 +1,5 @@
 /** From a checked content folder to the library that the pages are made from. */
-import { computeFindings } from '../compute/findings.ts';
+import { siteFindings } from '../compute/site-findings.ts';
 import type { Library } from '../model/library.ts';
 import type { Trial } from '../model/trial.ts';
 import type { CheckedContent } from './load-content.ts';
@@ -15,11 +15,8 @@ const unnamed = {
 
 /** Computes the findings of every finished trial and puts the newest trials first. */
 export function libraryOf(content: CheckedContent, progress: Progress = progressOf('Computing')): Library {
-  const trials = [...content.trials].sort(newestFirst).map((trial, index) => {
-    const findings = trial.metadata.status === 'finished' ? computeFindings(trial) : null;
-    progress.done(index + 1, content.trials.length);
-    return { trial, findings };
-  });
+  const sorted = [...content.trials].sort(newestFirst);
+  const trials = siteFindings(sorted, (count) => progress.done(count, sorted.length));
   progress.end();
   return { site: content.site ?? unnamed, cultivars: content.cultivars, trials, problems: content.problems };
 }

@@ -5,6 +5,7 @@ import { countsOf } from './counts.ts';
 import { type Cut, cutNumbers } from './cuts.ts';
 import { describe } from './describe.ts';
 import { inferences } from './inference/inferences.ts';
+import { nextTrial } from './next-trial.ts';
 import { nutrientsOf } from './nutrients/solution.ts';
 import { positionEffects } from './position/position-effects.ts';
 import { waterUsed } from './water.ts';
@@ -24,6 +25,7 @@ export function computeFindings(trial: Trial): Findings {
     return known;
   };
   const overall = yieldsOfCut('all');
+  const inference = inferences(trial, yieldsOfCut);
   return {
     trial: trial.id,
     version: trial.metadata.version,
@@ -36,10 +38,10 @@ export function computeFindings(trial: Trial): Findings {
     treatments: describe(trial, overall, 'all'),
     treatments_by_cut:
       cuts.length > 1 ? cuts.map((cut) => ({ cut, treatments: describe(trial, yieldsOfCut(cut), cut) })) : [],
-    inference: inferences(trial, yieldsOfCut),
+    inference,
     position: positionEffects(trial, overall),
     water: waterUsed(trial, overall),
     nutrients: trial.metadata.nutrients ? nutrientsOf(trial.metadata.nutrients) : null,
-    next_trial: [],
+    next_trial: nextTrial(trial, inference, []),
   };
 }

@@ -1,8 +1,10 @@
 import { analysisOfVarianceTypeThree } from '../../statistics/linear-model/analysis-of-variance-type-three.ts';
+import { withConfoundedGroups } from '../../statistics/linear-model/confounded-groups.ts';
 import { modelTerms } from '../../statistics/linear-model/model-terms.ts';
 import { restrictedMaximumLikelihood } from '../../statistics/linear-model/restricted-maximum-likelihood.ts';
 import { type TermTest, termTests } from '../../statistics/linear-model/term-tests.ts';
 import type { AnalysisDesign } from './analysis-design.ts';
+import { confoundedStrata } from './confounded-strata.ts';
 import { stratumOf } from './error-degrees.ts';
 import { type AnovaRow, type FittedModel, residualRow } from './fitted-model.ts';
 
@@ -16,7 +18,14 @@ export function fitByLikelihood(
   degrees: ReadonlyMap<string, number>,
 ): FittedModel | { reason: string } {
   const random = design.errors.strata.filter(({ name }) => degrees.get(name)! > 0);
-  return random.length === 0 ? byLeastSquares(design) : byReml(design, degrees, random);
+  const fit = random.length === 0 ? byLeastSquares(design) : byReml(design, degrees, random);
+  if ('reason' in fit) return fit;
+  const { matrix } = modelTerms(design.observations.length, design.factors, fixedTerms(design));
+  const effects = confoundedStrata(design).reduce(
+    (marked, { groups }) => withConfoundedGroups(marked, matrix, groups),
+    fit.effects,
+  );
+  return { ...fit, effects };
 }
 
 function byLeastSquares(design: AnalysisDesign): FittedModel {

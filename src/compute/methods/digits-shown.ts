@@ -8,7 +8,7 @@ export const digitsShown: Method = {
   name: 'How many digits are shown',
   use: 'A mean is shown no finer than the scale’s own rounding allows. Files for download hold full precision.',
   formula: [
-    'a reading on a scale of step r is uncertain by r ÷ √12, a mean of n readings by r ÷ √(12 n)',
+    'a reading on a scale of step r is uncertain by r ÷ √12, a mean of n readings by r ÷ √(12\u00a0n)',
     'the last digit shown is the smallest power of ten not below that',
   ],
   remarks: [
@@ -28,7 +28,7 @@ export const digitsShown: Method = {
       steps: [
         {
           name: 'Decimals',
-          formula: `${resolution} ÷ √(12 × ${summary.n}) = ${uncertainty} g, so ${decimals} decimals`,
+          formula: `${resolution} ÷ √(12 × ${summary.n}) = ${uncertainty} g, so ${decimals} ${decimals === 1 ? 'decimal' : 'decimals'}`,
         },
       ],
     };

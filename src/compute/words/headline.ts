@@ -1,5 +1,6 @@
 import type { Findings, Inference, Summary, TreatmentDescription } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
+import { headlineMeasure } from '../headline-measure.ts';
 
 /** The measure that a trial's finding is told in, with its words. */
 export interface Headline {
@@ -10,17 +11,12 @@ export interface Headline {
   summaryOf: (description: TreatmentDescription) => Summary | null;
 }
 
-/**
- * A finding is told by the plant where each pot holds one, lost plants counting as nothing, and by the pot
- * elsewhere: pots of several plants share light and solution.
- */
+/** The headline measure of a trial, with its analysis over all cuts. */
 export function headlineOf(trial: Trial, findings: Findings): Headline {
-  const single = trial.positions.every((position) => position.plants === 1);
-  const byPlant = single && findings.treatments.every(({ per_plant_set }) => per_plant_set !== null);
-  const measure = byPlant ? 'per_plant_set' : 'per_pot';
+  const measure = headlineMeasure(trial);
   return {
     measure,
-    per: byPlant ? 'a plant' : 'a pot',
+    per: measure === 'per_plant_set' ? 'a plant' : 'a pot',
     inference: findings.inference.find((entry) => entry.measure === measure && entry.cut === 'all') ?? null,
     summaryOf: (description) => description[measure],
   };

@@ -12,7 +12,7 @@ export function areaSteps(description: TreatmentDescription): { name: string; fo
       name: 'Yield',
       formula:
         'weight of the pots ÷ their part of the cover = ' +
-        `${formatNumber(kilograms, 3)} kg ÷ ${formatNumber(area, 4)} m² = ${formatNumber(yieldByArea, 2)} kg/m²`,
+        `${formatNumber(kilograms, 3)}\u00a0kg ÷ ${formatNumber(area, 4)}\u00a0m² = ${formatNumber(yieldByArea, 2)}\u00a0kg/m²`,
     },
   ];
   const days = description.days_from_transplanting ?? description.days_from_sowing;
@@ -21,7 +21,7 @@ export function areaSteps(description: TreatmentDescription): { name: string; fo
       name: 'Yield a day',
       formula:
         '1000 × yield ÷ days = ' +
-        `1000 × ${formatNumber(yieldByArea, 4)} ÷ ${days} = ${formatNumber(byDay, 1)} g/m² a day`,
+        `1000 × ${formatNumber(yieldByArea, 4)} ÷ ${days} = ${formatNumber(byDay, 1)}\u00a0g/m² a day`,
     });
   }
   return steps;

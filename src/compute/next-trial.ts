@@ -1,0 +1,65 @@
+import type { Findings } from '../model/findings.ts';
+import type { Trial } from '../model/trial.ts';
+import { medianOf } from '../statistics/median.ts';
+import { replicatesNeeded } from '../statistics/power/replicates-needed.ts';
+import { headlineMeasure } from './headline-measure.ts';
+
+/** Differences in percent of the mean, and powers, for which replicates are reckoned. */
+const differences = [10, 15, 20, 25, 30];
+const powers = [0.8, 0.9];
+const alpha = 0.05;
+
+type NextTrial = Findings['next_trial'];
+
+/** The coefficient of variation between the trial's own experimental units, in percent; null where it has no error. */
+export function ownVariation(trial: Trial, inference: Findings['inference']): number | null {
+  const measure = headlineMeasure(trial);
+  const entry = inference.find((each) => each.measure === measure && each.cut === 'all');
+  return entry?.verdict === 'tested' ? entry.cv_percent : null;
+}
+
+/**
+ * Units of each treatment that a like trial needs to tell a given difference between two treatments, by the
+ * noncentral t on the whole trial's error; in blocks where this trial had blocks or could have had them.
+ *
+ * @param others coefficients of variation between units, in percent, of the site's other trials of the crop:
+ *   their median stands in where this trial has no error of its own
+ */
+export function nextTrial(
+  trial: Trial,
+  inference: Findings['inference'],
+  others: readonly number[],
+): NextTrial {
+  const own = ownVariation(trial, inference);
+  const cvPercent = own ?? (others.length === 0 ? null : medianOf(others));
+  const treatments = new Set(trial.positions.map(({ treatment }) => JSON.stringify(treatment))).size;
+  const from =
+    own !== null
+      ? "this trial's own error"
+      : `the median error of the site's ${others.length} other tested trial${others.length === 1 ? '' : 's'} of ${trial.metadata.crop.name.toLowerCase()}`;
+  if (treatments < 2) return [];
+  const design =
+    trial.metadata.design.arrangement === 'completely randomised'
+      ? 'completely randomised'
+      : 'randomised blocks';
+  return differences.flatMap((difference) =>
+    powers.map((power) => {
+      const shared = { difference_percent: difference, power };
+      if (cvPercent === null) {
+        const reason = 'Neither this trial nor any other of the crop here has an error to reckon from.';
+        return { ...shared, replicates_needed: null, cv_used: null, from: 'none', reason };
+      }
+      const needed = replicatesNeeded(
+        { differencePercent: difference, cvPercent, treatments, design, alpha, test: 't' },
+        power,
+      );
+      return {
+        ...shared,
+        replicates_needed: needed.replicates,
+        cv_used: cvPercent,
+        from,
+        ...('reason' in needed ? { reason: needed.reason } : {}),
+      };
+    }),
+  );
+}

@@ -1,0 +1,43 @@
+import type { Findings } from '../model/findings.ts';
+import type { Trial } from '../model/trial.ts';
+import { computeFindings } from './findings.ts';
+import { nextTrial, ownVariation } from './next-trial.ts';
+
+/** A trial beside its findings; null until it is finished. */
+interface TrialAndFindings {
+  trial: Trial;
+  findings: Findings | null;
+}
+
+/**
+ * The findings of a site's trials, one for each and in their order. A trial without an error of its own
+ * reckons its next trial from the median error of the site's other trials of the crop.
+ *
+ * @param done told after each trial how many are done
+ */
+export function siteFindings(
+  trials: readonly Trial[],
+  done: (count: number) => void = () => undefined,
+): TrialAndFindings[] {
+  const alone = trials.map((trial, index): TrialAndFindings => {
+    const findings = trial.metadata.status === 'finished' ? computeFindings(trial) : null;
+    done(index + 1);
+    return { trial, findings };
+  });
+  const variations = alone.map(({ trial, findings }) =>
+    findings ? ownVariation(trial, findings.inference) : null,
+  );
+  return alone.map(({ trial, findings }, index) => {
+    if (findings === null || variations[index] !== null) return { trial, findings };
+    const others = alone.flatMap((other, at) => {
+      const variation = variations[at] ?? null;
+      return variation !== null && sameCrop(other.trial, trial) ? [variation] : [];
+    });
+    return { trial, findings: { ...findings, next_trial: nextTrial(trial, findings.inference, others) } };
+  });
+}
+
+function sameCrop(a: Trial, b: Trial): boolean {
+  const of = ({ metadata }: Trial) => (metadata.crop.species ?? metadata.crop.name).toLowerCase();
+  return of(a) === of(b);
+}
