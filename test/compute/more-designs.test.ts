@@ -1,0 +1,209 @@
+import { describe as suite, expect, test } from 'vitest';
+import { computeFindings } from '../../src/compute/findings.ts';
+import { siteFindings } from '../../src/compute/site-findings.ts';
+import type { Inference } from '../../src/model/findings.ts';
+import type { Trial } from '../../src/model/trial.ts';
+import { expectClose } from '../support/close.ts';
+import { numbersFromR } from '../support/r.ts';
+import { type PlantOfTrial, trialOf } from '../support/trial-of.ts';
+import { mint, plantGrowth } from './published.ts';
+
+function entry(trial: Trial, measure: Inference['measure'] = 'per_plant_set'): Inference {
+  return computeFindings(trial).inference.find((each) => each.measure === measure && each.cut === 'all')!;
+}
+
+const row = (inference: Inference, term: string) => inference.anova.find((each) => each.term === term)!;
+
+/** Made-up weights that look like lettuces: nothing depends on their source. */
+const weights = [131, 150, 145, 122, 149, 139, 140, 171, 150, 128, 147, 152, 160, 118, 133, 141];
+
+suite('a Latin square', () => {
+  const letters = ['abcd', 'bcda', 'cdab', 'dabc'];
+  const plants = letters.flatMap((line, i) =>
+    [...line].map((level, j): PlantOfTrial => ({
+      container: 'B1',
+      row: i + 1,
+      column: j + 1,
+      treatment: { cultivar: level },
+      weight: weights[4 * i + j]!,
+    })),
+  );
+  const design = { arrangement: 'latin square', allotted: 'position', randomised: true } as const;
+
+  test('rows and columns are fitted first: F is that of aov', async () => {
+    const inference = entry(trialOf(plants, { design }));
+    const [f, p, rows] = await numbersFromR(
+      'a <- anova(lm(y ~ factor(r) + factor(k) + factor(t))); c(a[3, 4], a[3, 5], a[1, 2])',
+      {
+        y: plants.map(({ weight }) => weight!),
+        r: plants.map(({ row: at }) => at!),
+        k: plants.map(({ column }) => column!),
+        t: plants.map(({ treatment }) => treatment['cultivar']!),
+      },
+    );
+    expect(row(inference, 'cultivar')).toMatchObject({ df: 3, error_df: 6 });
+    expectClose(row(inference, 'cultivar').f!, f!, 1e-9);
+    expectClose(row(inference, 'cultivar').p!, p!, 1e-8);
+    expectClose(row(inference, 'row').sum_of_squares!, rows!, 1e-9);
+    // A square's rows and columns can be set in 4! x 4! orders.
+    expect(inference.randomisation_test).toMatchObject({ exact: true, arrangements: 576 });
+  });
+
+  test('with a plot missing it is least squares, Type III', async () => {
+    const lost = plants.map((plant, index) => (index === 5 ? { ...plant, weight: null } : plant));
+    const inference = entry(trialOf(lost, { design }));
+    const kept = lost.filter(({ weight }) => weight !== null);
+    const [f] = await numbersFromR("drop1(lm(y ~ factor(r) + factor(k) + factor(t)), test = 'F')[4, 5]", {
+      y: kept.map(({ weight }) => weight!),
+      r: kept.map(({ row: at }) => at!),
+      k: kept.map(({ column }) => column!),
+      t: kept.map(({ treatment }) => treatment['cultivar']!),
+    });
+    expectClose(row(inference, 'cultivar').f!, f!, 1e-9);
+    expect(row(inference, 'cultivar').error_df).toBe(5);
+  });
+});
+
+suite('a factorial of unequal numbers', () => {
+  test('is of Type III with sum-to-zero contrasts, whatever the order of the factors', async () => {
+    const plants = weights.slice(0, 14).map((weight, index): PlantOfTrial => ({
+      container: 'B1',
+      treatment: { strength: index % 2 === 0 ? '1' : '2', cultivar: ['a', 'b', 'c', 'a', 'c'][index % 5]! },
+      weight,
+    }));
+    const inference = entry(trialOf(plants));
+    const [fStrength, fCultivar, fBoth] = await numbersFromR(
+      `s <- factor(s); t <- factor(t)
+       d <- drop1(lm(y ~ s * t, contrasts = list(s = 'contr.sum', t = 'contr.sum')), . ~ ., test = 'F')
+       d[2:4, 'F value']`,
+      {
+        y: plants.map(({ weight }) => weight!),
+        s: plants.map(({ treatment }) => treatment['strength']!),
+        t: plants.map(({ treatment }) => treatment['cultivar']!),
+      },
+    );
+    expectClose(row(inference, 'strength').f!, fStrength!, 1e-9);
+    expectClose(row(inference, 'cultivar').f!, fCultivar!, 1e-9);
+    expectClose(row(inference, 'strength:cultivar').f!, fBoth!, 1e-9);
+  });
+});
+
+suite('containers as units, plants within', () => {
+  const plants = ['a', 'a', 'a', 'b', 'b', 'b'].flatMap((level, tank) =>
+    [0, 1, 2, 3].map((index): PlantOfTrial => ({
+      container: `T${tank + 1}`,
+      treatment: { cultivar: level },
+      weight: weights[(4 * tank + index) % 16]! + 3 * tank,
+    })),
+  );
+
+  test('F is that of the containers', async () => {
+    const inference = entry(trialOf(plants));
+    const [f] = await numbersFromR('unname(summary(aov(y ~ t + Error(u)))[[1]][[1]][1, 4])', {
+      y: plants.map(({ weight }) => weight!),
+      t: plants.map(({ treatment }) => treatment['cultivar']!),
+      u: plants.map(({ container }) => container),
+    });
+    expectClose(row(inference, 'cultivar').f!, f!, 1e-9);
+    expect(row(inference, 'cultivar')).toMatchObject({ error: 'container', error_df: 4 });
+    expect(inference.units[0]).toEqual({
+      factor: 'cultivar',
+      experimental_unit: 'container',
+      replicates: { a: 3, b: 3 },
+    });
+    // 6! / (3! 3!) ways to give three tanks of six to one cultivar.
+    expect(inference.randomisation_test).toMatchObject({ exact: true, arrangements: 20 });
+  });
+
+  test('how many plants are worth weighing follows from the components', () => {
+    const { plants_per_unit: worth } = entry(trialOf(plants));
+    expect(worth!.weighed).toBe(4);
+    expectClose(worth!.gain.find((each) => each.plants === 4)!.variance_percent!, 100, 1e-12);
+    expect(worth!.gain[0]!.variance_percent!).toBeGreaterThanOrEqual(100);
+  });
+});
+
+suite('against the check', () => {
+  test("Dunnett's p for PlantGrowth: 0.3227 and 0.1535 (a published worked example, from memory)", () => {
+    const { against_check: found } = entry(plantGrowth());
+    expect(found.map(({ treatment }) => treatment['group'])).toEqual(['trt1', 'trt2']);
+    expect(found[0]!.p_adjusted).toBeCloseTo(0.3227, 3);
+    expect(found[1]!.p_adjusted).toBeCloseTo(0.1535, 3);
+    expectClose(found[0]!.estimate!, -0.371, 1e-9);
+    expectClose(found[0]!.percent_of_check!, (100 * 4.661) / 5.032, 1e-9);
+    expect(found[0]!.lower!).toBeLessThan(found[0]!.estimate!);
+  });
+});
+
+suite('place', () => {
+  test('slopes beside treatments are those of lm', async () => {
+    const plants = weights.slice(0, 12).map((weight, index): PlantOfTrial => ({
+      container: 'T1',
+      row: Math.floor(index / 4) + 1,
+      column: (index % 4) + 1,
+      treatment: { cultivar: ['a', 'b', 'c', 'b', 'c', 'a'][index % 6]! },
+      weight,
+    }));
+    const [effects] = computeFindings(trialOf(plants, { containers: { row_1: 'wall side' } })).position;
+    const expected = await numbersFromR(
+      "s <- coef(summary(lm(y ~ factor(t) + r + k))); unname(c(s['r', ], s['k', ]))",
+      {
+        y: plants.map(({ weight }) => weight!),
+        t: plants.map(({ treatment }) => treatment['cultivar']!),
+        r: plants.map(({ row: at }) => at!),
+        k: plants.map(({ column }) => column!),
+      },
+    );
+    const { rows, columns } = effects!;
+    [rows.slope, rows.se, rows.t, rows.p, columns.slope, columns.se, columns.t, columns.p].forEach(
+      (value, index) => expectClose(value, expected[index]!, 1e-9),
+    );
+    expect(effects!.edge.n + effects!.interior.n).toBe(12);
+    expect(effects!.halves.map(({ side, n }) => [side, n])).toEqual([
+      ['wall side', 4],
+      ['opposite wall side', 4],
+      ['column 1', 6],
+      ['last column', 6],
+    ]);
+  });
+
+  test('a place that treatments take up wholly is not estimated', () => {
+    const plants = weights.slice(0, 9).map((weight, index): PlantOfTrial => ({
+      container: 'T1',
+      row: Math.floor(index / 3) + 1,
+      column: (index % 3) + 1,
+      treatment: { cultivar: 'abc'[index % 3]! },
+      weight,
+    }));
+    const [effects] = computeFindings(trialOf(plants)).position;
+    expect(effects!.columns).toMatchObject({ slope: null, p: null });
+    expect(effects!.columns.reason).toContain('cannot be told apart');
+    expect(effects!.rows.p).not.toBeNull();
+  });
+});
+
+suite('the next trial', () => {
+  test("leans on the median error of the site's other trials of the crop, and says so", () => {
+    const unreplicated = trialOf(
+      ['a', 'b'].flatMap((level, tank) =>
+        [100, 110, 120].map((weight): PlantOfTrial => ({
+          container: `T${tank}`,
+          treatment: { cultivar: level },
+          weight,
+        })),
+      ),
+    );
+    const [alone] = siteFindings([unreplicated]);
+    expect(alone!.findings!.next_trial[0]).toMatchObject({ replicates_needed: null, cv_used: null });
+    const [beside] = siteFindings([unreplicated, plantGrowth(), mint()]);
+    const [first] = beside!.findings!.next_trial;
+    expect(first!.from).toContain('median');
+    const variation = [plantGrowth(), mint()].map(
+      (trial) =>
+        entry(trial, trial.positions.every(({ plants }) => plants === 1) ? 'per_plant_set' : 'per_pot')
+          .cv_percent!,
+    );
+    expectClose(first!.cv_used!, (variation[0]! + variation[1]!) / 2, 1e-12);
+    expect(first!.replicates_needed).toBeGreaterThan(2);
+  });
+});
