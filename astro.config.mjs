@@ -12,17 +12,5 @@ export default defineConfig({
   build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never', concurrency: 8 },
   devToolbar: { enabled: false },
   // Scripts and styles stay files of their own, so that the content policy needs no exception for them.
-  vite: { build: { assetsInlineLimit: 0 }, plugins: [selfContainedPages()] },
+  vite: { build: { assetsInlineLimit: 0 } },
 });
-
-/**
- * The pages' own bundle runs from the output folder, which may lie outside the project and its packages, so a
- * build takes the packages in. The development server runs from the project and does without.
- */
-function selfContainedPages() {
-  return {
-    name: 'tankside-self-contained-pages',
-    apply: 'build',
-    config: () => ({ environments: { prerender: { resolve: { noExternal: true } } } }),
-  };
-}

@@ -1,5 +1,5 @@
 /** `build`: checks every trial, computes, and writes the site; nothing is published where a trial has an error. */
-import { mkdir, rename, rm } from 'node:fs/promises';
+import { cp, mkdir, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join, relative } from 'node:path';
 import { parseArgs } from 'node:util';
 import { build as buildPages } from 'astro';
@@ -23,10 +23,11 @@ export async function run(args: string[]): Promise<number> {
   }
   const library = libraryOf(content);
   const output = outputFolder();
+  const startedIn = process.cwd();
   await replaceFolder(output, (next) => writeSite(library, next));
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   process.stderr.write(
-    `Built ${library.trials.length} trials in ${seconds} s into ${relative(process.cwd(), output) || output}\n`,
+    `Built ${library.trials.length} trials in ${seconds} s into ${relative(startedIn, output) || output}\n`,
   );
   return 0;
 }
@@ -34,27 +35,38 @@ export async function run(args: string[]): Promise<number> {
 async function writeSite(library: Library, output: string): Promise<void> {
   provideLibrary(() => Promise.resolve(library));
   const { origin, pathname } = new URL(library.site.url);
+  // Astro looks for a bundle's place from the folder the command was started in.
+  process.chdir(root);
   await buildPages({ root, outDir: output, site: origin, base: pathname, logLevel: 'warn' });
   await writeFiles(library, output);
 }
 
 /**
- * Writes a folder beside the old one and puts it in its place only when it is whole, so that a build that
- * fails leaves the last good site as it was.
+ * Writes a folder and puts it in the place of the old one only when it is whole, so that a build that fails
+ * leaves the last good site as it was. It is written inside the program's folder, each build to its own:
+ * Astro keeps its pages' bundle beside it, and only there does the bundle find the packages.
  */
 async function replaceFolder(folder: string, write: (next: string) => Promise<void>): Promise<void> {
+  const own = join(root, '.tankside', `build-${process.pid}`);
   const beside = (word: string) => join(dirname(folder), `.${basename(folder)}-${word}-${process.pid}`);
-  const next = beside('next');
-  const last = beside('last');
+  const [next, last] = [beside('next'), beside('last')];
   await mkdir(dirname(folder), { recursive: true });
   try {
-    await write(next);
+    await write(own);
+    await move(own, next);
     await rename(folder, last).catch((error: NodeJS.ErrnoException) => {
       if (error.code !== 'ENOENT') throw error;
     });
     await rename(next, folder);
   } finally {
-    await rm(next, { recursive: true, force: true });
-    await rm(last, { recursive: true, force: true });
+    for (const path of [own, next, last]) await rm(path, { recursive: true, force: true });
   }
+}
+
+/** Moves a folder, by copying it where it has to go to another disk. */
+async function move(from: string, to: string): Promise<void> {
+  await rename(from, to).catch(async (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EXDEV') throw error;
+    await cp(from, to, { recursive: true });
+  });
 }
