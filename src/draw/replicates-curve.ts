@@ -92,7 +92,7 @@ export function drawReplicatesCurve(findings: Findings): Figure | null {
       ],
       rows: findings.next_trial.map((each) => [
         formatNumber(each.difference_percent, 0),
-        formatNumber(each.power, 0),
+        formatNumber(each.power * 100, 0),
         each.replicates_needed === null ? (each.reason ?? '') : formatNumber(each.replicates_needed, 0),
         each.cv_used === null ? '' : formatNumber(each.cv_used, 1),
         each.from,
@@ -106,7 +106,7 @@ function curvesOf(findings: Findings): Curve[] {
   return [...byPower]
     .sort(([a], [b]) => a - b)
     .map(([power, cases]) => ({
-      power,
+      power: Math.round(power * 100),
       points: cases
         .flatMap(({ difference_percent: difference, replicates_needed: replicates }) =>
           replicates === null ? [] : [{ difference, replicates }],

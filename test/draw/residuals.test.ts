@@ -121,7 +121,7 @@ describe('replicates for the next trial', () => {
         x(attributes['cx']),
         y(attributes['cy']),
       ]);
-      const expected = findings.next_trial.filter((each) => String(each.power) === power);
+      const expected = findings.next_trial.filter((each) => String(Math.round(each.power * 100)) === power);
       for (const [
         index,
         { difference_percent: difference, replicates_needed: replicates },

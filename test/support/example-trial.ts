@@ -327,10 +327,10 @@ export function blockFindings(trial: Trial): Findings {
         })),
     })),
     next_trial: [10, 15, 20, 25, 30].flatMap((difference) =>
-      [80, 90].map((power) => ({
+      [0.8, 0.9].map((power) => ({
         difference_percent: difference,
         power,
-        replicates_needed: Math.ceil((power === 80 ? 1500 : 2000) / difference ** 2) + 1,
+        replicates_needed: Math.ceil((power === 0.8 ? 1500 : 2000) / difference ** 2) + 1,
         cv_used: 9.2,
         from: 'this trial',
       })),

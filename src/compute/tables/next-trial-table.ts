@@ -13,7 +13,7 @@ export function nextTrialTable({ next_trial: cases }: Findings): PageTable | nul
   return {
     caption: `Replicates of each treatment that the next trial needs, from ${first.from}${cv}`,
     columns: [
-      { heading: 'To tell a difference of', unit: '% of the mean', numeric: true },
+      { heading: 'To tell a difference of', unit: '% of the mean', numeric: false },
       ...powers.map((power) => ({ heading: `with ${formatNumber(power * 100, 0)}% power`, numeric: true })),
     ],
     rows: differences.map((difference) => ({

@@ -74,7 +74,7 @@ export function plantsPerUnitTable({ plants_per_unit: worth }: Inference): PageT
   return {
     caption: `How many plants of each unit are worth weighing: variance of a treatment’s mean, in percent of that with the ${formatNumber(worth.weighed, Number.isInteger(worth.weighed) ? 0 : 1)} weighed in this trial`,
     columns: [
-      { heading: 'Plants of each unit', numeric: true },
+      { heading: 'Plants of each unit', numeric: false },
       { heading: 'Variance of the mean', unit: '%', numeric: true },
     ],
     rows: worth.gain.map(({ plants, variance_percent: percent }) => ({
