@@ -14,6 +14,7 @@ import { readReadings } from './read-readings.ts';
 import type { Report } from './rule.ts';
 import { rules } from './rules.ts';
 import { reportNotATrial } from './rules/not-a-trial.ts';
+import { isUnread, reportUnreadFiles } from './rules/unread-file.ts';
 import { hasTooManyPositions } from './rules/too-many-positions.ts';
 
 /** What a check needs to know beside the trial's own files. */
@@ -39,7 +40,8 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
   const { report, problems } = collector(prefix === '' ? '' : `${prefix}${id}/`);
   const metadata = readTrialYaml(files, report);
   const facts = metadata === null ? null : readFacts({ id, files, cultivars, today, metadata }, report);
-  if (facts !== null) for (const { check } of rules) check?.(facts, report);
+  if (facts === null) reportUnreadFiles(files, report);
+  else for (const { check } of rules) check?.(facts, report);
   const settled =
     facts === null
       ? { problems, queries: [] }
@@ -62,7 +64,8 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
 function readTrialYaml(files: FolderFiles, report: Report): Metadata | null {
   const bytes = files.get('trial.yaml');
   if (bytes !== undefined) return readMetadata(bytes, report);
-  reportNotATrial(report, files);
+  // A trial.yaml that is there and cannot be read is reported as such.
+  if (!isUnread(files, 'trial.yaml')) reportNotATrial(report, files);
   return null;
 }
 

@@ -9,6 +9,19 @@ const longestName = 100;
  * count for nothing, and at most a third of the letters (at least one, where there are three) may differ.
  */
 export function nearest(name: string, known: readonly string[]): string | null {
+  // A file may name the same unknown thing in every row.
+  let answers = kept.get(known);
+  if (answers === undefined) kept.set(known, (answers = new Map()));
+  const before = answers.get(name);
+  if (before !== undefined) return before;
+  const found = search(name, known);
+  answers.set(name, found);
+  return found;
+}
+
+const kept = new WeakMap<readonly string[], Map<string, string | null>>();
+
+function search(name: string, known: readonly string[]): string | null {
   const wanted = plain(name);
   if (wanted === '' || wanted.length > longestName) return null;
   let best: string | null = null;

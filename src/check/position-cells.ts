@@ -26,13 +26,14 @@ export function spotReader(
   onLost: (container: string) => void = () => undefined,
 ): SpotReader {
   const at = (name: string): number => table.index.get(name) ?? -1;
+  const known = [...containers.keys()];
   const [containerAt, rowAt, columnAt] = [at('container'), at('row'), at('column')];
   return (row) => {
     const { cells } = row;
     const id = trimmed(cells[containerAt] ?? '');
     const container = containers.get(id);
     if (container === undefined) {
-      if (isWhole) reportUnknownContainer(report, table, row, id, [...containers.keys()]);
+      if (isWhole) reportUnknownContainer(report, table, row, id, known);
       onLost(id);
       return null;
     }

@@ -5,12 +5,13 @@ import type { Layout, Metadata } from './facts.ts';
 import { emptyGrid, whereOf } from './grid.ts';
 import { trimmed } from './number.ts';
 import { ownValue } from './own-value.ts';
-import { plantsPerPot } from './plants-per-pot.ts';
+import { mostPlants, plantsPerPot } from './plants-per-pot.ts';
 import { readCount, spotReader, type Spot } from './position-cells.ts';
 import type { Report } from './rule.ts';
 import { reportBlankCell } from './rules/blank-cell.ts';
 import { reportLayoutAndContainerDiffer } from './rules/layout-and-container-differ.ts';
 import { reportPositionTwice } from './rules/position-twice.ts';
+import { reportTooManyPlants } from './rules/too-many-plants.ts';
 import { reportUnknownLevel } from './rules/unknown-level.ts';
 import { readTable, type Table } from './table.ts';
 import { treatmentKeeper } from './treatment-words.ts';
@@ -131,13 +132,14 @@ function restReader(
     );
     const plants = cell(row, 'plants') ?? '';
     const count = plants === '' ? plantsPerPot(treatment) : readCount(table, row, 'plants', plants, report);
+    if (count !== null && count > mostPlants) reportTooManyPlants(report, table, row, count, whereOf(spot));
     const plot = cell(row, 'plot') ?? '';
     return {
       ...spot,
       treatment,
       block: blockOf(row, container),
       plot: plot === '' ? null : plot,
-      plants: count ?? 1,
+      plants: Math.min(count ?? 1, mostPlants),
       line: row.line,
     };
   };

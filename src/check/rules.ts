@@ -18,6 +18,7 @@ import duplicateColumn from './rules/duplicate-column.ts';
 import duplicateId from './rules/duplicate-id.ts';
 import ecAgainstRecipe from './rules/ec-against-recipe.ts';
 import emptyFile from './rules/empty-file.ts';
+import eventOutsideTheTrial from './rules/event-outside-the-trial.ts';
 import eventPlace from './rules/event-place.ts';
 import formulaInText from './rules/formula-in-text.ts';
 import harvestMapping from './rules/harvest-mapping.ts';
@@ -54,17 +55,21 @@ import positionTwice from './rules/position-twice.ts';
 import potTotal from './rules/pot-total.ts';
 import preciseLocation from './rules/precise-location.ts';
 import raggedRow from './rules/ragged-row.ts';
+import randomisedContradicted from './rules/randomised-contradicted.ts';
 import readingTwice from './rules/reading-twice.ts';
 import readingUnlikely from './rules/reading-unlikely.ts';
 import relatedLink from './rules/related-link.ts';
+import releaseBeforeCut from './rules/release-before-cut.ts';
 import reservedId from './rules/reserved-id.ts';
 import roundedByHand from './rules/rounded-by-hand.ts';
 import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
+import tooManyPlants from './rules/too-many-plants.ts';
 import tooManyPositions from './rules/too-many-positions.ts';
 import totalWithoutResolution from './rules/total-without-resolution.ts';
 import trialId from './rules/trial-id.ts';
+import trialOfYears from './rules/trial-of-years.ts';
 import unitMixedUp from './rules/unit-mixed-up.ts';
 import unitOfAVariable from './rules/unit-of-a-variable.ts';
 import unknownColumn from './rules/unknown-column.ts';
@@ -115,6 +120,7 @@ export const rules: readonly Rule[] = [
   duplicateId,
   ecAgainstRecipe,
   emptyFile,
+  eventOutsideTheTrial,
   eventPlace,
   formulaInText,
   harvestMapping,
@@ -151,17 +157,21 @@ export const rules: readonly Rule[] = [
   potTotal,
   preciseLocation,
   raggedRow,
+  randomisedContradicted,
   readingTwice,
   readingUnlikely,
   relatedLink,
+  releaseBeforeCut,
   reservedId,
   roundedByHand,
   sameTitleAndSeason,
   seasonYear,
   statusAgainstTime,
+  tooManyPlants,
   tooManyPositions,
   totalWithoutResolution,
   trialId,
+  trialOfYears,
   unitMixedUp,
   unitOfAVariable,
   unknownColumn,

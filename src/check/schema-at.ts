@@ -8,6 +8,7 @@ import type { SchemaName } from './validator.ts';
 export interface Schema {
   $ref?: string;
   type?: string;
+  pattern?: string;
   description?: string;
   examples?: unknown[];
   properties?: Record<string, Schema>;

@@ -1,4 +1,4 @@
-import type { HarvestRecord, Variable } from '../model/trial.ts';
+import type { HarvestRecord, Treatment, Variable } from '../model/trial.ts';
 import type { Facts, Harvest } from './facts.ts';
 import { weighedVariable } from './totals.ts';
 import { treatmentInWords } from './treatment-words.ts';
@@ -12,12 +12,21 @@ export interface Weighing {
   weight: number;
 }
 
-/** The weights of a trial, all and by their fellows: those of the same treatment at the same cut. */
+/** Weights of the same treatment at the same cut. */
+export interface Fellows {
+  /** `cultivar slate-egret at cut 1`. */
+  name: string;
+  members: readonly Weighing[];
+  /** The middle weight, the upper one of two; 0 where there are fewer than four. */
+  usual: number;
+}
+
+/** The weights of a trial, all in the file's order and by their fellows. */
 export interface Weighings {
   variable: Variable;
   harvest: Harvest;
   all: readonly Weighing[];
-  byFellows: ReadonlyMap<string, readonly Weighing[]>;
+  fellows: readonly Fellows[];
 }
 
 const kept = new WeakMap<Facts, Weighings | null>();
@@ -35,32 +44,52 @@ function collect({ metadata, harvest, layout }: Facts): Weighings | null {
   const variable = weighedVariable(metadata.draft.variables);
   if (variable === null || harvest === null || layout === null) return null;
   const all: Weighing[] = [];
-  const byFellows = new Map<string, Weighing[]>();
+  const groups = new Map<string, Map<number, Weighing[]>>();
   harvest.records.forEach((record, index) => {
     const weight = record.values[variable.id];
     if (record.status !== 'weighed' || weight === null || weight === undefined || weight <= 0) return;
     const weighing = { index, record, weight };
     all.push(weighing);
-    const treatment = layout.positions[harvest.positionOf[index] ?? -1]?.treatment ?? {};
-    const key = `${treatmentInWords(treatment)} at cut ${String(record.cut)}`;
-    const fellows = byFellows.get(key);
-    if (fellows === undefined) byFellows.set(key, [weighing]);
-    else fellows.push(weighing);
+    const treatment = layout.positions[harvest.positionOf[index] ?? -1]?.treatment ?? none;
+    groupOf(groups, treatmentInWords(treatment), record.cut).push(weighing);
   });
-  return { variable, harvest, all, byFellows };
+  const fellows = [...groups].flatMap(([treatment, cuts]) =>
+    [...cuts].map(([cut, members]): Fellows => {
+      const name = `${treatment} at cut ${String(cut)}`.trim();
+      return { name, members, usual: members.length < 4 ? 0 : middle(members) };
+    }),
+  );
+  return { variable, harvest, all, fellows };
 }
 
-/** The middle of a list of numbers, the upper one of two; NaN-free for lists that are not empty. */
-export function middle(values: readonly number[]): number {
-  const sorted = Float64Array.from(values).sort();
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+const none: Treatment = {};
+
+/** The list of a group and a number, made where there is none yet. */
+export function groupOf<Item>(
+  groups: Map<string, Map<number, Item[]>>,
+  name: string,
+  number: number,
+): Item[] {
+  let lists = groups.get(name);
+  if (lists === undefined) groups.set(name, (lists = new Map<number, Item[]>()));
+  let list = lists.get(number);
+  if (list === undefined) lists.set(number, (list = []));
+  return list;
+}
+
+function middle(members: readonly Weighing[]): number {
+  const sorted = new Float64Array(members.length);
+  members.forEach(({ weight }, index) => {
+    sorted[index] = weight;
+  });
+  return sorted.sort()[Math.floor(sorted.length / 2)] ?? 0;
 }
 
 /** The chance that two weights drawn from these are alike. */
-export function chanceOfTie(weights: readonly number[]): number {
+export function chanceOfTie(all: readonly Weighing[]): number {
   const counts = new Map<number, number>();
-  for (const weight of weights) counts.set(weight, (counts.get(weight) ?? 0) + 1);
-  const pairs = weights.length * (weights.length - 1);
+  for (const { weight } of all) counts.set(weight, (counts.get(weight) ?? 0) + 1);
+  const pairs = all.length * (all.length - 1);
   let ties = 0;
   for (const count of counts.values()) ties += count * (count - 1);
   return pairs === 0 ? 1 : ties / pairs;

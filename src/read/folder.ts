@@ -72,7 +72,9 @@ async function readInto(
     if (real === null || found === null) unread.push({ path, reason: 'not readable' });
     else if (real !== root && !real.startsWith(root + sep))
       unread.push({ path, reason: 'a link that leaves the folder' });
-    else if (found.isDirectory()) {
+    else if (found.isDirectory() && /\.(csv|yaml|mdx)$/.test(name)) {
+      unread.push({ path, reason: 'not a regular file' });
+    } else if (found.isDirectory()) {
       if (!visited.has(real)) await readInto(files, unread, root, path, new Set([...visited, real]));
     } else if (!found.isFile()) unread.push({ path, reason: 'not a regular file' });
     else if (found.size > largest) unread.push({ path, reason: 'too large' });

@@ -1,5 +1,5 @@
 import { isAlias, isMap, isScalar, isSeq, LineCounter, parseDocument, type Document } from 'yaml';
-import { withLineFeeds, type Place } from './place.ts';
+import { columnAt, withLineFeeds, type Place } from './place.ts';
 
 /** Keys and indexes from the document's root to a value. */
 export type Path = readonly (string | number)[];
@@ -39,8 +39,8 @@ export function readYaml(source: string): Yaml {
   const text = withLineFeeds(source);
   const lines = new LineCounter();
   const placeOf = (offset: number): Place => {
-    const { line, col } = lines.linePos(offset);
-    return { line: Math.max(line, 1), column: Math.max(col, 1) };
+    const line = Math.max(lines.linePos(offset).line, 1);
+    return { line, column: columnAt(text, Math.min(offset, text.length)) };
   };
   const lineText = (place: Place): string => text.split('\n')[place.line - 1] ?? '';
   let document: Document.Parsed;
@@ -48,6 +48,8 @@ export function readYaml(source: string): Yaml {
     document = parseDocument(text, {
       lineCounter: lines,
       prettyErrors: false,
+      // A %YAML 1.1 directive would turn yes into true and dates into points in time.
+      schema: 'core',
       stringKeys: true,
       logLevel: 'error',
     });

@@ -161,8 +161,8 @@ describe('dates', () => {
 describe('toGrams', () => {
   it('leaves grams alone and shifts the point of kilograms without a rounding', () => {
     expect(toGrams(0.1 + 0.2, 'g')).toBe(0.1 + 0.2);
-    // 0.0035 * 1000 is 3.5000000000000004 in binary arithmetic.
-    expect(toGrams(0.0035, 'kg', '0.0035')).toBe(3.5);
+    // 0.1234 * 1000 is 123.39999999999999 in binary arithmetic.
+    expect(toGrams(0.1234, 'kg', '0.1234')).toBe(123.4);
     expect(toGrams(1.005, 'kg', '1,005')).toBe(1005);
     expect(toGrams(2, 'oz')).toBe(56.69904625);
     expect(toGrams(1, 'lb')).toBe(453.59237);

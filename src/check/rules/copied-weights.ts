@@ -1,7 +1,6 @@
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
-import type { Weighing } from '../weighings.ts';
-import { chanceOfTie, weighingsOf } from '../weighings.ts';
+import { chanceOfTie, groupOf, weighingsOf, type Weighing } from '../weighings.ts';
 import { recordPlace } from '../places.ts';
 
 const rule: Rule = {
@@ -22,47 +21,84 @@ const fewest = 3;
 
 function check(facts: Facts, report: Report): void {
   const weighings = weighingsOf(facts);
-  if (weighings === null) return;
+  if (weighings === null || weighings.all.length === 0) return;
   const { harvest, variable, all } = weighings;
-  const tie = chanceOfTie(all.map(({ weight }) => weight));
-  const inOrder = [...all].sort((a, b) => comparePlaces(a.record, b.record));
-  const copied = new Set<string>();
-  const look = (nameOf: (one: Weighing) => string): void => {
-    const groups = [...Map.groupBy(inOrder, nameOf)];
-    const pairs = (groups.length * (groups.length - 1)) / 2;
-    const seen = new Map<string, string>();
-    const isFirstLook = copied.size === 0;
-    for (const [name, members] of groups) {
-      const weights = members.map(({ weight }) => weight);
-      const alike = weights.every((weight) => weight === weights[0]);
-      const isChance = pairs * tie ** weights.length > unlikely;
-      const { container } = members[0]!.record;
-      if (weights.length < fewest || alike || isChance || (!isFirstLook && copied.has(container))) continue;
-      const forward = seen.get(weights.join(' '));
-      const backward = seen.get(weights.toReversed().join(' '));
-      const first = forward ?? backward;
-      if (first === undefined) seen.set(weights.join(' '), name);
-      else {
-        copied.add(container);
-        const order = forward === undefined ? 'in the opposite order' : 'in the same order';
-        const message = `the ${String(weights.length)} weights of ${name} are those of ${first} ${order}; was one copied from the other?`;
-        const place = recordPlace(harvest, members[0]!.index, variable.id);
-        report(rule, {
-          file: 'harvest.csv',
-          place,
-          found: name,
-          message,
-          where: container,
-        });
-      }
+  const tie = chanceOfTie(all);
+  const byContainer = new Map<string, Map<number, Weighing[]>>();
+  for (const one of all) groupOf(byContainer, one.record.container, one.record.cut).push(one);
+  const containers = [...byContainer].flatMap(([container, cuts]) =>
+    [...cuts].map(([cut, members]) => ({
+      name: `${container} at cut ${String(cut)}`,
+      members: inPlaces(members),
+    })),
+  );
+  const say = (copies: readonly Copy[]): Set<string> => {
+    for (const { of, from, order } of copies) {
+      const { index, record } = of.members[0]!;
+      const message = `the ${String(of.members.length)} weights of ${of.name} are those of ${from.name} ${order}; was one copied from the other?`;
+      const place = recordPlace(harvest, index, variable.id);
+      report(rule, { file: 'harvest.csv', place, found: of.name, message, where: record.container });
     }
+    return new Set(copies.map(({ of }) => of.name));
   };
-  look(({ record }) => `${record.container} at cut ${String(record.cut)}`);
-  look(({ record }) => `${record.container} row ${String(record.row)} at cut ${String(record.cut)}`);
+  const copied = say(copiesAmong(containers, tie));
+  // Rows of a container that is a copy altogether are not said again.
+  const rows = containers.filter(({ name }) => !copied.has(name)).flatMap(({ members }) => rowsOf(members));
+  say(copiesAmong(rows, tie));
 }
 
-type Placed = Weighing['record'];
+/** Weights in the order of their places, and what they are called. */
+interface Run {
+  name: string;
+  members: readonly Weighing[];
+}
 
-function comparePlaces(a: Placed, b: Placed): number {
-  return a.row - b.row || a.column - b.column || (a.plant ?? 0) - (b.plant ?? 0);
+interface Copy {
+  of: Run;
+  from: Run;
+  order: 'in the same order' | 'in the opposite order';
+}
+
+function inPlaces(members: readonly Weighing[]): Weighing[] {
+  return [...members].sort(
+    ({ record: a }, { record: b }) => a.row - b.row || a.column - b.column || (a.plant ?? 0) - (b.plant ?? 0),
+  );
+}
+
+function rowsOf(members: readonly Weighing[]): Run[] {
+  const rows = new Map<number, Weighing[]>();
+  for (const one of members) {
+    const list = rows.get(one.record.row);
+    if (list === undefined) rows.set(one.record.row, [one]);
+    else list.push(one);
+  }
+  return [...rows].map(([row, list]) => {
+    const { container, cut } = list[0]!.record;
+    return { name: `${container} row ${String(row)} at cut ${String(cut)}`, members: list };
+  });
+}
+
+/** The runs that repeat an earlier one, as chance would hardly make them. */
+function copiesAmong(runs: readonly Run[], tie: number): Copy[] {
+  const pairs = (runs.length * (runs.length - 1)) / 2;
+  const bySum = new Map<string, Run[]>();
+  const copies: Copy[] = [];
+  for (const run of runs) {
+    const { members } = run;
+    const isChance = pairs * tie ** members.length > unlikely;
+    if (members.length < fewest || isChance || members.every(({ weight }) => weight === members[0]!.weight))
+      continue;
+    // Copies have the same sum; only runs of one sum and length are compared weight by weight.
+    const sum = `${String(members.length)} ${members.reduce((total, { weight }) => total + weight, 0).toPrecision(12)}`;
+    const alike = bySum.get(sum);
+    const same = alike?.find((one) => members.every(({ weight }, at) => weight === one.members[at]!.weight));
+    const opposite = alike?.find((one) =>
+      members.every(({ weight }, at) => weight === one.members.at(-1 - at)!.weight),
+    );
+    if (same !== undefined) copies.push({ of: run, from: same, order: 'in the same order' });
+    else if (opposite !== undefined) copies.push({ of: run, from: opposite, order: 'in the opposite order' });
+    else if (alike === undefined) bySum.set(sum, [run]);
+    else alike.push(run);
+  }
+  return copies;
 }

@@ -25,7 +25,7 @@ function check(facts: Facts, report: Report): void {
   const weighings = weighingsOf(facts);
   if (weighings === null) return;
   const { variable, harvest, all } = weighings;
-  const tie = chanceOfTie(all.map(({ weight }) => weight));
+  const tie = chanceOfTie(all);
   let start = 0;
   for (let at = 1; at <= all.length; at += 1) {
     if (at < all.length && all[at]!.weight === all[start]!.weight) continue;

@@ -1,6 +1,7 @@
 import type { Facts } from '../facts.ts';
 import { nearest } from '../nearest.ts';
 import type { Report, Rule } from '../rule.ts';
+import { isUnread } from './unread-file.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -20,6 +21,7 @@ export function reportMissingFile(report: Report, file: string, why: string): vo
 
 function check({ files, metadata }: Facts, report: Report): void {
   if (metadata.draft.status !== 'finished' || files.has('harvest.csv')) return;
+  if (isUnread(files, 'harvest.csv')) return;
   const names = [...files.keys()].filter((path) => !path.includes('/') && path !== 'trial.yaml');
   const alike = nearest('harvest.csv', names);
   reportMissingFile(

@@ -19,7 +19,7 @@ export default rule;
 function check({ harvest, layout }: Facts, report: Report): void {
   if (harvest === null || layout === null) return;
   for (const [positionIndex, indexes] of recordsByPosition(harvest)) {
-    if (indexes.length < 2 || areApart(indexes.map((index) => harvest.records[index]!))) continue;
+    if (indexes.length < 2 || areApart(indexes, harvest.records)) continue;
     const plants = layout.positions[positionIndex]?.plants ?? 1;
     const lines = new Map<string, number>();
     const wholePot = new Map<number, number>();
@@ -51,9 +51,12 @@ function check({ harvest, layout }: Facts, report: Report): void {
 }
 
 /** True where few rows are of as many different cuts: the common case, told without building maps. */
-function areApart(records: readonly { cut: number }[]): boolean {
-  return (
-    records.length <= 4 &&
-    records.every(({ cut }, index) => !records.some((one, at) => at < index && one.cut === cut))
-  );
+function areApart(indexes: readonly number[], records: readonly { cut: number }[]): boolean {
+  if (indexes.length > 4) return false;
+  return indexes.every((index, at) => {
+    for (let before = 0; before < at; before += 1) {
+      if (records[indexes[before]!]!.cut === records[index]!.cut) return false;
+    }
+    return true;
+  });
 }

@@ -1,7 +1,7 @@
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { parseWhole } from '../number.ts';
-import { plantsPerPot, plantsPerPotFactor } from '../plants-per-pot.ts';
+import { mostPlants, plantsPerPot, plantsPerPotFactor } from '../plants-per-pot.ts';
 import { positionPlace } from '../places.ts';
 import { whereOf } from '../grid.ts';
 import { showText } from '../show-value.ts';
@@ -24,7 +24,8 @@ function check({ metadata, layout }: Facts, report: Report): void {
   if (factor === undefined) return;
   let isSound = true;
   for (const [number, { id }] of factor.levels.entries()) {
-    if ((parseWhole(id) ?? 0) >= 1) continue;
+    const plants = parseWhole(id) ?? 0;
+    if (plants >= 1 && plants <= mostPlants) continue;
     isSound = false;
     const place = metadata.place(['factors', index, 'levels', number, 'id']);
     const message = `the level ${showText(id)} of ${plantsPerPotFactor} must be a whole number in quotes, such as "3"`;

@@ -3,7 +3,7 @@ import type { Report, Rule } from '../rule.ts';
 import { whereOf } from '../grid.ts';
 import { recordPlace } from '../places.ts';
 import { inGrams } from '../totals.ts';
-import { middle, weighingsOf } from '../weighings.ts';
+import { weighingsOf } from '../weighings.ts';
 
 const rule: Rule = {
   rule: 'unit-mixed-up',
@@ -32,11 +32,10 @@ const slips: readonly [factor: number, fellowsAreLess: string, fellowsAreMore: s
 function check(facts: Facts, report: Report): void {
   const weighings = weighingsOf(facts);
   if (weighings === null) return;
-  const { variable, harvest, byFellows } = weighings;
-  for (const fellows of byFellows.values()) {
-    if (fellows.length < fewestFellows) continue;
-    const usual = middle(fellows.map(({ weight }) => weight));
-    for (const { index, record, weight } of fellows) {
+  const { variable, harvest, fellows } = weighings;
+  for (const { members, usual } of fellows) {
+    if (members.length < fewestFellows) continue;
+    for (const { index, record, weight } of members) {
       const ratio = weight / usual;
       if (ratio < 6 && ratio > 1 / 15) continue;
       const slip = slips.find(([factor]) => isAbout(Math.max(ratio, 1 / ratio), factor));

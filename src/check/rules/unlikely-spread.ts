@@ -2,7 +2,7 @@ import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { recordPlace } from '../places.ts';
 import { inGrams } from '../totals.ts';
-import { middle, weighingsOf } from '../weighings.ts';
+import { weighingsOf } from '../weighings.ts';
 
 const rule: Rule = {
   rule: 'unlikely-spread',
@@ -24,20 +24,18 @@ const largest = 60;
 function check(facts: Facts, report: Report): void {
   const weighings = weighingsOf(facts);
   if (weighings === null) return;
-  const { harvest, variable, byFellows } = weighings;
-  for (const [name, fellows] of byFellows) {
-    if (fellows.length < fewest) continue;
-    const usual = middle(fellows.map(({ weight }) => weight));
+  const { harvest, variable, fellows } = weighings;
+  for (const { name, members, usual } of fellows) {
     // Single weights far from the rest are asked after one by one (unit-mixed-up).
-    const weights = fellows.map(({ weight }) => weight).filter((one) => one < usual * 6 && one > usual / 15);
-    if (weights.length < fewest) continue;
-    const mean = weights.reduce((sum, weight) => sum + weight, 0) / weights.length;
-    const squares = weights.reduce((sum, weight) => sum + (weight - mean) ** 2, 0);
-    const cv = (100 * Math.sqrt(squares / (weights.length - 1))) / mean;
+    const near = members.filter(({ weight }) => weight < usual * 6 && weight > usual / 15);
+    if (near.length < fewest) continue;
+    const mean = near.reduce((sum, { weight }) => sum + weight, 0) / near.length;
+    const squares = near.reduce((sum, { weight }) => sum + (weight - mean) ** 2, 0);
+    const cv = (100 * Math.sqrt(squares / (near.length - 1))) / mean;
     if (cv >= smallest && cv <= largest) continue;
     const judgement = cv < smallest ? 'hardly differ' : 'differ very much';
-    const message = `the ${String(weights.length)} weights of ${name} ${judgement} (CV ${cv.toFixed(1)}%, mean ${inGrams(mean)}); were all weighed singly, and in one unit?`;
-    const place = recordPlace(harvest, fellows[0]!.index, variable.id);
+    const message = `the ${String(near.length)} weights of ${name} ${judgement} (CV ${cv.toFixed(1)}%, mean ${inGrams(mean)}); were all weighed singly, and in one unit?`;
+    const place = recordPlace(harvest, near[0]!.index, variable.id);
     report(rule, { file: 'harvest.csv', place, found: `${cv.toFixed(1)}%`, message, where: name });
   }
 }

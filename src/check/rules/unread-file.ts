@@ -1,3 +1,4 @@
+import type { FolderFiles } from '../../read/folder-files.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -14,7 +15,16 @@ const rule: Rule = {
 };
 export default rule;
 
+/** True for a file that is in the folder and was not read. */
+export function isUnread(files: FolderFiles, path: string): boolean {
+  return (files.unread ?? []).some((one) => one.path === path);
+}
+
 function check({ files }: Facts, report: Report): void {
+  reportUnreadFiles(files, report);
+}
+
+export function reportUnreadFiles(files: FolderFiles, report: Report): void {
   for (const { path, reason } of files.unread ?? []) {
     const isLink = reason === 'a link that leaves the folder';
     const advice = isLink

@@ -28,7 +28,8 @@ export function explainWrongType(refusal: Refusal): Finding {
   const { data } = refusal.error;
   const type = String(refusal.error.params['type']);
   const name = refusal.path.length === 0 ? 'the file' : pathInWords(refusal.path);
-  const example = schemaAt(refusal.schema, refusal.path)?.examples?.[0];
+  const schema = schemaAt(refusal.schema, refusal.path);
+  const example = schema?.examples?.[0];
   const expected = kinds[type] ?? type;
   const such = example === undefined ? '' : `, such as ${flowYaml(example)}`;
   const isEmpty = data === null || data === undefined;
@@ -38,12 +39,14 @@ export function explainWrongType(refusal: Refusal): Finding {
     place: isEmpty ? refusal.yaml.keyPlace(refusal.path) : refusal.yaml.place(refusal.path),
     found: isEmpty ? null : showValue(data),
     expected,
-    message: `${name} ${is}, but must be ${expected}${advice(type, data) ?? such}`,
+    message: `${name} ${is}, but must be ${expected}${advice(type, data, schema?.pattern) ?? such}`,
   };
 }
 
 /** What to write instead, where that can be told from what was found. */
-function advice(type: string, data: unknown): string | null {
+function advice(type: string, data: unknown, pattern: string | undefined): string | null {
+  // In quotes it would still not have the form that is needed, such as version: 1.0.
+  if (pattern !== undefined && !new RegExp(pattern, 'u').test(String(data))) return null;
   if (type === 'string' && (typeof data === 'number' || typeof data === 'boolean')) {
     return `; write it in quotes: "${String(data)}"`;
   }

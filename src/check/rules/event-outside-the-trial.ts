@@ -1,0 +1,36 @@
+import type { Facts } from '../facts.ts';
+import type { Report, Rule } from '../rule.ts';
+import { daysBetween } from '../days.ts';
+
+const rule: Rule = {
+  rule: 'event-outside-the-trial',
+  severity: 'warning',
+  acceptable: true,
+  title: 'Event far from the trial',
+  meaning:
+    'An event or a photograph is dated half a year or more before the trial began or after its last cut. Mostly a slip in a year.',
+  example: 'the date of events[1] is 2024-10-02, but the trial ran from 2025-08-25 to 2025-10-20',
+  check,
+};
+export default rule;
+
+const halfAYear = 183;
+
+function check({ metadata, today }: Facts, report: Report): void {
+  const { dates, events = [], photos = [] } = metadata.draft;
+  const first = dates?.sown ?? dates?.germinated ?? dates?.transplanted;
+  const last = dates?.cuts?.at(-1);
+  for (const [key, items] of [
+    ['events', events],
+    ['photos', photos],
+  ] as const) {
+    for (const [index, { date }] of items.entries()) {
+      if (date === undefined || date > today) continue;
+      const isEarly = first !== undefined && daysBetween(date, first) > halfAYear;
+      const isLate = last !== undefined && daysBetween(last, date) > halfAYear;
+      if (!isEarly && !isLate) continue;
+      const message = `the date of ${key}[${String(index + 1)}] is ${date}, but the trial ran from ${first ?? 'its beginning'} to ${last ?? 'now'}; is the year right?`;
+      report(rule, { file: 'trial.yaml', place: metadata.place([key, index, 'date']), found: date, message });
+    }
+  }
+}
