@@ -1,9 +1,11 @@
 /** What the tests hold against the standards: every dataset, read back as a reader finds it. */
 import { fileURLToPath } from 'node:url';
+import { computeFindings } from '../../src/compute/findings.ts';
 import { libraryOf } from '../../src/commands/library-of.ts';
 import { loadContent } from '../../src/commands/load-content.ts';
 import type { Library, TrialWithFindings } from '../../src/model/library.ts';
 import { publishedFiles, siteFiles } from '../../src/publish/files.ts';
+import { mint, npk, oats } from '../compute/published.ts';
 import { bare, bareLibrary, full, library, text } from './example.ts';
 
 /** The demo, as the commands read it. */
@@ -17,6 +19,10 @@ export const datasets: readonly (readonly [string, TrialWithFindings, Library])[
   ...demo.trials
     .filter((item) => item.findings !== null)
     .map((item) => [`the demo's ${item.trial.id}`, item, demo] as const),
+  ...Object.entries({ mint: mint(), npk: npk(), oats: oats('container') }).map(
+    ([name, trial]) =>
+      [`the published ${name}`, { trial, findings: computeFindings(trial) }, bareLibrary] as const,
+  ),
 ];
 
 /** A published file of a trial as text; throws where there is none. */
