@@ -14,6 +14,9 @@ export interface SeededRandom {
   shuffle<T>(items: T[]): T[];
 }
 
+/** So many parts of 2^32 multiply exactly in a double. */
+const exactParts = 2 ** 21;
+
 const rotate = (x: number, by: number) => (x << by) | (x >>> (32 - by));
 
 /**
@@ -65,15 +68,25 @@ export function seededRandom(seed: number): SeededRandom {
     throw new RangeError(`seededRandom requires a whole number from 0 to 2^53 - 1 as its seed, not ${seed}`);
   }
   const uint32 = xoshiro128StarStar(stateOf(seed));
-  const integer = (below: number) => {
-    if (!Number.isInteger(below) || below < 1 || below > 2 ** 32) {
-      throw new RangeError(`integer requires a whole number from 1 to 2^32, not ${below}`);
-    }
-    // Draws past the last whole multiple would favour the smallest numbers: they are drawn again.
+  // Where the products of `integer` would round: draws past the last whole multiple are drawn again.
+  const remainder = (below: number) => {
     const limit = 2 ** 32 - (2 ** 32 % below);
     let draw = uint32();
     while (draw >= limit) draw = uint32();
     return draw % below;
+  };
+  const integer = (below: number) => {
+    if (!Number.isInteger(below) || below < 1 || below > 2 ** 32) {
+      throw new RangeError(`integer requires a whole number from 1 to 2^32, not ${below}`);
+    }
+    if (below > exactParts) return remainder(below);
+    // The draw's place among `below` equal parts; draws that would favour a part are drawn again.
+    for (;;) {
+      const product = uint32() * below;
+      const part = Math.floor(product / 2 ** 32);
+      const within = product - part * 2 ** 32;
+      if (within >= below || within >= 2 ** 32 % below) return part;
+    }
   };
   const uniform = () => ((uint32() >>> 6) * 2 ** 26 + (uint32() >>> 6) + 0.5) / 2 ** 52;
   return {
@@ -84,7 +97,9 @@ export function seededRandom(seed: number): SeededRandom {
     shuffle(items) {
       for (let last = items.length - 1; last > 0; last -= 1) {
         const other = integer(last + 1);
-        [items[last], items[other]] = [items[other]!, items[last]!];
+        const moved = items[last]!;
+        items[last] = items[other]!;
+        items[other] = moved;
       }
       return items;
     },

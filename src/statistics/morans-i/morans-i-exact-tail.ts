@@ -1,5 +1,5 @@
 import { dotProduct, type Matrix, matrixTimesVector } from '../linear-model/matrix.ts';
-import { symmetricEigen } from '../linear-model/symmetric-eigen.ts';
+import { symmetricEigenvalues } from '../linear-model/symmetric-eigenvalues.ts';
 import { residualCoordinates } from './morans-i.ts';
 import { chanceFormIsPositive } from './quadratic-form-tail.ts';
 import { residualBasis, weightsOnBasis } from './residual-basis.ts';
@@ -20,7 +20,6 @@ export function moransIExactTail(responses: readonly number[], x: Matrix, weight
   const squares = dotProduct(coordinates, coordinates);
   if (!(squares > 0)) return null;
   const ratio = dotProduct(coordinates, matrixTimesVector(form, coordinates)) / squares;
-  const { values } = symmetricEigen(form);
-  const shifted = values.map((value) => value - ratio);
+  const shifted = symmetricEigenvalues(form).map((value) => value - ratio);
   return shifted.every((value) => Math.abs(value) < 1e-12) ? null : chanceFormIsPositive(shifted);
 }

@@ -40,8 +40,11 @@ function proportionalForm(incidence: readonly (readonly number[])[], multiple: n
   const common = counts.reduce(leastCommonMultiple, 1);
   const weights = counts.map((count) => BigInt(common / count));
   return {
-    approximate: (totals) =>
-      totals.reduce((sum, total, t) => sum + (total * total) / counts[t]!, 0) / multiple,
+    approximate: (totals) => {
+      let squares = 0;
+      for (let t = 0; t < totals.length; t++) squares += (totals[t]! * totals[t]!) / counts[t]!;
+      return squares / multiple;
+    },
     exact: (totals) => weights.reduce((sum, weight, t) => sum + weight * BigInt(totals[t]!) ** 2n, 0n),
   };
 }
