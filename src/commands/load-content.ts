@@ -38,7 +38,8 @@ export async function loadContent(
   const problems: Problem[] = [...site.problems, ...cultivars.problems];
   const trials: Trial[] = [];
   const ids = await listTrials(content);
-  const context = { cultivars: cultivars.value ?? [], today: today() };
+  // A faulty cultivars.yaml is reported once, not once more for every cultivar.
+  const context = { cultivars: cultivars.value, today: today() };
   for (const [index, id] of ids.entries()) {
     const files = await readTrialFolder(resolve(content, 'trials', id));
     const checked = checkTrial(id, files, { ...context, prefix: 'trials/' });
