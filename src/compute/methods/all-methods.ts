@@ -1,6 +1,7 @@
 import { analysisOfVariance } from './analysis-of-variance.ts';
 import { brownForsythe, shapiroWilk } from './checks-of-analysis.ts';
 import { coefficientOfVariation } from './coefficient-of-variation.ts';
+import { conductivity } from './conductivity.ts';
 import { counts } from './counts.ts';
 import { digitsShown } from './digits-shown.ts';
 import { dunnett } from './dunnett.ts';
@@ -13,7 +14,9 @@ import { mean } from './mean.ts';
 import type { MethodGroup } from './method.ts';
 import { mixedModel } from './mixed-model.ts';
 import { moransI } from './morans-i.ts';
+import { nutrientAmounts } from './nutrient-amounts.ts';
 import { otherScale } from './other-scale.ts';
+import { plantsPerUnitMethod } from './plants-per-unit.ts';
 import { positionEffects } from './position-effects.ts';
 import { randomisationTest } from './randomisation-test.ts';
 import { rankTests } from './rank-tests.ts';
@@ -59,5 +62,6 @@ export const methodGroups: readonly MethodGroup[] = [
     methods: [shapiroWilk, brownForsythe, randomisationTest, otherScale, rankTests],
   },
   { id: 'place', name: 'Where it stood', methods: [positionEffects, moransI] },
-  { id: 'next', name: 'The next trial', methods: [replicatesNeeded] },
+  { id: 'next', name: 'The next trial', methods: [replicatesNeeded, plantsPerUnitMethod] },
+  { id: 'solution', name: 'The solution', methods: [nutrientAmounts, conductivity] },
 ];

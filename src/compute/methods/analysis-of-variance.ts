@@ -21,7 +21,10 @@ export const analysisOfVariance: Method = {
   ],
   example(of) {
     const analysis = testedAnalysis(of);
-    const row = analysis?.anova.find(({ f, p }) => f !== null && p !== null);
+    const factors = new Set((of.trial.metadata.factors ?? []).map(({ id }) => id));
+    const row = analysis?.anova.find(
+      ({ term, f, p }) => f !== null && p !== null && term.split(':').every((id) => factors.has(id)),
+    );
     if (!analysis || !row || row.f === null || row.p === null || row.mean_square === null) return null;
     const error = row.mean_square / row.f;
     return {

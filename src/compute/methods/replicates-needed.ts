@@ -6,7 +6,8 @@ export const replicatesNeeded: Method = {
   name: 'Replicates needed',
   use: 'How many units of each treatment the next trial needs to tell a given difference, at 80 and 90% power, from this trial’s own error or, where it has none, from the site’s other trials of the crop.',
   formula: [
-    'the smallest r at which F, noncentral by r × (difference)² ÷ (2 × error variance), passes its 5% bound with the wanted power',
+    'the smallest r at which a difference, held against t on the whole trial’s error, passes the 5% bound with the wanted power',
+    'noncentrality of t = difference ÷ (CV × √(2 ÷ r)), both in percent of the mean',
   ],
   references: ['H. Scheffé (1959), The Analysis of Variance, Wiley.'],
   example({ findings }) {
