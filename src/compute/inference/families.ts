@@ -39,7 +39,9 @@ export function familyOf(
     );
     return { term, untested, marginal, means, differences: [] };
   }
-  const groups = marginal.means.filter(({ estimate }) => estimate !== null).length;
+  // Means beside blocks may be out of reach while their differences are not.
+  const compared = marginal.differences.filter(({ estimate }) => estimate !== null);
+  const groups = new Set(compared.flatMap(({ a, b }) => [a, b])).size;
   const differences = marginal.differences.map((pair) =>
     tukeyKramer(pair, treatments[pair.a]!, treatments[pair.b]!, groups, alpha),
   );
