@@ -8,7 +8,7 @@ export interface NumberFault {
 }
 
 const spaces = /[\s\u00a0\u2000-\u200b\u202f\u205f\u2060\u3000\ufeff]/gu;
-const hiddenSpaces = /[\u00a0\u2000-\u200f\u202a-\u202f\u205f-\u2064\u3000\ufeff]/u;
+const hiddenSpaces = /[\u00a0\u2000-\u200a\u202f\u205f\u3000\p{Cf}]/u;
 const units =
   /^(mg|g|gr|gm|gms|grs|gram|grams|gramme|grammes|kg|kgs|kilo|kilos|oz|ozs|ounce|ounces|lb|lbs|pound|pounds|ml|cl|dl|l|litres?|liters?|mm|cm|m|in|inch|inches|ft|%|ms\/cm|°?c|°?f|ppm|stk|st|pcs|leaves)\.?$/i;
 const missing =
@@ -158,7 +158,7 @@ const barePoint: Explainer = (text, mark) => {
 };
 
 const doubtful: Explainer = (text, mark) => {
-  const bare = text.replaceAll(/^[~≈<>≤≥±]+\s*|^(ca?\.?|approx\.?|about|circa)\s*|[?*!]+$/gi, '');
+  const bare = text.replaceAll(/^['~≈<>≤≥±]+\s*|^(ca?\.?|approx\.?|about|circa)\s*|[?*!]+$/gi, '');
   if (bare === text || !isNumber(bare, mark)) return null;
   return { fault: `is not a number alone; write ${bare}, and the doubt in remark`, expected: bare };
 };

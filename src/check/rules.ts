@@ -31,6 +31,7 @@ import missingFile from './rules/missing-file.ts';
 import missingKey from './rules/missing-key.ts';
 import missingLayout from './rules/missing-layout.ts';
 import missingRow from './rules/missing-row.ts';
+import noHeadings from './rules/no-headings.ts';
 import noRegrowthAtFirstCut from './rules/no-regrowth-at-first-cut.ts';
 import noRows from './rules/no-rows.ts';
 import noWeightNoStatus from './rules/no-weight-no-status.ts';
@@ -133,6 +134,7 @@ export const rules: readonly Rule[] = [
   missingKey,
   missingLayout,
   missingRow,
+  noHeadings,
   noRegrowthAtFirstCut,
   noRows,
   noWeightNoStatus,

@@ -6,6 +6,7 @@ import type { Report } from './rule.ts';
 import { reportBlankHeading } from './rules/blank-heading.ts';
 import { reportDuplicateColumn } from './rules/duplicate-column.ts';
 import { reportMissingColumn } from './rules/missing-column.ts';
+import { reportNoHeadings } from './rules/no-headings.ts';
 import { reportNoRows } from './rules/no-rows.ts';
 import { reportRaggedRow } from './rules/ragged-row.ts';
 import { reportUnknownColumn } from './rules/unknown-column.ts';
@@ -80,6 +81,11 @@ export function readTable(
     if (width === 0) {
       width = row.cells.length;
       headings = row.cells;
+      if (hasNoHeading(form, row.cells)) {
+        width = -1;
+        reportNoHeadings(report, file, row.line, row.cells, headingsOf(form), findHeadings(form, csv));
+        return;
+      }
       table = readHeadings(form, csv, row, report);
       if (table !== null) onRow = begin(table);
       return;
@@ -96,6 +102,27 @@ export function readTable(
   for (const fault of faults) reportUnpairedQuote(report, file, fault);
   if (table !== null && rows === 0 && faults.length === 0 && form.needRows) reportNoRows(report, file);
   return { table, faulty: faults.length > 0 || isRaggedAnywhere || rows === 0 };
+}
+
+function headingsOf({ needed, headings }: TableForm): string[] {
+  return needed.map((name) => headings.get(name) ?? name);
+}
+
+/** True where not one heading is a needed one or alike. */
+function hasNoHeading(form: TableForm, cells: readonly string[]): boolean {
+  const wanted = [...headingsOf(form), ...form.needed];
+  return !cells.some((cell) => nearest(cell, wanted) !== null);
+}
+
+/** The line within the first rows that holds all needed headings, or null. */
+function findHeadings(form: TableForm, csv: Csv): number | null {
+  const wanted = headingsOf(form);
+  let line: number | null = null;
+  csv.read((row) => {
+    const cells = row.cells.map(trimmed);
+    if (line === null && wanted.every((heading) => cells.includes(heading))) ({ line } = row);
+  });
+  return line;
 }
 
 /** Rows of nothing but separators are what spreadsheets leave of deleted rows. */

@@ -72,7 +72,8 @@ export function readYaml(source: string): Yaml {
       const detail = error instanceof Error ? sentence(error.message) : 'Aliases cannot be resolved';
       const first = text.indexOf('*');
       const place = first === -1 ? null : placeOf(first);
-      faults.push({ kind: 'aliases', place, detail, text: place ? lineText(place) : null });
+      const kind = detail.startsWith('Unresolved alias') ? 'syntax' : 'aliases';
+      faults.push({ kind, place, detail, text: place ? lineText(place) : null });
     }
   }
   return {

@@ -22,7 +22,7 @@ const fewestUnits = 8;
 
 function check({ metadata, layout }: Facts, report: Report): void {
   const { design, factors = [] } = metadata.draft;
-  if (design?.randomised !== true || layout === null || layout.table === null || !layout.complete) return;
+  if (design?.randomised !== true || layout === null || !layout.complete) return;
   const unit = allotments.findLast((stratum) =>
     factors.some(({ id }) => coarsestUnit(layout.positions, (treatment) => treatment[id] ?? '') === stratum),
   );
@@ -31,5 +31,6 @@ function check({ metadata, layout }: Facts, report: Report): void {
   if (period < 2 || keys.length < Math.max(fewestUnits, period * fewestRepeats)) return;
   if (!keys.every((key, index) => key === keys[index % period])) return;
   const message = `the ${String(period)} treatments follow each other in the same order ${String(Math.floor(keys.length / period))} times, though design.randomised is true; were lots drawn?`;
-  report(rule, { file: 'layout.csv', place: positionPlace(layout, 0, factors[0]?.id), message });
+  const place = positionPlace(layout, 0, factors[0]?.id) ?? metadata.place(['design', 'randomised']);
+  report(rule, { file: layout.table === null ? 'trial.yaml' : 'layout.csv', place, message });
 }

@@ -32,7 +32,7 @@ export function reportRaggedRow(
     place: { line, column: 1 },
     found,
     expected: `${String(headings.length)} cells`,
-    message: `the row has ${found}, but there are ${String(headings.length)} headings; ${advice}`,
+    message: `the row has ${found}, but there ${headings.length === 1 ? 'is 1 heading' : `are ${String(headings.length)} headings`}; ${advice}`,
   });
 }
 

@@ -23,12 +23,13 @@ export function reportUnknownContainer(
 ): void {
   const guess = didYouMean(container, known);
   const list = known.length <= 12 ? `; containers: ${known.join(', ')}` : '';
+  const isTotals = /^(grand |sub)?(total|sum|mean|average)/i.test(container);
   const is =
     container === '' ? 'the container is empty' : `${showText(container)} is no container of trial.yaml`;
   report(rule, {
     file: table.file,
     place: table.place(row, 'container'),
     found: container,
-    message: `${is}${guess === '' ? list : guess}`,
+    message: isTotals ? `${is}; delete the line of totals` : `${is}${guess === '' ? list : guess}`,
   });
 }

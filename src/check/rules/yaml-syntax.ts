@@ -24,11 +24,16 @@ const words: readonly [RegExp, string][] = [
     /implicit keys need to be on a single line|implicit map keys need to be followed/i,
     'a key needs a colon and a space after it',
   ],
+  [
+    /sequence item without|must be (sufficiently )?indented|bad indentation|block sequence may not/i,
+    'its indentation does not fit the lines above',
+  ],
   [/all mapping items must start at the same column/i, 'keys of one mapping must begin in the same column'],
   [/unresolved tag/i, 'a value that begins with ! must stand in quotes'],
   [/unresolved alias|aliased anchor not found/i, 'a value that begins with * must stand in quotes'],
   [/plain value cannot start with/i, 'a value that begins with a special character must stand in quotes'],
   [/with stringkeys, all keys must be strings/i, 'keys must be plain words'],
+  [/unexpected scalar at node end/i, 'text follows a value that has ended; put the whole value in quotes'],
   [/nested too deep|call stack/i, 'it is nested too deep to read'],
 ];
 

@@ -1,0 +1,36 @@
+import type { Report, Rule } from '../rule.ts';
+import { showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'no-headings',
+  severity: 'error',
+  acceptable: false,
+  title: 'No headings',
+  meaning:
+    'The first line of a CSV file names its columns. Here it names none of those that are needed: a title stands above them, or they were cut off.',
+  example: 'line 1 ("Weights of the harvest") has none of the headings; delete the lines above the headings',
+};
+export default rule;
+
+/** Reports a first line that holds no heading; `headingsLine` is where they stand after all, or null. */
+export function reportNoHeadings(
+  report: Report,
+  file: string,
+  line: number,
+  first: readonly string[],
+  needed: readonly string[],
+  headingsLine: number | null,
+): void {
+  const advice =
+    headingsLine === null
+      ? `write them above the rows: ${needed.join(',')}`
+      : `they stand in line ${String(headingsLine)}: delete the lines above`;
+  const found = first.join(',');
+  report(rule, {
+    file,
+    place: { line, column: 1 },
+    found,
+    expected: needed.join(','),
+    message: `line ${String(line)} (${showText(found)}) has none of the headings; ${advice}`,
+  });
+}
