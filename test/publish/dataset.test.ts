@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dataset, finished } from '../../src/publish/dataset.ts';
 import { licence } from '../../src/publish/licence.ts';
@@ -90,5 +91,20 @@ describe('yamlText', () => {
       words: ['1', '# no comment'],
     };
     expect(parse(yamlText(value))).toEqual(value);
+  });
+
+  test('reads back whatever the text', () => {
+    const any = fc.oneof(
+      fc.string({ unit: 'binary' }),
+      fc.string({
+        unit: fc.constantFrom('\n', '\t', '\u0085', '\u2028', '\ufeff', "'", '"', '#', ':', ' ', '\\'),
+      }),
+    );
+    fc.assert(
+      fc.property(any, any, (a, b) => {
+        const value = { a, list: [b, a], deep: [{ a: b, b: a }] };
+        return JSON.stringify(parse(yamlText(value))) === JSON.stringify(value);
+      }),
+    );
   });
 });

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { publishedFiles } from '../../src/publish/files.ts';
@@ -105,6 +106,21 @@ describe('csvText', () => {
         ],
       }),
     ).toBe('a,b\n"x,y","say ""so"""\n,"two\nlines"\n');
+  });
+  test('reads back as what was written, whatever the text', () => {
+    const cell = fc.oneof(
+      fc.string(),
+      fc.string({ unit: fc.constantFrom('"', ',', '\n', '\r', "'", '=', 'a', ' ') }),
+    );
+    const rows = fc.array(fc.tuple(fc.constant('x'), cell, cell), { minLength: 1 });
+    fc.assert(
+      fc.property(rows, (written) => {
+        const text = csvText({ columns: ['a', 'b', 'c'], rows: written });
+        const { data } = Papa.parse<string[]>(text, { delimiter: ',', newline: '\n' });
+        const read = data.slice(1, -1).map((row) => row.map(unguardedText));
+        return JSON.stringify(read) === JSON.stringify(written);
+      }),
+    );
   });
   test('writes numbers so that they read back, and nothing for what is no number', () => {
     expect(csvText({ columns: ['a'], rows: [[0.1 + 0.2], [-0], [1e-7], [Number.NaN]] })).toBe(
