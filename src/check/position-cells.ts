@@ -47,7 +47,8 @@ export function spotReader(
       reportOffTheGrid(report, table, row, container, { row: rowNumber, column: columnNumber });
       return null;
     }
-    return { container: id, row: rowNumber, column: columnNumber };
+    // Its own id, not the cell: the text of the file need not be kept for it.
+    return { container: container.id, row: rowNumber, column: columnNumber };
   };
 }
 
