@@ -25,6 +25,7 @@ import harvestMapping from './rules/harvest-mapping.ts';
 import identicalRun from './rules/identical-run.ts';
 import layoutAndContainerDiffer from './rules/layout-and-container-differ.ts';
 import levelRise from './rules/level-rise.ts';
+import measuredWithoutUnit from './rules/measured-without-unit.ts';
 import misnamedFile from './rules/misnamed-file.ts';
 import missingColumn from './rules/missing-column.ts';
 import missingFile from './rules/missing-file.ts';
@@ -81,6 +82,7 @@ import unknownKey from './rules/unknown-key.ts';
 import unknownLevel from './rules/unknown-level.ts';
 import unknownLicence from './rules/unknown-licence.ts';
 import unknownStatus from './rules/unknown-status.ts';
+import unlikelySize from './rules/unlikely-size.ts';
 import unlikelySpread from './rules/unlikely-spread.ts';
 import unpairedQuote from './rules/unpaired-quote.ts';
 import unreadFile from './rules/unread-file.ts';
@@ -128,6 +130,7 @@ export const rules: readonly Rule[] = [
   identicalRun,
   layoutAndContainerDiffer,
   levelRise,
+  measuredWithoutUnit,
   misnamedFile,
   missingColumn,
   missingFile,
@@ -184,6 +187,7 @@ export const rules: readonly Rule[] = [
   unknownLevel,
   unknownLicence,
   unknownStatus,
+  unlikelySize,
   unlikelySpread,
   unpairedQuote,
   unreadFile,

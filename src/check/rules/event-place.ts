@@ -1,3 +1,4 @@
+import type { Container } from '../../model/trial.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { nearest } from '../nearest.ts';
@@ -9,7 +10,7 @@ const rule: Rule = {
   acceptable: true,
   title: 'Event at an unknown place',
   meaning:
-    'The place of an event begins with a container; here with none that trial.yaml lists, though one is alike.',
+    'The place of an event is a container of trial.yaml, or a container, rows and columns; here it is off the grid, or almost a container.',
   example: 'events[2].where is "T22 1 3", but there is no T22; did you mean "T2"?',
   check,
 };
@@ -17,24 +18,38 @@ export default rule;
 
 function check({ metadata }: Facts, report: Report): void {
   if (metadata.lost.has('containers')) return;
-  const known = (metadata.draft.containers ?? []).map(({ id }) => id);
+  const containers = metadata.draft.containers ?? [];
   for (const [index, { where }] of (metadata.draft.events ?? []).entries()) {
-    if (
-      where === undefined ||
-      known.some((id) => where === id || where.startsWith(id + ' ') || where.startsWith(id + ','))
-    )
-      continue;
-    const [first = ''] = where.split(/[\s,;]+/);
-    const best = nearest(first, known);
-    // A place in words ("all tanks", "the inlet") is no slip.
-    if (best === null || !/\d/.test(first)) continue;
-    const message = `events[${String(index + 1)}].where is ${showText(where)}, but there is no ${first}; did you mean "${best}"?`;
+    const fault = where === undefined ? null : faultOf(where, containers);
+    if (where === undefined || fault === null) continue;
+    const message = `events[${String(index + 1)}].where is ${showText(where)}, but ${fault}`;
     report(rule, {
       file: 'trial.yaml',
       place: metadata.place(['events', index, 'where']),
       found: where,
-      expected: best,
       message,
     });
   }
+}
+
+function faultOf(where: string, containers: readonly Container[]): string | null {
+  const container = containers.find(
+    ({ id }) => where === id || where.startsWith(`${id} `) || where.startsWith(`${id},`),
+  );
+  if (container !== undefined) {
+    const [, rows, columns] =
+      /^[\s,]*(\d+(?:-\d+)?)[\s,]+(\d+(?:-\d+)?)$/.exec(where.slice(container.id.length)) ?? [];
+    const isBeyond = (text: string | undefined, size: number): boolean =>
+      text !== undefined && text.split('-').some((one) => Number(one) < 1 || Number(one) > size);
+    const isOff = isBeyond(rows, container.rows) || isBeyond(columns, container.columns);
+    const grid = `${String(container.rows)} rows and ${String(container.columns)} columns`;
+    return isOff ? `${container.id} has ${grid}` : null;
+  }
+  const [first = ''] = where.split(/[\s,;]+/);
+  const best = nearest(
+    first,
+    containers.map(({ id }) => id),
+  );
+  // A place in words ("all tanks", "the inlet") is no slip.
+  return best === null || !/\d/.test(first) ? null : `there is no ${first}; did you mean "${best}"?`;
 }

@@ -1,6 +1,6 @@
+import { distance } from 'fastest-levenshtein';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
-import { nearest } from '../nearest.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -9,17 +9,35 @@ const rule: Rule = {
   acceptable: false,
   title: 'File with almost the right name',
   meaning: 'A file of another name is passed over, and with it what it says.',
-  example: '"Layout.CSV" looks like layout.csv; rename it',
+  example: '"Layout.CSV" looks like layout.csv; rename it to layout.csv',
   check,
 };
 export default rule;
 
 const known = ['trial.yaml', 'layout.csv', 'harvest.csv', 'readings.csv', 'factsheet.mdx'];
 
+/** The file that a name is a slip of: other case, a letter off, a copy's number, a second ending; null for other names. */
+export function meantFile(name: string): string | null {
+  const plain = name
+    .toLowerCase()
+    .trim()
+    .replace(/\.(csv|yaml|mdx)\.txt$/, '.$1')
+    .replace(/\.yml$/, '.yaml')
+    .replace(/[\s_-]*(\(\d+\)|\d+|copy|final|new)(?=\.[a-z]+$)/, '');
+  const [, stem = '', ending = ''] = /^(.*)\.([a-z]+)$/.exec(plain) ?? [];
+  const isSpreadsheet = ['xlsx', 'xls', 'ods', 'tsv', 'numbers'].includes(ending);
+  const found = known.find((one) => {
+    const [knownStem = '', knownEnding = ''] = one.split('.');
+    const isEnding = ending === knownEnding || (isSpreadsheet && knownEnding === 'csv');
+    return isEnding && distance(stem, knownStem) <= (isSpreadsheet ? 0 : 2);
+  });
+  return found ?? null;
+}
+
 function check({ files, metadata }: Facts, report: Report): void {
   for (const path of files.keys()) {
     if (path.includes('/') || known.includes(path)) continue;
-    const best = nearest(path, known);
+    const best = meantFile(path);
     if (best === null || files.has(best)) continue;
     // A finished trial without its harvest is told of the name where the file is missed.
     if (best === 'harvest.csv' && metadata.draft.status === 'finished') continue;
@@ -27,7 +45,15 @@ function check({ files, metadata }: Facts, report: Report): void {
       file: path,
       found: path,
       expected: best,
-      message: `${showText(path)} looks like ${best}; rename it`,
+      message: `${showText(path)} looks like ${best}; ${renameTo('it', path, best)}`,
     });
   }
+}
+
+/** What to do with a file, said of its name or of `it`, so that it is read. */
+export function renameTo(said: string, path: string, meant: string): string {
+  const isSpreadsheet = /\.(xlsx?|ods|numbers)$/i.test(path);
+  return isSpreadsheet
+    ? `save ${said} from the spreadsheet as CSV, named ${meant}`
+    : `rename ${said} to ${meant}`;
 }

@@ -1,6 +1,6 @@
 import type { Facts } from '../facts.ts';
-import { nearest } from '../nearest.ts';
 import type { Report, Rule } from '../rule.ts';
+import { meantFile, renameTo } from './misnamed-file.ts';
 import { isUnread } from './unread-file.ts';
 import { showText } from '../show-value.ts';
 
@@ -22,11 +22,8 @@ export function reportMissingFile(report: Report, file: string, why: string): vo
 function check({ files, metadata }: Facts, report: Report): void {
   if (metadata.draft.status !== 'finished' || files.has('harvest.csv')) return;
   if (isUnread(files, 'harvest.csv')) return;
-  const names = [...files.keys()].filter((path) => !path.includes('/') && path !== 'trial.yaml');
-  const alike = nearest('harvest.csv', names);
-  reportMissingFile(
-    report,
-    'harvest.csv',
-    alike === null ? 'a finished trial needs one' : `rename ${showText(alike)}`,
-  );
+  const meant = [...files.keys()].find((path) => !path.includes('/') && meantFile(path) === 'harvest.csv');
+  const advice =
+    meant === undefined ? 'a finished trial needs one' : renameTo(showText(meant), meant, 'harvest.csv');
+  reportMissingFile(report, 'harvest.csv', advice);
 }

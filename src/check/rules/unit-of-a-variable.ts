@@ -71,7 +71,7 @@ const codes: Readonly<Record<string, string>> = {
 const weightUnits = new Set(['g', 'kg', 'mg', 'oz', 'lb', '[oz_av]', '[lb_av]']);
 
 function check({ metadata }: Facts, report: Report): void {
-  for (const [index, { unit, kind, lowest, highest, id }] of (metadata.draft.variables ?? []).entries()) {
+  for (const [index, { unit, lowest, highest, id }] of (metadata.draft.variables ?? []).entries()) {
     const place = metadata.place(['variables', index, 'unit']);
     if (unit !== undefined && !isWeight(unit)) {
       const lower = unit.trim().toLowerCase();
@@ -81,15 +81,6 @@ function check({ metadata }: Facts, report: Report): void {
         const message = `the unit ${showText(unit)} is written ${code ?? unit.trim()}`;
         report(rule, { file: 'trial.yaml', place, found: unit, expected: code ?? unit.trim(), message });
       }
-    }
-    if (unit === undefined && kind === 'measured') {
-      const message = `${id} is measured and has no unit; write one, such as unit: g`;
-      report(rule, {
-        file: 'trial.yaml',
-        place: metadata.place(['variables', index]),
-        expected: 'unit: g',
-        message,
-      });
     }
     if (lowest !== undefined && highest !== undefined && lowest > highest) {
       const message = `lowest (${String(lowest)}) of ${id} is above its highest (${String(highest)}); exchange the two`;
