@@ -7,7 +7,7 @@ import { normalUpperQuantile } from './distributions/normal.ts';
  *
  * Reference: G. Blom (1958), Statistical Estimates and Transformed Beta-Variables; R's stats::qqnorm.
  *
- * @example normalScores([3, 1, 2]) // [0.8694237732859302, -0.8694237732859302, 0]
+ * @example normalScores([3, 1, 2]) // [0.8694237732888861, -0.8694237732888861, 0]
  */
 export function normalScores(values: readonly number[] | Float64Array): number[] {
   const n = values.length;

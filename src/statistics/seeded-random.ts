@@ -61,7 +61,7 @@ export function xoshiro128StarStar(state: Uint32Array): () => number {
  * on Mathematical Software 47, article 36.
  *
  * @param seed a whole number from 0 to 2^53 - 1; throws for any other
- * @example seededRandom(8812).integer(6) // the same on every machine
+ * @example seededRandom(8812).integer(6) // 5, the same on every machine
  */
 export function seededRandom(seed: number): SeededRandom {
   if (!Number.isSafeInteger(seed) || seed < 0) {

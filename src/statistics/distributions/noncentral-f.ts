@@ -16,7 +16,7 @@ const negligible = 1e-17;
  * @param df2 positive and finite, fractional allowed
  * @param noncentrality the sum of squared differences of the expected means over the error variance, from 0
  *   to 1,000,000; 0 gives F
- * @example noncentralFUpperTail(3.35, 2, 27, 0) // the chance of F, 0.050
+ * @example noncentralFUpperTail(3.35, 2, 27, 0) // 0.0502, the chance of central F
  */
 export function noncentralFUpperTail(f: number, df1: number, df2: number, noncentrality: number): number {
   if (!(noncentrality >= 0 && noncentrality <= 1e6)) {

@@ -12,7 +12,7 @@ import { normalLogUpperTail } from './normal.ts';
  *
  * @param df degrees of freedom, positive, fractional allowed, or Infinity
  * @param noncentrality any finite number; 0 gives Student's t
- * @example noncentralTUpperTail(2.306, 8, 0) // 0.025 to three digits
+ * @example noncentralTUpperTail(2.306, 8, 0) // 0.0250, the chance of Student's t
  */
 export function noncentralTUpperTail(t: number, df: number, noncentrality: number): number {
   if (!(df > 0)) throw new RangeError(`noncentralTUpperTail requires positive degrees of freedom, not ${df}`);
