@@ -48,8 +48,15 @@ function tellingOf(trial: Trial, findings: Findings, cultivars: readonly Cultiva
     headline,
     name: (treatment) => treatmentName(trial, treatment, names),
     within: (treatment) => withinSentence(treatmentName(trial, treatment, names), trial, treatment),
-    amount: (value) => formatQuantity(value, findings.variable.unit, Math.max(0, digits)),
+    amount: (value) => amountOf(value, findings.variable.unit, Math.max(0, digits)),
   };
+}
+
+/** A quantity with a digit more where it would else be printed as 0 in either unit though it is not. */
+function amountOf(value: number, unit: string, digits: number): InBothUnits {
+  const amount = formatQuantity(value, unit, digits);
+  const vanished = [amount.metric, amount.us].some((text) => text !== null && !/[1-9]/.test(text));
+  return value !== 0 && vanished && digits < 4 ? amountOf(value, unit, digits + 1) : amount;
 }
 
 /** A name that begins with its factor's ("solution strength 0.5") is no proper name: it begins small. */
@@ -102,9 +109,11 @@ function testedAgainstCheck(telling: Telling, inference: Inference): Words | nul
   const alike = known.filter((entry) => entry.p_adjusted! >= inference.alpha);
   const sentences: Words[] = [];
   if (apart.length > 0) {
-    const clauses = apart.map((entry): Words => {
+    const clauses = apart.map((entry, index): Words => {
       const verb = entry.estimate! > 0 ? 'outweighed' : 'weighed less than';
-      return [`${telling.name(entry.treatment)} ${verb} the check ${check} by `, ...effect(telling, entry)];
+      const name = index === 0 ? telling.name : telling.within;
+      const than = index === 0 ? `the check ${check}` : 'it';
+      return [`${name(entry.treatment)} ${verb} ${than} by `, ...effect(telling, entry)];
     });
     sentences.push([...joinWords(clauses, '; '), '.']);
   }
@@ -130,14 +139,15 @@ function effect({ amount, headline }: Telling, entry: Pick<Compared, 'estimate' 
 
 /** "Slate Egret differed from it by 14 g a plant, less than the 22 g that this trial could tell apart." */
 function notToldApart(telling: Telling, alike: readonly Compared[], check: string, short: boolean): Words {
-  const from = short ? 'it' : `the check ${check}`;
-  const clauses = alike.map((entry): Words => {
+  const clauses = alike.map((entry, index): Words => {
     const reach = (entry.upper! - entry.lower!) / 2;
     const direction = entry.estimate! >= 0 ? 'heavier' : 'lighter';
+    const name = index === 0 ? telling.name : telling.within;
+    const than = short || index > 0 ? 'it' : `the check ${check}`;
     return [
-      `${telling.name(entry.treatment)} was `,
+      `${name(entry.treatment)} was `,
       telling.amount(Math.abs(entry.estimate!)),
-      ` ${telling.headline.per} ${direction} than ${from}, less than the `,
+      ` ${telling.headline.per} ${direction} than ${than}, less than the `,
       telling.amount(reach),
       ' that this trial could tell apart',
     ];

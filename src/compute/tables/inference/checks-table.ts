@@ -35,8 +35,10 @@ export function checksTable({
     });
   }
   if (lots) {
-    const how = lots.exact ? 'every arrangement counted' : `arrangements drawn, seed ${lots.seed ?? ''}`;
-    const value = `${formatNumber(lots.arrangements, 0)} ${how}`;
+    const count = formatNumber(lots.arrangements, 0);
+    const value = lots.exact
+      ? `all ${count} arrangements counted`
+      : `${count} arrangements drawn, seed ${lots.seed ?? ''}`;
     rows.push({
       heading: 'Randomisation test',
       cells: [`How often would the lot alone do as much? (${lots.statistic})`, value, p(lots.p)],

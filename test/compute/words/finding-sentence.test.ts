@@ -1,0 +1,68 @@
+import { describe as suite, expect, test } from 'vitest';
+import { computeFindings } from '../../../src/compute/findings.ts';
+import { findingSentence } from '../../../src/compute/words/finding-sentence.ts';
+import { plainText } from '../../../src/compute/words/words.ts';
+import { plantGrowth } from '../published.ts';
+import { type PlantOfTrial, trialOf, type TrialOptions } from '../../support/trial-of.ts';
+
+/** Plants of each level at single positions of one tank, each level's weights around its mean. */
+function told(means: Record<string, number>, options: TrialOptions = {}): string {
+  const plants = Object.entries(means).flatMap(([cultivar, mean]) =>
+    [-8, -3, 0, 3, 8].map((step): PlantOfTrial => ({
+      container: 'T1',
+      treatment: { cultivar },
+      weight: mean + step,
+    })),
+  );
+  const trial = trialOf(plants, { variable: { resolution: 1 }, ...options });
+  // Non-breaking spaces stand between number and unit.
+  return plainText(findingSentence(trial, computeFindings(trial))).replaceAll('\u00A0', ' ');
+}
+
+suite('the finding in a sentence', () => {
+  test('tells each level against the check, effect and interval first', () => {
+    const text = told({ wren: 120, plover: 160, egret: 122 }, { check: { cultivar: 'wren' } });
+    expect(text).toMatch(
+      /^Plover outweighed the check Wren by 40 g a plant \(95% interval \d+ g to \d+ g\)\./,
+    );
+    expect(text).toMatch(
+      /Egret was 2 g a plant heavier than it, less than the \d+ g that this trial could tell apart\.$/,
+    );
+    expect(text).not.toMatch(/p [=<]/);
+  });
+
+  test('tells the widest difference and the pairs not told apart where there is no check', () => {
+    const text = told({ wren: 120, plover: 160, egret: 122 });
+    expect(text).toMatch(/^Plover outweighed wren by 40 g a plant \(95% interval \d+ g to \d+ g\)\./i);
+    expect(text).toContain('Not told apart: Wren and Egret.');
+  });
+
+  test('says that none were told apart, with the interval', () => {
+    expect(told({ wren: 120, plover: 122 })).toMatch(
+      /^No two treatments were told apart: the widest difference, between .+, was 2 g a plant \(95% interval −\d+ g to \d+ g\)\.$/,
+    );
+  });
+
+  test('describes a trial that tests nothing, and says so', () => {
+    const plants = ['wren', 'plover'].flatMap((cultivar, tank) =>
+      [100, 110].map((weight): PlantOfTrial => ({
+        container: `T${tank}`,
+        treatment: { cultivar },
+        weight: weight + 30 * tank,
+      })),
+    );
+    const trial = trialOf(plants);
+    const text = plainText(findingSentence(trial, computeFindings(trial))).replaceAll('\u00A0', ' ');
+    expect(text).toContain('Plover weighed most, 135.0 g a plant on average, and Wren least, 105.0 g.');
+    expect(text).toContain('describes what was weighed and tests nothing');
+  });
+
+  test('never prints a difference that is there as 0, in either unit', () => {
+    const words = findingSentence(plantGrowth(), computeFindings(plantGrowth()));
+    for (const piece of words) {
+      if (typeof piece === 'string') continue;
+      expect(piece.metric).toMatch(/[1-9]/);
+      expect(piece.us).toMatch(/[1-9]/);
+    }
+  });
+});
