@@ -134,7 +134,7 @@ const signs: Explainer = (text, mark) => {
   const bare = text.replace(/^[+−–—-]\s*/, '');
   if (bare === text || !isNumber(bare, mark)) return null;
   if (text.startsWith('+')) return write('has a plus sign', bare);
-  return { fault: 'is negative; write the weight as it was read, without a sign', expected: bare };
+  return { fault: `is negative; write what was read without a sign, such as ${bare}`, expected: bare };
 };
 
 const exponent: Explainer = (text) => {

@@ -24,6 +24,8 @@ export interface Layout {
   grid: Grid;
   /** False where a row could not be made a position, so that absence proves nothing. */
   complete: boolean;
+  /** True where it is complete and every treatment is a known one, so that the design can be read off it. */
+  treated: boolean;
 }
 
 /** The rows of harvest.csv. */

@@ -34,5 +34,5 @@ export function fullGrid({ draft, lost }: Metadata, report: Report): Layout {
       }
     }
   }
-  return { table: null, positions, starts: [], grid, complete };
+  return { table: null, positions, starts: [], grid, complete, treated: complete };
 }

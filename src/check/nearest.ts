@@ -6,7 +6,7 @@ const longestName = 100;
 
 /**
  * The known name most like a given one, or null where none is alike: case, spaces, hyphens and underscores
- * count for nothing, and at most a third of the letters (at least one, where there are three) may differ.
+ * count for nothing, and at most a third of the letters may differ (one in the shortest names, two from five letters on).
  */
 export function nearest(name: string, known: readonly string[]): string | null {
   // A file may name the same unknown thing in every row.
@@ -25,7 +25,7 @@ function search(name: string, known: readonly string[]): string | null {
   const wanted = plain(name);
   if (wanted === '' || wanted.length > longestName) return null;
   let best: string | null = null;
-  let least = Math.max(1, Math.floor(wanted.length / 3)) + 1;
+  let least = Math.max(wanted.length < 5 ? 1 : 2, Math.floor(wanted.length / 3)) + 1;
   if (wanted.length < 3) least = wanted.length === 2 ? 2 : 1;
   for (const candidate of known.slice(0, mostNames)) {
     if (candidate.length > longestName) continue;

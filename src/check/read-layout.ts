@@ -26,6 +26,7 @@ export function readLayout(bytes: Uint8Array, metadata: Metadata, report: Report
   const positions: Position[] = [];
   const starts: number[] = [];
   let isWhole = !metadata.lost.has('containers');
+  let isSound = !metadata.lost.has('factors');
   const given = (factor: Factor): boolean =>
     containers.every(({ treatment }) => ownValue(treatment, factor.id) !== undefined);
   const needed = ['container', 'row', 'column', ...factors.filter((one) => !given(one)).map(({ id }) => id)];
@@ -49,7 +50,7 @@ export function readLayout(bytes: Uint8Array, metadata: Metadata, report: Report
       report,
       () => (isWhole = false),
     );
-    const rest = restReader(opened, grid.containers, factors, report);
+    const rest = restReader(opened, grid.containers, factors, closed, () => (isSound = false), report);
     return (row, isRagged) => {
       const spot = isRagged ? null : spotOf(row);
       if (spot === null) {
@@ -66,7 +67,8 @@ export function readLayout(bytes: Uint8Array, metadata: Metadata, report: Report
       }
     };
   });
-  return { table, positions, starts, grid, complete: isWhole && !faulty && table !== null };
+  const complete = isWhole && !faulty && table !== null;
+  return { table, positions, starts, grid, complete, treated: complete && isSound };
 }
 
 /** A reader of what a row says beyond its place. */
@@ -74,6 +76,8 @@ function restReader(
   table: Table,
   containers: ReadonlyMap<string, Container>,
   factors: readonly Factor[],
+  levelsKnown: boolean,
+  onUnknown: () => void,
   report: Report,
 ): (row: CsvRow, spot: Spot) => Position {
   const cell = (row: CsvRow, name: string): string | null => {
@@ -111,11 +115,14 @@ function restReader(
           'every position of the layout has a treatment',
           whereOf(spot),
         );
+      if (own === undefined) onUnknown();
       return own ?? '';
     }
-    if (!levels.get(factor.id)?.has(text))
-      reportUnknownLevel(report, table, row, factor, text, whereOf(spot));
-    else if (own !== undefined && own !== text && levels.get(factor.id)?.has(own)) {
+    if (!levels.get(factor.id)?.has(text)) {
+      onUnknown();
+      // Where a level was refused in trial.yaml, the cell may mean that one.
+      if (levelsKnown) reportUnknownLevel(report, table, row, factor, text, whereOf(spot));
+    } else if (own !== undefined && own !== text && levels.get(factor.id)?.has(own)) {
       reportLayoutAndContainerDiffer(report, table, row, factor.id, {
         layout: text,
         container: own,

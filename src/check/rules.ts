@@ -82,6 +82,7 @@ import unknownKey from './rules/unknown-key.ts';
 import unknownLevel from './rules/unknown-level.ts';
 import unknownLicence from './rules/unknown-licence.ts';
 import unknownStatus from './rules/unknown-status.ts';
+import unknownUnit from './rules/unknown-unit.ts';
 import unlikelySize from './rules/unlikely-size.ts';
 import unlikelySpread from './rules/unlikely-spread.ts';
 import unpairedQuote from './rules/unpaired-quote.ts';
@@ -187,6 +188,7 @@ export const rules: readonly Rule[] = [
   unknownLevel,
   unknownLicence,
   unknownStatus,
+  unknownUnit,
   unlikelySize,
   unlikelySpread,
   unpairedQuote,

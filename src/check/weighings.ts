@@ -50,8 +50,13 @@ function collect({ metadata, harvest, layout }: Facts): Weighings | null {
     if (record.status !== 'weighed' || weight === null || weight === undefined || weight <= 0) return;
     const weighing = { index, record, weight };
     all.push(weighing);
-    const treatment = layout.positions[harvest.positionOf[index] ?? -1]?.treatment ?? none;
-    groupOf(groups, treatmentInWords(treatment), record.cut).push(weighing);
+    const { treatment, plants } = layout.positions[harvest.positionOf[index] ?? -1] ?? nowhere;
+    const words = treatmentInWords(treatment);
+    const group =
+      plants > 1
+        ? `${words}, ${record.plant === null ? 'pots' : 'plants in pots'} of ${String(plants)}`
+        : words;
+    groupOf(groups, group, record.cut).push(weighing);
   });
   const fellows = [...groups].flatMap(([treatment, cuts]) =>
     [...cuts].map(([cut, members]): Fellows => {
@@ -62,7 +67,7 @@ function collect({ metadata, harvest, layout }: Facts): Weighings | null {
   return { variable, harvest, all, fellows };
 }
 
-const none: Treatment = {};
+const nowhere: { treatment: Treatment; plants: number } = { treatment: {}, plants: 1 };
 
 /** The list of a group and a number, made where there is none yet. */
 export function groupOf<Item>(

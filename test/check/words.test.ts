@@ -15,6 +15,7 @@ import { readingColumns } from '../../src/check/read-readings.ts';
 import { showText } from '../../src/check/show-value.ts';
 import { statuses } from '../../src/check/statuses.ts';
 import { toGrams } from '../../src/check/to-grams.ts';
+import { isUcum } from '../../src/check/ucum.ts';
 import { compareVersions } from '../../src/check/versions.ts';
 import type { Problem } from '../../src/model/problem.ts';
 
@@ -65,6 +66,7 @@ describe('nearest', () => {
     ['fresh_wieght', 'fresh_weight'],
     ['Fresh Weight', 'fresh_weight'],
     ['stauts', 'status'],
+    ['rmeark', 'remark'],
     ['t-1', 'T1'],
     ['colour', null],
     ['', null],
@@ -167,6 +169,32 @@ describe('toGrams', () => {
     expect(toGrams(2, 'oz')).toBe(56.69904625);
     expect(toGrams(1, 'lb')).toBe(453.59237);
   });
+});
+
+describe('isUcum', () => {
+  it.each([
+    'g',
+    'kg/m2',
+    'g.m-2.d-1',
+    'mS/cm',
+    'umol/m2/s',
+    '%',
+    '{leaves}',
+    '1/{pot}',
+    '[lb_av]',
+    '[bu_us]/[acr_us]',
+    'Cel',
+    '1',
+  ])('knows %s', (unit) => {
+    expect(isUcum(unit)).toBe(true);
+  });
+
+  it.each(['', 'grams', 'kilo', 'bushels/acre', 'g per plant', 'g²', '{open', 'oz'])(
+    'does not know "%s"',
+    (unit) => {
+      expect(isUcum(unit)).toBe(false);
+    },
+  );
 });
 
 describe('compareVersions', () => {

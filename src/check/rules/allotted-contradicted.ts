@@ -25,7 +25,7 @@ const plural: Readonly<Record<Allotment, string>> = {
 
 function check({ metadata, layout }: Facts, report: Report): void {
   const { design, factors = [] } = metadata.draft;
-  if (design === undefined || layout === null || !layout.complete || layout.positions.length === 0) return;
+  if (design === undefined || layout === null || !layout.treated || layout.positions.length === 0) return;
   const { positions } = layout;
   const varied = factors.filter(({ id }) => new Set(positions.map((one) => one.treatment[id])).size > 1);
   if (varied.length === 0) return;

@@ -15,6 +15,7 @@ const rule: Rule = {
 export default rule;
 
 function check({ metadata }: Facts, report: Report): void {
+  if (metadata.lost.has('factors')) return;
   for (const [index, factor] of (metadata.draft.factors ?? []).entries()) {
     const known = factor.levels.map(({ id }) => id);
     if (factor.check === undefined || known.includes(factor.check)) continue;

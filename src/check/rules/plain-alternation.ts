@@ -22,7 +22,7 @@ const fewestUnits = 8;
 
 function check({ metadata, layout }: Facts, report: Report): void {
   const { design, factors = [] } = metadata.draft;
-  if (design?.randomised !== true || layout === null || !layout.complete) return;
+  if (design?.randomised !== true || layout === null || !layout.treated) return;
   const unit = allotments.findLast((stratum) =>
     factors.some(({ id }) => coarsestUnit(layout.positions, (treatment) => treatment[id] ?? '') === stratum),
   );

@@ -15,7 +15,10 @@ const rule: Rule = {
 export default rule;
 
 /** What growers write for a unit, and its code. */
-const codes: Readonly<Record<string, string>> = {
+const codes: Readonly<Record<string, string | undefined>> = {
+  gramm: 'g',
+  gramms: 'g',
+  grms: 'g',
   gr: 'g',
   gm: 'g',
   gms: 'g',
@@ -70,17 +73,20 @@ const codes: Readonly<Record<string, string>> = {
 
 const weightUnits = new Set(['g', 'kg', 'mg', 'oz', 'lb', '[oz_av]', '[lb_av]']);
 
+/** The code of a unit written in words or with blanks around it; null for any other text. */
+export function codeOfWord(unit: string): string | null {
+  const plain = unit.trim().toLowerCase();
+  const code = codes[plain] ?? (weightUnits.has(plain) ? plain : null);
+  return code ?? (unit === unit.trim() ? null : unit.trim());
+}
+
 function check({ metadata }: Facts, report: Report): void {
   for (const [index, { unit, lowest, highest, id }] of (metadata.draft.variables ?? []).entries()) {
-    const place = metadata.place(['variables', index, 'unit']);
-    if (unit !== undefined && !isWeight(unit)) {
-      const lower = unit.trim().toLowerCase();
-      const code = codes[lower] ?? (weightUnits.has(lower) ? lower : undefined);
-      const isWord = code !== undefined || /^\s|\s$/.test(unit);
-      if (isWord) {
-        const message = `the unit ${showText(unit)} is written ${code ?? unit.trim()}`;
-        report(rule, { file: 'trial.yaml', place, found: unit, expected: code ?? unit.trim(), message });
-      }
+    const code = unit === undefined || isWeight(unit) ? null : codeOfWord(unit);
+    if (unit !== undefined && code !== null) {
+      const message = `the unit ${showText(unit)} is written ${code}`;
+      const place = metadata.place(['variables', index, 'unit']);
+      report(rule, { file: 'trial.yaml', place, found: unit, expected: code, message });
     }
     if (lowest !== undefined && highest !== undefined && lowest > highest) {
       const message = `lowest (${String(lowest)}) of ${id} is above its highest (${String(highest)}); exchange the two`;

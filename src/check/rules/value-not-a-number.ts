@@ -15,6 +15,9 @@ const rule: Rule = {
 };
 export default rule;
 
+/** What is said of weights and not of other values. */
+const ofPlants = ', and write in status what became of the plant';
+
 export function reportValueNotANumber(
   report: Report,
   table: Table,
@@ -29,7 +32,7 @@ export function reportValueNotANumber(
     place: table.place(row, name),
     found: text,
     expected,
-    message: `${table.heading(name)}: ${showText(text)} ${fault}`,
+    message: `${table.heading(name)}: ${showText(text)} ${fault.replace(ofPlants, ' where nothing was read')}`,
     where,
   });
 }
