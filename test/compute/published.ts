@@ -1,6 +1,7 @@
 /** The published tables of test/published/ as trials, and their expected numbers. */
 import { readFileSync } from 'node:fs';
 import type { Trial } from '../../src/model/trial.ts';
+import { plantGrowth as plantGrowthWeights } from '../published/plant-growth/plant-growth.ts';
 import { type PlantOfTrial, trialOf } from '../support/trial-of.ts';
 
 type Columns = Record<string, (string | number)[]>;
@@ -23,11 +24,9 @@ const text = (value: string | number | undefined) => String(value);
 /** Ten pots of each of three treatments on one bench. */
 export function plantGrowth(): Trial {
   return trialOf(
-    rowsOf(publishedTable('plantgrowth')).map((row): PlantOfTrial => ({
-      container: 'B1',
-      treatment: { group: text(row['trt']) },
-      weight: Number(row['y']),
-    })),
+    Object.entries(plantGrowthWeights).flatMap(([group, weights]) =>
+      weights.map((weight): PlantOfTrial => ({ container: 'B1', treatment: { group }, weight })),
+    ),
     { check: { group: 'ctrl' } },
   );
 }

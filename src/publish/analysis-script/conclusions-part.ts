@@ -87,11 +87,11 @@ conclude <- function(measure, cut, d, fit, anova, components, design) {
   }
 
   # The standard deviation of a unit's mean, in percent of the general mean.
-  count <- c(sapply(design$columns, function(name) nlevels(d[[name]])), nrow(d))
+  count <- c(vapply(design$columns, function(name) nlevels(d[[name]]), 1L), nrow(d))
   from <- match(design$unit_stratum, design$strata)
   parts <- seq_along(design$strata) >= from
   variance <- components$variance[match(design$strata, components$term)]
-  of_mean <- sum((variance * nrow(u) / unlist(count))[parts])
+  of_mean <- sum((variance * nrow(u) / count)[parts])
   result$cv_percent <- if (!is.na(of_mean) && of_mean > 0 && mean(d$.value) > 0)
     100 * sqrt(of_mean) / mean(d$.value) else NA_real_
   result$residuals <- data.frame(unit = u[[design$unit]], fitted = u$.value - u$.residual,

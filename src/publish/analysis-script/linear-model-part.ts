@@ -164,10 +164,10 @@ strata_table <- function(model, blocks, names, columns) {
 
 # Variances by stratum, from the mean squares; one below zero is given as it came out.
 strata_components <- function(table, names, columns, d) {
-  size <- c(nrow(d) / sapply(columns, function(name) nlevels(d[[name]])), 1)
+  size <- c(nrow(d) / vapply(columns, function(name) nlevels(d[[name]]), 1L), 1)
   here <- names %in% table$stratum[!table$block]
   square <- table$mean_square[match(names[here], ifelse(table$residual, table$stratum, NA))]
-  data.frame(term = names[here], variance = (square - c(square[-1], 0)) / unlist(size)[here])
+  data.frame(term = names[here], variance = (square - c(square[-1], 0)) / size[here])
 }
 
 # Least squares with each term's covariance from the mean square of its stratum; those mean squares are

@@ -1,0 +1,152 @@
+/** Made trials of designs that the demo and the published tables lack; weights follow a fixed rule, not chance. */
+import type { Trial } from '../../src/model/trial.ts';
+import { type PlantOfTrial, trialOf } from '../support/trial-of.ts';
+
+/** A number between -1 and 1 that looks like noise and is the same at every run. */
+const rough = (seed: number) => Math.round(1000 * Math.sin(12.9898 * seed + seed * seed)) / 1000;
+
+/** Two varieties on plots in four blocks, three strengths within each plot; a whole plot and two pots lost. */
+export function unbalancedSplitPlot(): Trial {
+  const plants = [1, 2, 3, 4].flatMap((block) =>
+    ['wren', 'plover'].flatMap((variety, v) =>
+      ['0.5', '1', '1.5'].map((strength, s): PlantOfTrial => {
+        const lost =
+          (block === 4 && v === 1) ||
+          (block === 1 && v === 0 && s === 2) ||
+          (block === 2 && v === 1 && s === 0);
+        return {
+          container: `B${block}`,
+          block: String(block),
+          plot: `${block}-${variety}`,
+          treatment: { variety, strength },
+          weight: lost
+            ? null
+            : 90 + 6 * block + 11 * v + 8 * s + 7 * rough(10 * block + v) + 4 * rough(7 * block + 3 * v + s),
+          ...(lost ? { status: 'culled' as const } : {}),
+        };
+      }),
+    ),
+  );
+  return trialOf(plants, {
+    check: { strength: '1' },
+    design: { arrangement: 'split plot', allotted: 'position', randomised: true },
+  });
+}
+
+/** Four treatments in a square of four rows and four columns. */
+export function latinSquare(): Trial {
+  const plants = [0, 1, 2, 3].flatMap((row) =>
+    [0, 1, 2, 3].map((column): PlantOfTrial => ({
+      container: 'T1',
+      row: row + 1,
+      column: column + 1,
+      treatment: { cultivar: 'abcd'.charAt((row + column) % 4) },
+      weight: 100 + 5 * row - 3 * column + 9 * ((row + column) % 4) + 4 * rough(4 * row + column + 1),
+    })),
+  );
+  return trialOf(plants, {
+    check: { cultivar: 'a' },
+    design: { arrangement: 'latin square', allotted: 'position', randomised: true },
+  });
+}
+
+/** Three treatments, four pots of each, three plants in a pot: some dead, culled or not weighed. */
+export function lostPlants(): Trial {
+  const fates: Record<number, PlantOfTrial['status']> = {
+    4: 'dead',
+    11: 'culled',
+    17: 'not weighed',
+    23: 'dead',
+    30: 'not planted',
+  };
+  const plants = Array.from({ length: 36 }, (_, index): PlantOfTrial => {
+    const pot = Math.floor(index / 3);
+    const status = fates[index];
+    return {
+      container: 'B1',
+      row: pot + 1,
+      column: 1,
+      treatment: { cultivar: ['a', 'b', 'c'][pot % 3]! },
+      weight: status ? null : 60 + 8 * (pot % 3) + 6 * rough(pot + 1) + 9 * rough(index + 50),
+      ...(status ? { status } : {}),
+    };
+  });
+  return trialOf(plants, { check: { cultivar: 'b' } });
+}
+
+/** Three cultivars in four tanks each of four plants, cut twice; some gave no second cut. */
+export function twoCuts(): Trial {
+  const plants = [1, 2].flatMap((cut) =>
+    Array.from({ length: 36 }, (_, index): PlantOfTrial => {
+      const tank = Math.floor(index / 4);
+      const none = cut === 2 && (index === 5 || index === 20);
+      return {
+        container: `T${tank + 1}`,
+        row: (index % 4) + 1,
+        column: 1,
+        cut,
+        treatment: { cultivar: ['a', 'b', 'c'][tank % 3]! },
+        weight: none ? null : 40 * cut + 5 * (tank % 3) + 4 * rough(tank + 3) + 6 * rough(index + 40 * cut),
+        ...(none ? { status: 'no regrowth' as const } : {}),
+      };
+    }),
+  );
+  return trialOf(plants, {
+    cuts: ['2025-10-20', '2025-11-12'],
+    containers: { cover: { length: 120, width: 60, unit: 'cm' } },
+    check: { cultivar: 'c' },
+    design: { arrangement: 'completely randomised', allotted: 'container', randomised: true },
+  });
+}
+
+/** Two factors, two to four pots of each combination, their spread growing with the mean. */
+export function unbalancedFactorial(): Trial {
+  const plants = ['a', 'b', 'c'].flatMap((cultivar, c) =>
+    ['low', 'high'].flatMap((strength, s) =>
+      Array.from({ length: 4 + ((c + s) % 3) }, (_, index): PlantOfTrial => {
+        const mean = 30 * 2.2 ** (c + s);
+        return {
+          container: 'B1',
+          treatment: { cultivar, strength },
+          weight: mean * (1 + 0.2 * rough(31 * c + 17 * s + 5 * index + 2)),
+        };
+      }),
+    ),
+  );
+  return trialOf(plants, { check: { cultivar: 'a' } });
+}
+
+/** Scores from 1 to 5 in five blocks of four pots, with ties. */
+export function scores(): Trial {
+  const plants = [1, 2, 3, 4, 5].flatMap((block) =>
+    ['a', 'b', 'c', 'd'].map((cultivar, c): PlantOfTrial => ({
+      container: `B${block}`,
+      block: String(block),
+      treatment: { cultivar },
+      weight: Math.max(1, Math.min(5, Math.round(2 + 0.7 * c + 1.3 * rough(8 * block + c)))),
+    })),
+  );
+  return trialOf(plants, {
+    variable: { kind: 'scored', unit: '1' },
+    check: { cultivar: 'a' },
+    design: { arrangement: 'randomised blocks', allotted: 'position', randomised: true },
+  });
+}
+
+/** Ids and texts that would end a string, a comment or a name of R if they were let. */
+export function hostile(): Trial {
+  const break_ = `'"); harmed <- TRUE; ("`;
+  const levels = [`a\\`, `x${break_}y`, '=1+1', `NA`, `{蕪}\\U{41}\``];
+  const plants = levels.flatMap((level, l) =>
+    [1, 2, 3].map((index): PlantOfTrial => ({
+      container: 'T 1',
+      block: index === 1 ? `=b${break_}` : `${index}`,
+      treatment: { if: level, TRUE: index === 1 ? 'p' : 'q' },
+      weight: 50 + 9 * l + 5 * rough(3 * l + index),
+    })),
+  );
+  return trialOf(plants, {
+    design: { arrangement: 'randomised blocks', allotted: 'position', randomised: true },
+    metadata: { title: `Harm\nharmed <- TRUE\r\u2028harmed <- TRUE #${break_}\u202e` },
+  });
+}
