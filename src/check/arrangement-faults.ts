@@ -29,6 +29,8 @@ function grouped(
 /** How a layout is not one of randomised blocks, or null. */
 export function blocksFault(positions: readonly Position[], factors: readonly string[]): string | null {
   const blocks = grouped(positions, ({ block }) => block ?? '');
+  // Some without a block are reported one by one (plot-missing).
+  if (blocks.has('') && blocks.size > 1) return null;
   if (blocks.has(''))
     return 'no block is given; write block: under each container, or a column block in layout.csv';
   if (blocks.size < 2) return 'there is only one block; write unreplicated or completely randomised';

@@ -21,7 +21,9 @@ export function fullGrid({ draft, lost }: Metadata, report: Report): Layout {
       else {
         complete = false;
         // A trial that is not finished may still wait for its lots.
-        if (draft.status === 'finished') reportMissingLayout(report, container.id, id, levels[0]?.id ?? '');
+        const isRefused = lost.has('containers.treatment');
+        if (draft.status === 'finished' && !isRefused)
+          reportMissingLayout(report, container.id, id, levels[0]?.id ?? '');
       }
     }
     if (Object.keys(treatment).length < factors.length) continue;

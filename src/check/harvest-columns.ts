@@ -28,6 +28,8 @@ export function isReserved(id: string): boolean {
 export interface ValueColumn {
   name: string;
   isWeight: boolean;
+  /** True for counts, which are whole. */
+  isCount: boolean;
   /** The value in g or in the variable's own unit, or null where the text is no number. */
   parse(text: string): number | null;
 }
@@ -41,12 +43,9 @@ export function unitInFile({ draft }: Metadata, variable: Variable): string {
 export function valueColumn(metadata: Metadata, variable: Variable, mark: DecimalMark): ValueColumn {
   const unit = unitInFile(metadata, variable);
   if (isWeight(variable.unit) && isWeight(unit)) return weightColumn(variable.id, unit, mark);
-  const unsigned = variable.kind === 'counted';
-  return {
-    name: variable.id,
-    isWeight: false,
-    parse: (text) => (unsigned ? parseDecimal : parseSigned)(text, mark),
-  };
+  const isCount = variable.kind === 'counted';
+  const parse = isCount ? parseDecimal : parseSigned;
+  return { name: variable.id, isWeight: false, isCount, parse: (text) => parse(text, mark) };
 }
 
 function weightColumn(name: string, unit: string, mark: DecimalMark): ValueColumn {
@@ -54,12 +53,12 @@ function weightColumn(name: string, unit: string, mark: DecimalMark): ValueColum
     const value = parseDecimal(text, mark);
     return value === null || unit === 'g' ? value : toGrams(value, unit, text);
   };
-  return { name, isWeight: true, parse };
+  return { name, isWeight: true, isCount: false, parse };
 }
 
 /** How pot_total is read: in its own declared unit, else in that of the primary variable's column beside it. */
 export function potTotalColumn(metadata: Metadata, primary: Variable, mark: DecimalMark): ValueColumn {
   const unit = metadata.draft.harvest?.columns?.['pot_total']?.unit ?? unitInFile(metadata, primary);
   if (isWeight(unit)) return weightColumn('pot_total', unit, mark);
-  return { name: 'pot_total', isWeight: false, parse: (text) => parseDecimal(text, mark) };
+  return { name: 'pot_total', isWeight: false, isCount: false, parse: (text) => parseDecimal(text, mark) };
 }

@@ -2,8 +2,10 @@ import type { TrialMetadata } from '../model/trial.ts';
 import { isReserved } from './harvest-columns.ts';
 import { explainRefusals } from './explain-refusals.ts';
 import type { Metadata } from './facts.ts';
+import { nearest } from './nearest.ts';
 import type { Report } from './rule.ts';
 import { reportNotAMapping } from './rules/not-a-mapping.ts';
+import { roots } from './schema-at.ts';
 import { soundPart } from './sound-part.ts';
 import { yamlOf } from './yaml-file.ts';
 
@@ -22,6 +24,13 @@ function clashing(draft: Partial<TrialMetadata>): string[] {
   });
 }
 
+/** Keys of the top level that an unknown key was probably meant to be, so that they only seem to be absent. */
+function misspelt(value: Record<string, unknown>): string[] {
+  const known = Object.keys(roots.trial.properties ?? {});
+  const unknown = Object.keys(value).filter((key) => !known.includes(key));
+  return unknown.map((key) => nearest(key, known)).filter((key) => key !== null);
+}
+
 /** Reads trial.yaml; null where it is no YAML mapping, which is then reported. */
 export function readMetadata(bytes: Uint8Array, report: Report): Metadata | null {
   const yaml = yamlOf(file, bytes, report);
@@ -36,7 +45,7 @@ export function readMetadata(bytes: Uint8Array, report: Report): Metadata | null
   return {
     // The schema refuses nothing in it any more, save that keys of the top level may be absent.
     draft,
-    lost: new Set([...lost, ...clashing(draft)]),
+    lost: new Set([...lost, ...clashing(draft), ...misspelt(yaml.value)]),
     place: (path) => yaml.place(original(path)),
     keyPlace: (path) => yaml.keyPlace(original(path)),
   };

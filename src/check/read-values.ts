@@ -5,6 +5,7 @@ import type { ValueColumn } from './harvest-columns.ts';
 import { trimmed } from './number.ts';
 import type { Spot } from './position-cells.ts';
 import type { Report } from './rule.ts';
+import { reportCountNotWhole } from './rules/count-not-whole.ts';
 import { reportNoWeightNoStatus } from './rules/no-weight-no-status.ts';
 import { reportValueNotANumber } from './rules/value-not-a-number.ts';
 import { reportWeightBesideStatus } from './rules/weight-beside-status.ts';
@@ -46,6 +47,8 @@ export function valuesReader(
       } else if (value === null) {
         const sayNotANumber = column.isWeight ? reportWeightNotANumber : reportValueNotANumber;
         sayNotANumber(report, table, row, column.name, text, whereOf(spot));
+      } else if (column.isCount && !Number.isInteger(value)) {
+        reportCountNotWhole(report, table, row, { name: column.name, text, where: whereOf(spot) });
       } else if (value === 0 && isPrimary && column.isWeight && needsWeight && statusText === '') {
         reportZeroWithoutStatus(report, table, row, column.name, text, whereOf(spot));
       }

@@ -9,6 +9,7 @@ import checkNotALevel from './rules/check-not-a-level.ts';
 import containerTotal from './rules/container-total.ts';
 import containerTreatment from './rules/container-treatment.ts';
 import copiedWeights from './rules/copied-weights.ts';
+import countNotWhole from './rules/count-not-whole.ts';
 import cultivarNamedDifferently from './rules/cultivar-named-differently.ts';
 import dateFarFromCut from './rules/date-far-from-cut.ts';
 import dateInTheFuture from './rules/date-in-the-future.ts';
@@ -115,6 +116,7 @@ export const rules: readonly Rule[] = [
   containerTotal,
   containerTreatment,
   copiedWeights,
+  countNotWhole,
   cultivarNamedDifferently,
   dateFarFromCut,
   dateInTheFuture,

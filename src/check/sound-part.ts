@@ -5,7 +5,10 @@ import { validate, type SchemaName } from './validator.ts';
 /** A value without what its schema refuses. */
 export interface SoundPart {
   value: Record<string, unknown>;
-  /** Keys of the top level that are absent, or of which an entry was left out. */
+  /**
+   * Keys of the top level that are absent, or of which an entry was left out; and what was left out, as
+   * `containers.block`.
+   */
   lost: ReadonlySet<string>;
   /** The path in the file of a path in `value`: entries left out shift those that follow. */
   original(path: Path): Path;
@@ -32,6 +35,8 @@ export function soundPart(schema: SchemaName, given: Record<string, unknown>): S
         if (keyword === 'required') lost.add(String(params['missingProperty']));
         continue;
       }
+      // Said without the numbers of entries: containers.block.
+      if (keyword !== 'additionalProperties') lost.add(path.filter((step) => !/^\d+$/.test(step)).join('.'));
       const parent = valueAt(value, path.slice(0, -1));
       const key = path.at(-1) ?? '';
       isChanged = true;

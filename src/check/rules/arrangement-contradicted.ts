@@ -18,6 +18,7 @@ export default rule;
 function check({ metadata, layout }: Facts, report: Report): void {
   const { design, factors = [] } = metadata.draft;
   if (design === undefined || layout === null || !layout.treated || layout.positions.length === 0) return;
+  if (metadata.lost.has('containers.block')) return;
   const { positions } = layout;
   const varied = factors
     .map(({ id }) => id)

@@ -19,6 +19,7 @@ function check({ layout, metadata }: Facts, report: Report): void {
   for (const name of ['plot', 'block'] as const) {
     // A blank cell of a block column is reported where it is read.
     if (name === 'block' && layout.table.index.has('block')) continue;
+    if (name === 'block' && metadata.lost.has('containers.block')) continue;
     const without = layout.positions.flatMap((position, index) => (position[name] === null ? [index] : []));
     if (without.length === 0 || without.length === layout.positions.length) continue;
     const said = new Set<string>();

@@ -27,6 +27,9 @@ function check({ layout, metadata }: Facts, report: Report): void {
   const shared = isSplit ? mostShared(layout.positions, ids) : ids;
   const keyOf = ({ treatment }: Position): string =>
     shared.map((id) => `${id} ${treatment[id] ?? ''}`).join(', ');
+  const levels = new Map(factors.map((one) => [one.id, new Set(one.levels.map(({ id }) => id))]));
+  const isKnown = ({ treatment }: Position): boolean =>
+    ids.every((id) => levels.get(id)?.has(treatment[id] ?? '') === true);
   const first = new Map<string, Position>();
   for (const index of indexesWhere(layout.positions, ({ plot }) => plot !== null)) {
     const position = layout.positions[index]!;
@@ -36,7 +39,7 @@ function check({ layout, metadata }: Facts, report: Report): void {
       first.set(plot, position);
       continue;
     }
-    const difference = differenceOf(before, position, keyOf);
+    const difference = differenceOf(before, position, keyOf, isKnown);
     if (difference === null) continue;
     const message = `plot ${showText(plot)} ${difference}, as line ${String(before.line)} says; a plot has one treatment in one container, and a name of its own`;
     report(rule, {
@@ -63,10 +66,17 @@ function mostShared(positions: readonly Position[], factors: readonly string[]):
   return factors.filter((_, index) => changes[index] === least).slice(0, 1);
 }
 
-function differenceOf(a: Position, b: Position, keyOf: (position: Position) => string): string | null {
+function differenceOf(
+  a: Position,
+  b: Position,
+  keyOf: (position: Position) => string,
+  isKnown: (position: Position) => boolean,
+): string | null {
   if (a.container !== b.container) return `stands in ${b.container} here, but in ${a.container}`;
   if (a.block !== b.block)
     return `is in block ${showText(b.block ?? '')} here, but in ${showText(a.block ?? '')}`;
+  // A level that is no level is reported as such.
+  if (!isKnown(a) || !isKnown(b)) return null;
   const [had, has] = [keyOf(a), keyOf(b)];
   return had === has ? null : `has ${has} here, but ${had}`;
 }
