@@ -1,5 +1,6 @@
 import type { Library, TrialWithFindings } from '../model/library.ts';
 import type { Trial } from '../model/trial.ts';
+import { analysisScript } from './analysis-script.ts';
 import { archive } from './archive.ts';
 import { dataset, finished, type Dataset, type FinishedTrial } from './dataset.ts';
 import { earlierVersions } from './earlier-versions.ts';
@@ -10,9 +11,15 @@ import { roCrate } from './ro-crate.ts';
 import { sha256Sums } from './sha256-sums.ts';
 import { tableFiles } from './table-files.ts';
 
-/** What is neither table nor metadata; a script that repeats the analysis belongs here. */
+/** What is neither table nor metadata. */
 function documents({ trial, findings }: FinishedTrial): PublishedFile[] {
   return [
+    textFile(
+      'analysis.R',
+      'text/x-r',
+      'A script in plain R that reads weights.csv and computes the published figures anew.',
+      analysisScript({ trial, findings }),
+    ),
     jsonFile(
       'findings.json',
       'application/json',

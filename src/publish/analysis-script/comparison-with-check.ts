@@ -56,8 +56,9 @@ against_check <- function(fit, family, factor, check) {
   d <- data.frame(treatment = family$means$treatment[others], estimate = sign * pairs$estimate[at],
                   se = pairs$se[at], df = pairs$df[at])
   critical <- NA * d$df
-  for (df in unique(d$df[known])) {
-    critical[known & d$df == df] <- uniroot(function(t) chance(t, df) - alpha, c(1, 60), tol = 1e-9)$root
+  alike <- signif(d$df, 9)
+  for (df in unique(alike[known])) {
+    critical[alike %in% df] <- critical_value(function(t) chance(t, df))
   }
   d$lower <- d$estimate - critical * d$se
   d$upper <- d$estimate + critical * d$se

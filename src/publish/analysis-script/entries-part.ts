@@ -109,7 +109,7 @@ function fitLines(entry: Inference, plan: AnalysisPlan, into = 'result'): string
       columns.length < 2
         ? `model <- ${call}`
         : `model <- suppressWarnings(${call})   # finer units lie within coarser ones`,
-      `table <- strata_table(model, ${blocks}, ${rStrings(names)}, ${rStrings(columns)})`,
+      `table <- strata_table(model, d, ${blocks}, ${rStrings(names)}, ${rStrings(columns)})`,
       'fit <- fit_by_strata(c(design$blocks, design$terms), d, table)',
       concluded(
         'table[, c("term", "df", "sum_of_squares", "mean_square", "error", "error_df", "f", "p")]',

@@ -82,10 +82,28 @@ spread_of <- function(fit, l, greatest) {   # standard error and degrees of free
   c(sqrt(v), min(greatest, 2 * v^2 / sum(g * (fit$A %*% g))))
 }
 
+# The studentized range: the chance that the range of "groups" means, over the standard error of one,
+# exceeds q. Two groups are a t test. R's ptukey is off by up to 2e-4 at few degrees of freedom and has
+# none below 2, so there the integral is taken here.
+range_tail <- function(q, groups, df) {
+  if (anyNA(c(q, df))) return(NA_real_)
+  if (groups == 2) return(2 * pt(-q / sqrt(2), df))
+  if (df >= 10) return(ptukey(q, groups, df, lower.tail = FALSE))
+  z <- seq(-9, 9, by = 0.1)
+  f <- function(u) {
+    c <- min(q, 1e8) * sqrt(qchisq(u, df) / df)
+    colSums(0.1 * groups * dnorm(z) * (pnorm(z) - pnorm(outer(z, c, "-")))^(groups - 1))
+  }
+  1 - integrate(f, 0, 1, rel.tol = 1e-9, abs.tol = 1e-10, subdivisions = 1000, stop.on.error = FALSE)$value
+}
+# The value that a decreasing tail passes with the chance alpha.
+critical_value <- function(tail) {
+  exp(uniroot(function(x) tail(exp(x)) - alpha, c(0, 4), extendInt = "downX", tol = 1e-11)$root)
+}
+
 # Adjusted means of the combinations of some factors, all other factors and blocks with equal weights,
-# and every pair of them. "greatest" bounds the degrees of freedom: those of the stratum of the
-# factors' own unit. P and limits of pairs by Tukey and Kramer; R's ptukey and qtukey are not exact
-# below about 10 degrees of freedom (off by up to 2e-4), the published figures are.
+# and every pair of them by Tukey and Kramer. "greatest" bounds the degrees of freedom: those of the stratum of the
+# factors' own unit.
 family_of <- function(fit, factors, d, greatest, tested) {
   grid <- expand.grid(rev(lapply(d[factors], function(f) factor(levels(f), levels = levels(f)))))
   L <- matrix(0, nrow(grid), ncol(fit$x))
@@ -108,11 +126,16 @@ family_of <- function(fit, factors, d, greatest, tested) {
     s <- apply(D, 1, function(l) if (estimable(fit, l)) spread_of(fit, l, greatest) else c(NA, NA))
     differences <- data.frame(a = label[pairs[1, ]], b = label[pairs[2, ]], estimate = apply(D, 1, estimate),
                               se = s[1, ], df = s[2, ])
-    reach <- qtukey(1 - alpha, groups, differences$df) * differences$se / sqrt(2)
+    critical <- NA * differences$df
+    alike <- signif(differences$df, 9)
+    for (df in unique(alike[!is.na(alike)])) {
+      critical[alike %in% df] <- critical_value(function(q) range_tail(q, groups, df))
+    }
+    reach <- critical * differences$se / sqrt(2)
     differences$lower <- differences$estimate - reach
     differences$upper <- differences$estimate + reach
-    differences$p_adjusted <- ptukey(sqrt(2) * abs(differences$estimate) / differences$se, groups,
-                                     differences$df, lower.tail = FALSE)
+    differences$p_adjusted <- mapply(range_tail, sqrt(2) * abs(differences$estimate) / differences$se,
+                                     groups, differences$df)
   }
   list(L = L, means = means, differences = differences)
 }
@@ -140,7 +163,7 @@ const strata = String.raw`
 # The analysis of variance of a balanced design from aov: each term is tested against the error of the
 # stratum in which it was allotted; blocks are fixed and stand against the coarsest. "names" are the
 # strata, coarsest first; "columns" are the columns of all but the last, which aov calls Within.
-strata_table <- function(model, blocks, names, columns) {
+strata_table <- function(model, d, blocks, names, columns) {
   parts <- if (inherits(model, "aovlist")) model[names(model) != "(Intercept)"] else list(Within = model)
   rows <- do.call(rbind, lapply(names(parts), function(stratum) {
     s <- summary(parts[[stratum]])[[1]]
@@ -157,7 +180,10 @@ strata_table <- function(model, blocks, names, columns) {
   at <- match(rows$error, ifelse(rows$residual, rows$stratum, NA))
   rows$mean_square <- rows$sum_of_squares / rows$df
   rows$error_df <- ifelse(rows$residual, NA, rows$df[at])
-  rows$f <- ifelse(rows$residual, NA, rows$mean_square / rows$mean_square[at])
+  # An error that is rounding noise (units treated alike weighed alike) is none.
+  noise <- max(1e-28 * sum(d$.value^2), 1e-20 * sum((d$.value - mean(d$.value))^2))
+  rows$usable <- rows$residual & rows$sum_of_squares > noise
+  rows$f <- ifelse(rows$residual | !rows$usable[at], NA, rows$mean_square / rows$mean_square[at])
   rows$p <- pf(rows$f, rows$df, rows$error_df, lower.tail = FALSE)
   rows
 }
@@ -182,7 +208,7 @@ fit_by_strata <- function(terms, d, table) {
   home <- table$stratum[match(sapply(terms, paste, collapse = ":"), ifelse(table$block, NA, table$term))]
   home <- c(coarsest, ifelse(is.na(home), coarsest, home))[m$term + 1]
   share <- lapply(found, function(s) unscaled * outer(home == s, home == s))
-  error <- match(found, ifelse(table$residual, table$stratum, NA))
+  error <- match(found, ifelse(table$usable, table$stratum, NA))
   square <- table$mean_square[error]
   has <- !is.na(error)
   m$D <- share[has]
