@@ -44,6 +44,7 @@ against_check <- function(fit, family, factor, check) {
   level <- paste0(factor, "=", check)
   control <- match(level, family$means$treatment)
   means <- family$means$mean
+  if (is.na(means[control])) return(NULL)
   others <- setdiff(seq_along(means), control)
   pairs <- family$differences
   # A difference of level - check stands in the family as one or the other.
@@ -52,7 +53,7 @@ against_check <- function(fit, family, factor, check) {
   sign <- ifelse(pairs$a[at] == level, -1, 1)
   L <- sweep(family$L[others, , drop = FALSE], 2, family$L[control, ])
   known <- !is.na(pairs$se[at])
-  chance <- largest_t(cov2cor(L[known, , drop = FALSE] %*% fit$V %*% t(L[known, , drop = FALSE])))
+  chance <- if (any(known)) largest_t(cov2cor(L[known, , drop = FALSE] %*% fit$V %*% t(L[known, , drop = FALSE])))
   d <- data.frame(treatment = family$means$treatment[others], estimate = sign * pairs$estimate[at],
                   se = pairs$se[at], df = pairs$df[at])
   critical <- NA * d$df

@@ -120,9 +120,9 @@ family_of <- function(fit, factors, d, greatest, tested) {
   means$upper <- means$mean + reach
   differences <- NULL
   if (tested) {
-    groups <- sum(!is.na(means$mean))
     pairs <- combn(nrow(grid), 2)
     D <- L[pairs[1, ], , drop = FALSE] - L[pairs[2, ], , drop = FALSE]
+    groups <- length(unique(as.vector(pairs[, apply(D, 1, estimable, m = fit)])))
     s <- apply(D, 1, function(l) if (estimable(fit, l)) spread_of(fit, l, greatest) else c(NA, NA))
     differences <- data.frame(a = label[pairs[1, ]], b = label[pairs[2, ]], estimate = apply(D, 1, estimate),
                               se = s[1, ], df = s[2, ])
