@@ -65,6 +65,7 @@ const conclude = String.raw`
 #   unit           the column that names the units of the finest factor; unit_stratum their stratum
 conclude <- function(measure, cut, d, fit, anova, components, design) {
   label <- sapply(design$terms, paste, collapse = ":")
+  anova <- anova[, c("term", "df", "sum_of_squares", "mean_square", "error", "error_df", "f", "p")]
   hidden <- anova$term %in% label[!design$tested]
   anova[hidden, c("f", "p")] <- NA                         # no error to test these against
   families <- lapply(seq_along(design$terms), function(k) {

@@ -99,7 +99,6 @@ function fitLines(entry: Inference, plan: AnalysisPlan, into = 'result'): string
   const { names, columns } = errorsOf(plan);
   const fixed = [...design.blocks, ...design.terms.map(({ factors }) => factors)];
   const formula = `.value ~ ${fixed.map((factors) => factors.map(rName).join(':')).join(' + ')}`;
-  const blocks = rStrings(design.blocks.map((factors) => factors.join(':')));
   const concluded = (anova: string, components: string) =>
     `${into} <- conclude(${arguments_(entry)}, d, fit, ${anova}, ${components}, design)`;
   if (kind === 'strata') {
@@ -108,13 +107,11 @@ function fitLines(entry: Inference, plan: AnalysisPlan, into = 'result'): string
     return [
       columns.length < 2
         ? `model <- ${call}`
-        : `model <- suppressWarnings(${call})   # finer units lie within coarser ones`,
-      `table <- strata_table(model, d, ${blocks}, ${rStrings(names)}, ${rStrings(columns)})`,
+        : `# aov warns that finer units lie within coarser ones, as they are meant to.\nmodel <- suppressWarnings(${call})`,
+      'table <- strata_table(model, d, sapply(design$blocks, paste, collapse = ":"), design$strata, design$columns)',
       'fit <- fit_by_strata(c(design$blocks, design$terms), d, table)',
-      concluded(
-        'table[, c("term", "df", "sum_of_squares", "mean_square", "error", "error_df", "f", "p")]',
-        `strata_components(table, ${rStrings(names)}, ${rStrings(columns)}, d)`,
-      ),
+      'components <- strata_components(table, design$strata, design$columns, d)',
+      concluded('table', 'components'),
     ];
   }
   if (kind === 'least squares') {
