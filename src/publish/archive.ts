@@ -1,4 +1,5 @@
-import { zipSync, type ZipOptions } from 'fflate';
+import { crc32, deflateRawSync } from 'node:zlib';
+import { Zip, type ZipInputFile } from 'fflate';
 
 /** What is compressed already is stored as it is. */
 const packed = /\.(?:xlsx|parquet|zip|jpg|png|webp|avif)$/;
@@ -20,11 +21,43 @@ export function archive(
   day: string,
   files: readonly { name: string; bytes: Uint8Array }[],
 ): Uint8Array {
-  const entries = files.map(({ name, bytes }): [string, [Uint8Array, ZipOptions]] => {
-    if (!isInside(name)) throw new Error(`archive: the file name "${name}" leaves its folder`);
-    return [`${folder}/${name}`, [bytes, { level: packed.test(name) ? 0 : 6 }]];
+  const chunks: Uint8Array<ArrayBuffer>[] = [];
+  const zip = new Zip((error, chunk) => {
+    if (error) throw error;
+    chunks.push(chunk);
   });
-  return zipSync(Object.fromEntries(entries), { mtime: noonOf(day), os: 3, attrs: 0o100644 << 16 });
+  for (const { name, bytes } of files) {
+    if (!isInside(name)) throw new Error(`archive: the file name "${name}" leaves its folder`);
+    addEntry(zip, `${folder}/${name}`, bytes, noonOf(day));
+  }
+  zip.end();
+  return joined(chunks);
+}
+
+/** An entry of known size, deflated by Node itself: many times as fast as in JavaScript. */
+function addEntry(zip: Zip, filename: string, bytes: Uint8Array, mtime: Date): void {
+  const stored = packed.test(filename);
+  const entry: ZipInputFile = {
+    filename,
+    size: bytes.length,
+    crc: crc32(bytes),
+    compression: stored ? 0 : 8,
+    mtime,
+    os: 3,
+    attrs: 0o100644 << 16,
+  };
+  zip.add(entry);
+  entry.ondata!(null, new Uint8Array(stored ? bytes : deflateRawSync(bytes, { level: 6 })), true);
+}
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const all = new Uint8Array(chunks.reduce((length, chunk) => length + chunk.length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    all.set(chunk, at);
+    at += chunk.length;
+  }
+  return all;
 }
 
 /** True where every part of the path is a plain name. */
