@@ -1,0 +1,74 @@
+import type { Seasons } from '../model/generated/seasons.ts';
+import { tUpperQuantile } from '../statistics/distributions/student-t.ts';
+import { letters } from '../statistics/letters.ts';
+import { studentizedRangeUpperQuantile, studentizedRangeUpperTail } from '../statistics/studentized-range.ts';
+import type { TwoWayAdditive } from '../statistics/two-way-table/two-way-additive.ts';
+
+const alpha = 0.05;
+
+/** Every pair within a linked set by Tukey and Kramer's method, limits simultaneous within the set. */
+export function pairsOf(fit: TwoWayAdditive, cultivars: readonly string[]): Seasons['differences'] {
+  return fit.differences.map(({ a, b, set, estimate, se, df }) => {
+    const pair = { a: cultivars[a]!, b: cultivars[b]!, estimate, se, df };
+    if (se === null || df === null) return { ...pair, lower: null, upper: null, p_adjusted: null };
+    const groups = fit.sets[set]!.rows.length;
+    const reach = (studentizedRangeUpperQuantile(alpha, groups, df) * se) / Math.SQRT2;
+    const q = (Math.abs(estimate) * Math.SQRT2) / se;
+    return {
+      ...pair,
+      lower: estimate - reach,
+      upper: estimate + reach,
+      p_adjusted: studentizedRangeUpperTail(q, groups, df),
+    };
+  });
+}
+
+/** The adjusted means, with letters within each linked set, and in percent of the check where it is linked. */
+export function adjustedMeans(
+  fit: TwoWayAdditive,
+  cultivars: readonly string[],
+  check: string | null,
+): Seasons['adjusted_means'] {
+  const display = lettersBySet(fit, pairsOf(fit, cultivars), cultivars);
+  const ofCheck = fit.means.find(({ row }) => cultivars[row] === check);
+  return fit.means.map(({ row, set, estimate, se, df, columns }) => {
+    const reach = se === null || df === null ? null : tUpperQuantile(alpha / 2, df) * se;
+    const linked = ofCheck !== undefined && ofCheck.set === set && ofCheck.estimate > 0;
+    return {
+      cultivar: cultivars[row]!,
+      mean: estimate,
+      se,
+      df,
+      lower: reach === null ? null : estimate - reach,
+      upper: reach === null ? null : estimate + reach,
+      letters: display.get(row) ?? null,
+      trials: columns,
+      percent_of_check: linked ? (100 * estimate) / ofCheck.estimate : null,
+    };
+  });
+}
+
+function lettersBySet(
+  fit: TwoWayAdditive,
+  pairs: Seasons['differences'],
+  cultivars: readonly string[],
+): Map<number, string> {
+  const p = new Map(
+    pairs.flatMap(({ a, b, p_adjusted }) => [
+      [`${a} ${b}`, p_adjusted],
+      [`${b} ${a}`, p_adjusted],
+    ]),
+  );
+  const display = new Map<number, string>();
+  fit.sets.forEach((_, set) => {
+    const means = fit.means.filter((mean) => mean.set === set).sort((a, b) => b.estimate - a.estimate);
+    const matrix = means.map((one) =>
+      means.map((other) =>
+        one === other ? 1 : (p.get(`${cultivars[one.row]!} ${cultivars[other.row]!}`) ?? null),
+      ),
+    );
+    if (means.length < 2 || matrix.some((line) => line.includes(null))) return;
+    letters(matrix as number[][], alpha).forEach((text, index) => display.set(means[index]!.row, text));
+  });
+  return display;
+}
