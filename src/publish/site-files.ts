@@ -1,4 +1,6 @@
+import seasonsSchema from '../../schemas/seasons.schema.json' with { type: 'json' };
 import indexSchema from '../../schemas/index.schema.json' with { type: 'json' };
+import { seasons } from '../compare/seasons.ts';
 import type { Library } from '../model/library.ts';
 import { address } from './addresses.ts';
 import { allWeightsResource } from './all-weights-resource.ts';
@@ -78,6 +80,18 @@ export function siteFiles(library: Library): PublishedFile[] {
       'application/schema+json',
       'What the keys of index.json mean.',
       indexSchema,
+    ),
+    jsonFile(
+      'data/seasons.json',
+      'application/json',
+      'Cultivars compared across the seasons of each crop, to full precision.',
+      seasons(library.trials),
+    ),
+    jsonFile(
+      'data/seasons.schema.json',
+      'application/schema+json',
+      'What the keys of seasons.json mean.',
+      seasonsSchema,
     ),
     jsonFile(
       'data/catalog.jsonld',
