@@ -1,9 +1,8 @@
-import { zipSync } from 'fflate';
 import type { Cell, Table } from './csv.ts';
 import { guardedText } from './formula-guard.ts';
 import { numberText } from './csv.ts';
 import { xmlText } from './xml-text.ts';
-import { noonOf } from './archive.ts';
+import { zipFile } from './zip-file.ts';
 
 /**
  * A spreadsheet in Office Open XML (ECMA-376, part 1), written here because it must come out synchronously
@@ -97,9 +96,6 @@ export function spreadsheet(sheets: readonly Sheet[], about: SpreadsheetAbout): 
   };
   sheets.forEach((sheet, index) => (parts[`xl/${path(index + 1)}`] = sheetXml(sheet)));
   const encoder = new TextEncoder();
-  const entries = Object.entries(parts).map(([name, text]) => [name, encoder.encode(text)]);
-  return zipSync(Object.fromEntries(entries) as Record<string, Uint8Array>, {
-    level: 6,
-    mtime: noonOf(about.day),
-  });
+  const entries = Object.entries(parts).map(([name, text]) => ({ name, bytes: encoder.encode(text) }));
+  return zipFile(entries, about.day);
 }
