@@ -7,6 +7,7 @@ import { compareProblems } from '../check/print-problem.ts';
 import type { Cultivar, SiteSettings } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
 import type { Trial } from '../model/trial.ts';
+import type { FolderFiles } from '../read/folder-files.ts';
 import { listTrials, readContentFiles, readTrialFolder } from '../read/folder.ts';
 import { type Progress, progressOf } from './progress.ts';
 
@@ -40,8 +41,9 @@ export async function loadContent(
   const ids = await listTrials(content);
   // A faulty cultivars.yaml is reported once, not once more for every cultivar.
   const context = { cultivars: cultivars.value, today: today() };
+  const folders = readAhead(ids.map((id) => resolve(content, 'trials', id)));
   for (const [index, id] of ids.entries()) {
-    const files = await readTrialFolder(resolve(content, 'trials', id));
+    const files = ((await folders.next()) as IteratorYieldResult<FolderFiles>).value;
     const checked = checkTrial(id, files, { ...context, prefix: 'trials/' });
     problems.push(...checked.problems);
     if (checked.trial) trials.push(checked.trial);
@@ -58,6 +60,18 @@ export async function loadContent(
     problems,
     folders: ids.length,
   };
+}
+
+/** How many folders are read while one is checked. */
+const ahead = 8;
+
+/** Trial folders in their order, the next few already being read. */
+async function* readAhead(paths: readonly string[]): AsyncGenerator<FolderFiles> {
+  const reading: Promise<FolderFiles>[] = [];
+  for (let next = 0; next < paths.length || reading.length > 0;) {
+    while (next < paths.length && reading.length < ahead) reading.push(readTrialFolder(paths[next++]!));
+    yield await reading.shift()!;
+  }
 }
 
 /**

@@ -2,7 +2,7 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join, resolve, sep } from 'node:path';
 import type { Library } from '../model/library.ts';
-import { publishedFiles, siteFiles } from '../publish/files.ts';
+import { type PublishedFile, publishedFiles, siteFiles } from '../publish/files.ts';
 import { type Progress, progressOf } from './progress.ts';
 
 /** Writes every published file below the output folder. */
@@ -11,18 +11,22 @@ export async function writeFiles(
   output: string,
   progress: Progress = progressOf('Publishing'),
 ): Promise<void> {
-  for (const file of siteFiles(library)) await write(output, file.name, file.bytes);
+  await writeAll(output, siteFiles(library));
   for (const [index, item] of library.trials.entries()) {
     const files = item.findings === null ? [] : publishedFiles(item, library);
-    for (const file of files) await write(output, `data/${item.trial.id}/${file.name}`, file.bytes);
+    await writeAll(join(output, 'data', item.trial.id), files);
     progress.done(index + 1, library.trials.length);
   }
   progress.end();
 }
 
-async function write(output: string, name: string, bytes: Uint8Array): Promise<void> {
-  const path = resolve(join(output, name));
-  if (!path.startsWith(resolve(output) + sep)) throw new Error(`The file name "${name}" leaves its folder`);
-  await mkdir(dirname(path), { recursive: true });
-  await writeFile(path, bytes);
+/** Writes files below a folder, all at once; none may leave it. */
+async function writeAll(folder: string, files: readonly PublishedFile[]): Promise<void> {
+  const paths = files.map(({ name }) => {
+    const path = resolve(join(folder, name));
+    if (!path.startsWith(resolve(folder) + sep)) throw new Error(`The file name "${name}" leaves its folder`);
+    return path;
+  });
+  for (const each of new Set(paths.map(dirname))) await mkdir(each, { recursive: true });
+  await Promise.all(files.map(({ bytes }, index) => writeFile(paths[index]!, bytes)));
 }

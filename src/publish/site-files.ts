@@ -12,6 +12,7 @@ import { dataset, finished } from './dataset.ts';
 import { datasetIndex } from './dataset-index.ts';
 import { feed } from './feed.ts';
 import { licence } from './licence.ts';
+import { madeOnce } from './made-once.ts';
 import { parquetFile } from './parquet.ts';
 import { jsonFile, textFile, type PublishedFile } from './published-file.ts';
 import { siteDataPackage } from './site-data-package.ts';
@@ -65,8 +66,8 @@ function allWeights(library: Library): PublishedFile[] {
   ];
 }
 
-/** The files across trials, each named by its path from the site's root on. */
-export function siteFiles(library: Library): PublishedFile[] {
+/** The files across trials, each named by its path from the site's root on. They are made once for each library. */
+export const siteFiles = madeOnce('site-files', (library: Library): PublishedFile[] => {
   return [
     ...allWeights(library),
     jsonFile(
@@ -108,4 +109,4 @@ export function siteFiles(library: Library): PublishedFile[] {
       `User-agent: *\nAllow: /\n\nSitemap: ${address(library.site, 'sitemap.xml')}\n`,
     ),
   ];
-}
+});
