@@ -64,7 +64,8 @@ export function figureTableHtml({ caption, columns, rows }: FigureTable): string
 }
 
 function unitHtml(unit: Text | undefined, first: FirstUnits): string {
-  return unit === undefined || unit === '' ? '' : `<span class="unit">, ${textHtml(unit, first)}</span>`;
+  const nothing = unit === undefined || unit === '' || (typeof unit !== 'string' && unit.metric === '');
+  return nothing ? '' : `<span class="unit">, ${textHtml(unit, first)}</span>`;
 }
 
 function cellHtml(cell: Text | TableCell, first: FirstUnits): string {

@@ -54,7 +54,7 @@ suite('the finding in a sentence', () => {
     const trial = trialOf(plants);
     const text = plainText(findingSentence(trial, computeFindings(trial))).replaceAll('\u00A0', ' ');
     expect(text).toContain('Plover weighed most, 135.0 g a plant on average, and Wren least, 105.0 g.');
-    expect(text).toContain('describes what was weighed and tests nothing');
+    expect(text).toContain('describes what was found and tests nothing');
   });
 
   test('never prints a difference that is there as 0, in either unit', () => {
