@@ -158,7 +158,7 @@ function descriptionOf(
       ? null
       : `column 1 at the ${reversed ? 'right' : 'left'} beside the ${container.column_1}`,
   ].filter((side) => side !== null);
-  const grid = `A grid of ${String(container.rows)} rows and ${String(container.columns)} columns`;
+  const grid = `A grid of ${counted(container.rows, 'row')} and ${counted(container.columns, 'column')}`;
   const weighed = outcomes
     .filter(({ value, nothingWeighed }) => value !== null && !nothingWeighed)
     .sort((a, b) => a.value! - b.value!);
@@ -170,4 +170,8 @@ function descriptionOf(
       ? 'Nothing was weighed.'
       : `From ${formatQuantity(least.value!, unit, digits).metric} (${place(least)}) to ${formatQuantity(most.value!, unit, digits).metric} (${place(most)}).`;
   return `${[grid, ...sides].join(', ')}, as the harvester stood. ${range}`;
+}
+
+function counted(count: number, thing: string): string {
+  return `${count} ${thing}${count === 1 ? '' : 's'}`;
 }
