@@ -25,7 +25,7 @@ export const tools = {
   astroCheck: {
     name: 'types of the pages',
     script: 'astro/bin/astro.mjs',
-    args: ['check', '--minimumFailingSeverity', 'hint'],
+    args: ['check', '--minimumFailingSeverity', 'warning'],
   },
   typescript: {
     name: 'types',

@@ -1,9 +1,10 @@
 import astro from 'eslint-plugin-astro';
 import globals from 'globals';
+import { defineConfig } from 'eslint/config';
 import tseslint from 'typescript-eslint';
 import rooms from './rooms.js';
 
-export default tseslint.config(
+export default defineConfig(
   {
     ignores: [
       '**/dist/',
