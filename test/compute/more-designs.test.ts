@@ -207,3 +207,71 @@ suite('the next trial', () => {
     expect(first!.replicates_needed).toBeGreaterThan(2);
   });
 });
+
+suite('scores', () => {
+  const marks = [2, 1, 4, 1, 0, 3, 3, 1, 4, 0, 2, 3, 2, 0, 5];
+  const scored = (blocks: boolean) =>
+    trialOf(
+      marks.map((weight, index): PlantOfTrial => ({
+        container: blocks ? `T${Math.floor(index / 3)}` : 'T0',
+        ...(blocks ? { block: `${Math.floor(index / 3)}` } : {}),
+        treatment: { cultivar: 'abc'[index % 3]! },
+        weight,
+      })),
+      { variable: { kind: 'scored', unit: '{score}' } },
+    );
+  const given = {
+    y: marks,
+    t: marks.map((_, index) => 'abc'[index % 3]!),
+    b: marks.map((_, index) => Math.floor(index / 3)),
+  };
+
+  test('in blocks are compared by Friedman, with medians and without means or sums of squares', async () => {
+    const inference = entry(scored(true));
+    const [statistic, p] = await numbersFromR(
+      'h <- friedman.test(y, factor(t), factor(b)); unname(c(h$statistic, h$p.value))',
+      given,
+    );
+    expect(inference).toMatchObject({
+      verdict: 'tested',
+      method: null,
+      anova: [],
+      means: [],
+      differences: [],
+    });
+    expect(inference.rank_test!.method).toBe('Friedman');
+    expectClose(inference.rank_test!.statistic, statistic!, 1e-9);
+    expectClose(inference.rank_test!.p, p!, 1e-8);
+    expect(
+      inference.rank_test!.medians.map(({ treatment, median }) => [treatment['cultivar'], median]),
+    ).toEqual([
+      ['a', 2],
+      ['b', 1],
+      ['c', 4],
+    ]);
+  });
+
+  test('without blocks are compared by Kruskal and Wallis', async () => {
+    const inference = entry(scored(false));
+    const [statistic, p] = await numbersFromR(
+      'h <- kruskal.test(y, factor(t)); unname(c(h$statistic, h$p.value))',
+      given,
+    );
+    expect(inference.rank_test!.method).toBe('Kruskal-Wallis');
+    expectClose(inference.rank_test!.statistic, statistic!, 1e-9);
+    expectClose(inference.rank_test!.p, p!, 1e-8);
+  });
+
+  test('of one container for each treatment are not tested', () => {
+    const trial = trialOf(
+      marks.map((weight, index): PlantOfTrial => ({
+        container: `T${index % 3}`,
+        treatment: { cultivar: 'abc'[index % 3]! },
+        weight,
+      })),
+      { variable: { kind: 'scored', unit: '{score}' } },
+    );
+    expect(entry(trial)).toMatchObject({ verdict: 'not tested' });
+    expect(entry(trial).rank_test).toBeUndefined();
+  });
+});

@@ -18,6 +18,7 @@ import { plantsPerUnit } from './plants-per-unit.ts';
 import { randomisationTestOf } from './randomisation.ts';
 import { rankTestOf } from './rank-test.ts';
 import { unitsOfFactors } from './replicates.ts';
+import { residualVariation } from './residual-variation.ts';
 import { transformedAnalysis } from './transformed.ts';
 import { unitMeans } from './unit-means.ts';
 import {
@@ -25,6 +26,7 @@ import {
   modelInWords,
   notRandomised,
   nothingVaries,
+  scoresOfSeveralStrata,
   withoutErrorDegrees,
   withoutReplicates,
 } from './verdict-words.ts';
@@ -75,6 +77,10 @@ export function infer(
   if (design.terms.every(({ name }) => lacking.get(name) !== null)) {
     return untested(distinct([...lacking.values()]).join(' '));
   }
+  if (trial.metadata.variables[0]!.kind === 'scored') {
+    const reasons = distinct([...lacking.values()]);
+    return reasons.length > 0 ? untested(reasons.join(' ')) : inferFromRanks(trial, design, untested);
+  }
   const fit = fitModel(design, degrees);
   if ('reason' in fit) return untested(`No test could be made: ${fit.reason}.`);
   for (const row of fit.anova) {
@@ -103,7 +109,7 @@ export function infer(
     reason: reasons.join(' '),
     method: fit.method,
     model: modelInWords(trial, measure, design.blocks, design.terms, strataWithError(degrees)),
-    anova: fit.anova.map((row) => withholdUntested(row, lacking.get(row.term) ?? null)),
+    anova: fit.anova.map((row) => withholdUntested(row, lacking.get(row.term) ?? null, degrees)),
     variance_components: fit.varianceComponents,
     means: families.flatMap((family) => family.means),
     differences: families.flatMap((family) => family.differences),
@@ -132,6 +138,24 @@ export function infer(
       residual: units.fit.residuals[index]!,
       normal_score: scores[index]!,
     })),
+  };
+}
+
+/** Scores are marks, not amounts: medians and a test on ranks, no means, and no sums of squares. */
+function inferFromRanks(
+  trial: Trial,
+  design: AnalysisDesign,
+  untested: (reason: string) => Inference,
+): Inference {
+  const ranked = rankTestOf(trial, design, unitMeans(design));
+  if (ranked === null) return untested(scoresOfSeveralStrata);
+  if (ranked.p === null)
+    return { ...untested(`No test could be made: ${ranked.reason ?? ''}.`), rank_test: ranked };
+  return {
+    ...untested(trial.metadata.design.randomised ? '' : notRandomised),
+    verdict: 'tested',
+    model: `ranks of ${design.finest}s by ${ranked.method}`,
+    rank_test: ranked,
   };
 }
 
@@ -175,8 +199,11 @@ function reasonOfRow(trial: Trial, design: AnalysisDesign, name: string, reason:
 function withholdUntested(
   row: Inference['anova'][number],
   reason: string | null,
+  degrees: ReadonlyMap<string, number>,
 ): Inference['anova'][number] {
-  return reason === null ? row : { ...row, f: null, p: null, reason };
+  if (reason === null) return row;
+  const noError = row.error !== null && degrees.get(row.error) === 0;
+  return { ...row, f: null, p: null, error_df: noError ? 0 : row.error_df, reason };
 }
 
 function distinct(reasons: readonly (string | null)[]): string[] {
@@ -196,31 +223,6 @@ function standardErrorsOfDifferences(families: readonly Family[]): NonNullable<I
   const smallest = Math.min(...errors);
   const largest = Math.max(...errors);
   return largest - smallest <= 1e-9 * largest ? null : { smallest, mean: meanOf(errors), largest };
-}
-
-/**
- * The coefficient of variation between the units of the finest factor, in percent: the standard deviation of
- * a unit's mean about what blocks and treatments make of it, over the general mean.
- */
-function residualVariation(design: AnalysisDesign, fit: FittedModel, units: number): number | null {
-  const variance = varianceOfUnitMean(design, fit, units);
-  const mean = meanOf(design.observations.map(({ value }) => value));
-  return variance === null || mean <= 0 ? null : (100 * Math.sqrt(variance)) / mean;
-}
-
-/** The variance of the mean of one unit of the finest factor, from the components at and below its stratum. */
-function varianceOfUnitMean(design: AnalysisDesign, fit: FittedModel, units: number): number | null {
-  const names = [...design.errors.strata.map(({ name }) => name), design.errors.residual];
-  const at = names.indexOf(stratumOf(design, design.finest));
-  let total = 0;
-  for (const name of names.slice(at)) {
-    const component = fit.varianceComponents.find(({ term }) => term === name);
-    if (component?.variance === undefined || component.variance === null) return null;
-    const groups = design.errors.strata.find((stratum) => stratum.name === name)?.groups;
-    const count = groups ? new Set(groups).size : design.observations.length;
-    total += (component.variance * units) / count;
-  }
-  return total > 0 ? total : null;
 }
 
 function optional<K extends string, V>(key: K, value: V | null): Partial<Record<K, V>> {

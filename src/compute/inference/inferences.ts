@@ -4,7 +4,7 @@ import { type Cut, analysedCuts } from '../cuts.ts';
 import { type Yields } from '../yields.ts';
 import { infer, notTested } from './infer.ts';
 import { type Measure, type Observation, observationsOf } from './observations.ts';
-import { tooFewTreatments, wholePots } from './verdict-words.ts';
+import { scoresAreNotSummed, tooFewTreatments, wholePots } from './verdict-words.ts';
 
 const measures: readonly Measure[] = ['per_pot', 'per_plant_set', 'per_plant_harvested'];
 
@@ -28,6 +28,10 @@ export function inferences(trial: Trial, yieldsOfCut: (cut: Cut) => Yields): Inf
 function entryOf(trial: Trial, measure: Measure, cut: Cut, observations: readonly Observation[]): Inference {
   const untested = (reason: string) => notTested(trial, measure, cut, observations, reason);
   if (observations.length === 0 && measure !== 'per_pot') return untested(wholePots);
+  const scored = trial.metadata.variables[0]!.kind === 'scored';
+  if (scored && measure === 'per_pot' && trial.positions.some(({ plants }) => plants > 1)) {
+    return untested(scoresAreNotSummed);
+  }
   const varied = (trial.metadata.factors ?? []).some(
     ({ id }) => new Set(observations.map(({ position }) => position.treatment[id])).size > 1,
   );

@@ -6,7 +6,8 @@ import { meanOf } from '../../statistics/mean.ts';
 import { medianOf } from '../../statistics/median.ts';
 import type { Treatment } from '../../model/trial.ts';
 import type { AnalysisDesign } from './analysis-design.ts';
-import type { UnitMeans } from './unit-means.ts';
+import { treatmentGroups, treatmentKey } from '../treatments.ts';
+import type { UnitMean, UnitMeans } from './unit-means.ts';
 
 type RankTest = NonNullable<Inference['rank_test']>;
 
@@ -18,11 +19,11 @@ type RankTest = NonNullable<Inference['rank_test']>;
 export function rankTestOf(trial: Trial, design: AnalysisDesign, { units }: UnitMeans): RankTest | null {
   if (trial.metadata.variables[0]!.kind === 'measured' || design.errors.strata.length > 1) return null;
   const byTreatment = Map.groupBy(units, ({ treatment }) => treatment);
-  const medians = [...byTreatment].map(([key, members]) => ({
-    treatment: Object.fromEntries(JSON.parse(key) as [string, string][]) as Treatment,
-    median: medianOf(members.map(({ mean }) => mean)),
-    n: members.length,
-  }));
+  const order = treatmentGroups(trial).map(({ treatment }) => treatmentKey(treatment));
+  const medians = order.flatMap((key) => {
+    const members = byTreatment.get(key);
+    return members === undefined ? [] : [medianOfUnits(key, members)];
+  });
   const keys = [...byTreatment.keys()];
   const blocks = [...Map.groupBy(units, ({ block }) => block).values()];
   if (blocks.length < 2) {
@@ -43,4 +44,12 @@ export function rankTestOf(trial: Trial, design: AnalysisDesign, { units }: Unit
 function numbers(test: ReturnType<typeof friedman>): Pick<RankTest, 'statistic' | 'df' | 'p' | 'reason'> {
   const { statistic, df, p } = test;
   return { statistic, df, p, ...('reason' in test ? { reason: test.reason } : {}) };
+}
+
+function medianOfUnits(key: string, members: readonly UnitMean[]): RankTest['medians'][number] {
+  return {
+    treatment: Object.fromEntries(JSON.parse(key) as [string, string][]) as Treatment,
+    median: medianOf(members.map(({ mean }) => mean)),
+    n: members.length,
+  };
 }

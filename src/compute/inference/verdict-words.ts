@@ -35,6 +35,12 @@ export const nothingVaries =
 
 export const wholePots = 'Pots were weighed whole, so nothing is known of single plants.';
 
+export const scoresOfSeveralStrata =
+  'Scores are compared by their ranks, and for units within units there is no plain test on ranks. The medians stand as they are.';
+
+export const scoresAreNotSummed =
+  'Scores are marks, not amounts: those of several plants of a pot are not summed.';
+
 export const tooFewTreatments =
   'Fewer than two treatments have a known weight, so there is nothing to compare.';
 

@@ -2,6 +2,7 @@ import type { Findings } from '../../model/findings.ts';
 import type { Cultivar } from '../../model/library.ts';
 import type { Trial } from '../../model/trial.ts';
 import { againstCheckSentences, pairSentences } from './compared-sentences.ts';
+import { rankSentence } from './rank-sentence.ts';
 import { type Telling, tellingOf } from './telling.ts';
 import type { Words } from './words.ts';
 
@@ -18,6 +19,7 @@ export function findingSentence(
   const { inference } = telling.headline;
   if (findings.treatments.length < 2) return onlyOne(telling);
   if (inference?.verdict !== 'tested') return described(telling);
+  if (inference.anova.length === 0) return rankSentence(telling, inference) ?? described(telling);
   return againstCheckSentences(telling, inference) ?? pairSentences(telling, inference) ?? described(telling);
 }
 

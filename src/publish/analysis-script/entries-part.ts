@@ -48,7 +48,7 @@ function tested(entry: Inference, plan: AnalysisPlan): string {
     entry.reason === '' ? '' : rComment(entry.reason),
     `d <- observations(${arguments_(entry)})`,
     `design <- ${designOf(entry, plan)}`,
-    ...fitLines(entry, plan),
+    ...(byRanksAlone(entry) ? rankedResult(entry, plan) : fitLines(entry, plan)),
     rankLines(entry, plan),
     transformed ? otherScaleLines(entry, plan, transformed.scale) : '',
     `show_result(result)`,
@@ -56,6 +56,20 @@ function tested(entry: Inference, plan: AnalysisPlan): string {
   ]
     .filter((line) => line !== '')
     .join('\n');
+}
+
+/** Scores have no sums of squares in the findings: medians and a test on ranks alone. */
+function byRanksAlone(entry: Inference): boolean {
+  return entry.anova.length === 0;
+}
+
+/** A result with nothing in it yet; units are told from a fit, whose sums of squares are not used. */
+function rankedResult(entry: Inference, plan: AnalysisPlan): string[] {
+  const [measure, cut] = [rString(entry.measure), rString(String(entry.cut))];
+  return [
+    ...fitLines(entry, plan).filter((line) => !line.startsWith('result <-')),
+    `result <- list(measure = ${measure}, cut = ${cut}, verdict = "tested")`,
+  ];
 }
 
 function listOfTerms(terms: readonly (readonly string[])[]): string {

@@ -1,0 +1,25 @@
+import type { Inference } from '../../model/findings.ts';
+import { formatNumber } from '../format/format-number.ts';
+import type { Telling } from './telling.ts';
+import type { Words } from './words.ts';
+
+/** Scores compared by ranks: the highest and lowest median, then whether ranks tell the treatments apart. */
+export function rankSentence(telling: Telling, { rank_test: ranks, alpha }: Inference): Words | null {
+  if (!ranks || ranks.p === null) return null;
+  const known = ranks.medians.flatMap(({ treatment, median }) =>
+    median === null ? [] : [{ treatment, median }],
+  );
+  const descending = known.sort((a, b) => b.median - a.median);
+  const [most, least] = [descending[0], descending.at(-1)];
+  if (most === undefined || least === undefined) return null;
+  const marks = (value: number) => formatNumber(value, Number.isInteger(value) ? 0 : 1);
+  const medians =
+    most.median === least.median
+      ? `Every treatment had a median of ${marks(most.median)}`
+      : `${telling.name(most.treatment)} had the highest median, ${marks(most.median)}, and ${telling.within(least.treatment)} the lowest, ${marks(least.median)}`;
+  const apart =
+    ranks.p < alpha
+      ? 'by their ranks the treatments are not all alike'
+      : 'by their ranks this trial could not tell the treatments apart';
+  return [`${medians}; ${apart}.`];
+}
