@@ -4,16 +4,16 @@ import { isWeight } from '../model/units.ts';
 import { sum } from '../statistics/sum.ts';
 import { type Cut, dateOfCut } from './cuts.ts';
 import { daysBetween } from './days-between.ts';
-import { finestUnit } from './experimental-unit.ts';
+import { commonUnit } from './experimental-unit.ts';
 import { coverOfPosition } from './growing-area.ts';
 import { positionKey } from './position-key.ts';
-import { summaryOf } from './summary-of.ts';
+import { marksNotAmounts, notReplicates, summaryOf } from './summary-of.ts';
 import { type TreatmentGroup, treatmentGroups } from './treatments.ts';
 import type { PotYield, Yield, Yields } from './yields.ts';
 
 /** Describes every treatment combination over one cut or all. */
 export function describe(trial: Trial, yields: Yields, cut: Cut): TreatmentDescription[] {
-  const unit = finestUnit(trial);
+  const unit = commonUnit(trial);
   return treatmentGroups(trial).map((group) => describeTreatment(trial, yields, cut, group, unit));
 }
 
@@ -22,7 +22,7 @@ function describeTreatment(
   yields: Yields,
   cut: Cut,
   group: TreatmentGroup,
-  unit: ReturnType<typeof finestUnit>,
+  unit: ReturnType<typeof commonUnit>,
 ): TreatmentDescription {
   const keys = new Set(group.positions.map(positionKey));
   const plants = yields.plants.filter(({ position }) => keys.has(positionKey(position)));
@@ -30,12 +30,14 @@ function describeTreatment(
   const single = plants.filter((plant) => plant.plant !== null);
   const onePlantAPot = group.positions.every((position) => position.plants === 1);
   const onePotAUnit = unit === 'position' || (unit === 'plot' && plotsAreSinglePots(group.positions));
+  const scored = trial.metadata.variables[0]!.kind === 'scored';
+  const withheld = (replicates: boolean) => (scored ? marksNotAmounts : replicates ? null : notReplicates);
   const perPlant = (of: 'set' | 'harvested') =>
     single.length === 0
       ? null
       : summaryOf(
           single.map((plant) => plant[of]),
-          onePotAUnit && onePlantAPot,
+          withheld(onePotAUnit && onePlantAPot),
         );
   const reasons: string[] = [];
   if (single.length === 0) reasons.push('Pots were weighed whole, so nothing is known of single plants.');
@@ -57,9 +59,9 @@ function describeTreatment(
     per_plant_set: perPlant('set'),
     per_pot: summaryOf(
       pots.map(({ pot }) => pot),
-      onePotAUnit,
+      withheld(onePotAUnit),
     ),
-    per_container: summaryOf(containerTotals(pots), unit === 'container'),
+    per_container: summaryOf(containerTotals(pots), withheld(unit === 'container')),
     kg_per_m2: area.value,
     g_per_m2_day: area.value !== null && days !== null && days > 0 ? (area.value * 1000) / days : null,
     days_from_sowing: daysSinceSowing,

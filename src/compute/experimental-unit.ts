@@ -46,3 +46,13 @@ export function finestUnit(trial: Trial): UnitStratum | null {
   );
   return units.length === 0 ? null : unitStrata[Math.max(...units)]!;
 }
+
+/**
+ * The unit that replicates whole treatment combinations: that of every factor. Null where factors have
+ * different units (a combination's sub-plots then lie in main plots, and are no replicates of it), and
+ * without factors.
+ */
+export function commonUnit(trial: Trial): UnitStratum | null {
+  const units = new Set((trial.metadata.factors ?? []).map(({ id }) => experimentalUnit(trial, id)));
+  return units.size === 1 ? [...units][0]! : null;
+}

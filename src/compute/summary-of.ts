@@ -11,10 +11,10 @@ import type { Yield } from './yields.ts';
  * Describes some yields, in their own unit (the coefficient of variation in percent). Unknown yields are
  * counted as missing and left out; yields left out on purpose are not counted.
  *
- * @param replicates whether these values are the replicates of the treatment: only then have the standard
- *   error and the interval of the mean a meaning, and elsewhere they are null
+ * @param withheld why there is no standard error and no interval of the mean: they have a meaning only where
+ *   these values are the replicates of the treatment; null where they are
  */
-export function summaryOf(yields: readonly Yield[], replicates: boolean): Summary {
+export function summaryOf(yields: readonly Yield[], withheld: string | null): Summary {
   const counted = yields.filter(({ value, unknown }) => value !== null || unknown);
   const values = counted.map(({ value }) => value);
   const average = mean(values);
@@ -23,7 +23,8 @@ export function summaryOf(yields: readonly Yield[], replicates: boolean): Summar
   const reasons: string[] = [];
   if (average.value === null) reasons.push('No weight is known.');
   else if (average.n < 2) reasons.push('One value has no spread.');
-  if (!replicates) reasons.push('These are not the replicates, so a standard error would say too much.');
+  if (withheld !== null) reasons.push(withheld);
+  const replicates = withheld === null;
   return {
     n: average.n,
     mean: average.value,
@@ -40,3 +41,8 @@ export function summaryOf(yields: readonly Yield[], replicates: boolean): Summar
     ...(reasons.length > 0 ? { reason: reasons.join(' ') } : {}),
   };
 }
+
+/** Why a standard error is withheld. */
+export const notReplicates = 'These are not the replicates, so a standard error would say too much.';
+export const marksNotAmounts =
+  'Scores are marks, not amounts, so a standard error of their mean would say too much.';

@@ -99,6 +99,27 @@ suite('describing a trial', () => {
     expect(computeFindings(trialOf(byPosition)).treatments[0]!.per_pot!.se).toBeCloseTo(10, 12);
   });
 
+  test('a combination of factors of different units has no replicates, and a score no standard error', () => {
+    const splitPlot = ['A', 'B', 'C', 'D'].flatMap((container, index) =>
+      [100, 110, 120, 130].map((weight, at) =>
+        plant(weight, {
+          container,
+          treatment: { strength: index % 2 === 0 ? '1' : '2', cultivar: at % 2 === 0 ? 'a' : 'b' },
+        }),
+      ),
+    );
+    for (const { per_pot, per_plant_set, per_container } of computeFindings(trialOf(splitPlot)).treatments) {
+      for (const summary of [per_pot, per_plant_set, per_container]) {
+        expect(summary).toMatchObject({ se: null, ci95: null });
+      }
+    }
+    const scores = trialOf([plant(1), plant(2), plant(4, { treatment: { cultivar: 'b' } })], {
+      variable: { kind: 'scored', unit: '{score}' },
+    });
+    expect(computeFindings(scores).treatments[0]!.per_pot).toMatchObject({ se: null, ci95: null });
+    expect(computeFindings(scores).treatments[0]!.per_pot!.reason).toContain('marks');
+  });
+
   test('a pot weighed whole says nothing of single plants', () => {
     const whole = trialOf([plant(200, { plant: null }), plant(220, { plant: null })]);
     whole.positions.forEach((position) => (position.plants = 3));

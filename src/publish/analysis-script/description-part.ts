@@ -1,5 +1,5 @@
 import { dateOfCut, cutNumbers, type Cut } from '../../compute/cuts.ts';
-import { finestUnit } from '../../compute/experimental-unit.ts';
+import { commonUnit } from '../../compute/experimental-unit.ts';
 import { treatmentGroups } from '../../compute/treatments.ts';
 import type { Container, Treatment, Trial } from '../../model/trial.ts';
 import { isWeight, metresIn } from '../../model/units.ts';
@@ -30,8 +30,8 @@ describe_treatment <- function(treatment, y, days) {
   plants <- y$plants[y$plants$.treatment == treatment, ]
   pots <- y$pots[y$pots$.treatment == treatment, ]
   one_plant_a_pot <- all(place$.plants_set == 1)
-  one_pot_a_unit <- finest_unit == "position" ||
-    (finest_unit == "plot" && !any(duplicated(place$plot)))
+  one_pot_a_unit <- common_unit == "position" ||
+    (common_unit == "plot" && !any(duplicated(place$plot)))
   per_plant <- function(x) {
     d <- describe(x, one_pot_a_unit && one_plant_a_pot)
     if (length(x) == 0) d[] <- NA
@@ -45,7 +45,7 @@ describe_treatment <- function(treatment, y, days) {
              plants = sum(place$.plants_set),
              per_plant_harvested = per_plant(plants$harvested), per_plant_set = per_plant(plants$set),
              per_pot = describe(pots$pot, one_pot_a_unit),
-             per_container = describe(as.vector(containers), finest_unit == "container"),
+             per_container = describe(as.vector(containers), common_unit == "container"),
              kg_per_m2 = kg, g_per_m2_day = kg * 1000 / days)
 }
 
@@ -80,8 +80,8 @@ export function descriptionPart(trial: Trial): string {
     rHeading('2. Description: what was weighed, treatment by treatment'),
     `treatments <- ${rStrings(treatmentGroups(trial).map((group) => labelOf(trial, group.treatment)))}`,
     `cuts <- ${rStrings(cuts.map(String))}`,
-    '# What one treatment combination was allotted to: only such units are replicates.',
-    `finest_unit <- ${rString(finestUnit(trial) ?? 'none')}`,
+    '# What whole treatment combinations were allotted to: only such units are replicates (none of scores).',
+    `common_unit <- ${rString(replicating(trial))}`,
     coverOfPositions(trial),
     '# Days in the tanks (from sowing where no day of transplanting is given), to each cut.',
     `days_grown <- ${rNamed(
@@ -90,6 +90,11 @@ export function descriptionPart(trial: Trial): string {
     )}`,
     describing,
   ].join('\n');
+}
+
+function replicating(trial: Trial): string {
+  const scored = trial.metadata.variables[0]!.kind === 'scored';
+  return scored ? 'none' : (commonUnit(trial) ?? 'none');
 }
 
 /** "factor=level", several joined by a comma: how the script names a treatment. */
