@@ -5,11 +5,13 @@ import { parseArgs } from 'node:util';
 import { build as buildPages } from 'astro';
 import { hasError } from '../model/problem.ts';
 import type { Library } from '../model/library.ts';
+import type { PublishedFile } from '../publish/files.ts';
 import { provideLibrary } from '../publish/library.ts';
 import { report } from './check.ts';
 import { contentFolder, outputFolder, root } from './folders.ts';
 import { libraryOf } from './library-of.ts';
 import { loadContent } from './load-content.ts';
+import { makePhotographs } from './make-photographs.ts';
 import { writeFiles } from './write-files.ts';
 
 export async function run(args: string[]): Promise<number> {
@@ -22,9 +24,14 @@ export async function run(args: string[]): Promise<number> {
     return 1;
   }
   const library = libraryOf(content);
+  const photographs = await makePhotographs(library);
+  if (photographs.problems.length > 0) {
+    process.stderr.write(`${report(photographs.problems)}Nothing was published.\n`);
+    return 1;
+  }
   const output = outputFolder();
   const startedIn = process.cwd();
-  await replaceFolder(output, (next) => writeSite(library, next));
+  await replaceFolder(output, (next) => writeSite(library, photographs.files, next));
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   process.stderr.write(
     `Built ${library.trials.length} trials in ${seconds} s into ${relative(startedIn, output) || output}\n`,
@@ -32,13 +39,17 @@ export async function run(args: string[]): Promise<number> {
   return 0;
 }
 
-async function writeSite(library: Library, output: string): Promise<void> {
+async function writeSite(
+  library: Library,
+  photographs: readonly PublishedFile[],
+  output: string,
+): Promise<void> {
   provideLibrary(() => Promise.resolve(library));
   const { origin, pathname } = new URL(library.site.url);
   // Astro looks for a bundle's place from the folder the command was started in.
   process.chdir(root);
   await buildPages({ root, outDir: output, site: origin, base: pathname, logLevel: 'warn' });
-  await writeFiles(library, output);
+  await writeFiles(library, photographs, output);
 }
 
 /**
@@ -59,7 +70,7 @@ async function replaceFolder(folder: string, write: (next: string) => Promise<vo
     });
     await rename(next, folder);
   } finally {
-    for (const path of [own, next, last]) await rm(path, { recursive: true, force: true });
+    for (const path of [own, next, last]) await rm(path, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
   }
 }
 

@@ -4,12 +4,13 @@ import { parseArgs } from 'node:util';
 import { type AstroIntegration, dev } from 'astro';
 import { hasError } from '../model/problem.ts';
 import type { Library } from '../model/library.ts';
-import { publishedFiles, siteFiles } from '../publish/files.ts';
+import { type PublishedFile, publishedFiles, siteFiles } from '../publish/files.ts';
 import { provideLibrary } from '../publish/library.ts';
 import { report } from './check.ts';
 import { contentFolder, root } from './folders.ts';
 import { libraryOf } from './library-of.ts';
 import { loadContent } from './load-content.ts';
+import { makePhotographs } from './make-photographs.ts';
 import { mediaType } from './media-type.ts';
 import { untilTold } from './until-told.ts';
 
@@ -38,12 +39,19 @@ export async function run(args: string[]): Promise<number> {
   return 0;
 }
 
+/** The photographs as they stand, served from memory. */
+let photographs: readonly PublishedFile[] = [];
+
 async function reload(): Promise<Library> {
   const content = await loadContent(contentFolder());
   process.stderr.write(report(content.problems));
   if (hasError(content.problems))
     process.stderr.write('Trials with errors are left out until they are mended.\n');
-  return libraryOf(content);
+  const library = libraryOf(content);
+  const made = await makePhotographs(library);
+  if (made.problems.length > 0) process.stderr.write(report(made.problems));
+  photographs = made.files;
+  return library;
 }
 
 /** Watches the content folder, and serves the published files, which have no page. */
@@ -82,6 +90,8 @@ function editedContent(
 function publishedBytes(library: Library, name: string): Uint8Array | undefined {
   const [, id, file] = /^data\/([^/]+)\/(.+)$/.exec(name) ?? [];
   const item = library.trials.find(({ trial, findings }) => trial.id === id && findings !== null);
+  const picture = photographs.find((each) => each.name === name);
+  if (picture) return picture.bytes;
   const files = item ? publishedFiles(item, library) : /\.[a-z]+$/.test(name) ? siteFiles(library) : [];
   return files.find((each) => each.name === (item ? file : name))?.bytes;
 }

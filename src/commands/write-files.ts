@@ -8,10 +8,11 @@ import { type Progress, progressOf } from './progress.ts';
 /** Writes every published file below the output folder. */
 export async function writeFiles(
   library: Library,
+  photographs: readonly PublishedFile[],
   output: string,
   progress: Progress = progressOf('Publishing'),
 ): Promise<void> {
-  await writeAll(output, siteFiles(library));
+  await writeAll(output, [...siteFiles(library), ...photographs]);
   for (const [index, item] of library.trials.entries()) {
     const files = item.findings === null ? [] : publishedFiles(item, library);
     await writeAll(join(output, 'data', item.trial.id), files);

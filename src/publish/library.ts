@@ -1,4 +1,5 @@
 import type { Library } from '../model/library.ts';
+import type { Photograph } from './photographs.ts';
 
 /**
  * Where the pages find the library. The command that builds or serves the site provides it before Astro
@@ -19,4 +20,17 @@ export async function library(): Promise<Library> {
   if (load === undefined)
     throw new Error('library was not provided: build with `npm run build` or `npm run dev`');
   return await load();
+}
+
+const photographsKey = Symbol.for('tankside.photographs');
+const album = globalThis as unknown as Record<symbol, ReadonlyMap<string, readonly Photograph[]> | undefined>;
+
+/** Sets the photographs that are published, by the trial's id. */
+export function providePhotographs(photographs: ReadonlyMap<string, readonly Photograph[]>): void {
+  album[photographsKey] = photographs;
+}
+
+/** The published photographs of a trial. */
+export function publishedPhotographs(trial: string): readonly Photograph[] {
+  return album[photographsKey]?.get(trial) ?? [];
 }
