@@ -70,7 +70,8 @@ async function replaceFolder(folder: string, write: (next: string) => Promise<vo
     });
     await rename(next, folder);
   } finally {
-    for (const path of [own, next, last]) await rm(path, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+    for (const path of [own, next, last])
+      await rm(path, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
   }
 }
 

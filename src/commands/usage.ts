@@ -3,6 +3,7 @@
 export const usage = `Usage: npm run -s tankside -- <verb> [folder] [options]
 
   check [folder]       check a content folder or one trial folder, and print the problems
+                       [--json] for programs, [--github] as remarks of a Git host's checks
   findings <folder>    print a trial's findings as JSON
   seasons [folder]     print the seasons compared of a content folder as JSON
   build                check, compute and write the site to dist/
