@@ -79,7 +79,7 @@ function compared(
   }));
   const fit = twoWayAdditive(table);
   const check = commonestCheck(parts);
-  const verdict = verdictOf(fit, parts.length);
+  const verdict = verdictOf(fit, parts.length, parts.filter((part) => part.cells.length > 1).length);
   const random = verdict.verdict === 'compared' ? rowMeansWithRandomColumns(table) : null;
   return {
     ...about,
@@ -122,7 +122,11 @@ function commonestCheck(parts: readonly TrialCells[]): string | null {
   )[0];
 }
 
-function verdictOf(fit: TwoWayAdditive, trials: number): Pick<Seasons, 'verdict' | 'reason'> {
+function verdictOf(
+  fit: TwoWayAdditive,
+  trials: number,
+  sharing: number,
+): Pick<Seasons, 'verdict' | 'reason'> {
   const none = (reason: string) => ({ verdict: 'not compared' as const, reason });
   if (trials < 2) return none('There is one trial only, and across seasons the trial is the replicate.');
   if (fit.differences.length === 0) {
@@ -139,8 +143,10 @@ function verdictOf(fit: TwoWayAdditive, trials: number): Pick<Seasons, 'verdict'
       `There are ${fit.sets.length} sets of cultivars that no chain of shared trials connects: none of one is compared with any of another.`,
     );
   }
-  if (trials < leastTrials) {
-    reasons.push(`With fewer than ${leastTrials} trials it cannot be judged how steady a cultivar is.`);
+  if (sharing < leastTrials) {
+    reasons.push(
+      `With fewer than ${leastTrials} trials that grew several cultivars it cannot be judged how steady a cultivar is.`,
+    );
   }
   return { verdict: 'compared', reason: reasons.join(' ') };
 }

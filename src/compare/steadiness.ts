@@ -14,7 +14,7 @@ interface Cell {
   value: number;
 }
 
-/** How steady each cultivar is that was in at least four trials of its linked set. */
+/** How steady each cultivar is that was in at least four trials of its linked set with others. */
 export function steadiness(
   fit: TwoWayAdditive,
   cells: readonly Cell[],
@@ -22,19 +22,21 @@ export function steadiness(
   parts: readonly TrialCells[],
 ): Seasons['stability'] {
   return fit.sets.flatMap((set) => {
-    if (set.columns.length < leastTrials) return [];
+    // A trial that grew one cultivar of the set has nothing to hold it against.
+    const shared = set.columns.filter((column) => cells.filter((cell) => cell.column === column).length > 1);
+    if (shared.length < leastTrials) return [];
     const index = new Map(set.columns.map((column, at) => [column, set.columnMeans[at]!]));
     const ofSet = set.rows.map((row) => {
       const own = cells.flatMap((cell, at) =>
-        cell.row === row ? [{ ...cell, residual: fit.residuals[at]! }] : [],
+        cell.row === row && shared.includes(cell.column) ? [{ ...cell, residual: fit.residuals[at]! }] : [],
       );
       return { row, own, ecovalence: wrickeEcovalence(own.map(({ residual }) => residual)) };
     });
-    const complete = ofSet.every(({ own }) => own.length === set.columns.length);
+    const complete = ofSet.every(({ own }) => own.length === shared.length);
     const shukla = complete
       ? shuklaStabilityVariance(
           ofSet.map(({ ecovalence }) => ecovalence),
-          set.columns.length,
+          shared.length,
         ).values
       : null;
     return ofSet.flatMap(({ row, own, ecovalence }, at) => {

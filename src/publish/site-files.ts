@@ -1,11 +1,11 @@
 import seasonsSchema from '../../schemas/seasons.schema.json' with { type: 'json' };
 import indexSchema from '../../schemas/index.schema.json' with { type: 'json' };
-import { seasons } from '../compare/seasons.ts';
 import type { Library } from '../model/library.ts';
 import { address } from './addresses.ts';
 import { allWeightsResource } from './all-weights-resource.ts';
 import { allWeightsTable } from './all-weights-table.ts';
 import { catalog } from './catalog.ts';
+import { allSeasons } from './crop-comparisons.ts';
 import { csvText } from './csv.ts';
 import { csvwMetadata } from './csvw.ts';
 import { dataset, finished } from './dataset.ts';
@@ -86,7 +86,7 @@ export const siteFiles = madeOnce('site-files', (library: Library): PublishedFil
       'data/seasons.json',
       'application/json',
       'Cultivars compared across the seasons of each crop, to full precision.',
-      seasons(library.trials),
+      allSeasons(library),
     ),
     jsonFile(
       'data/seasons.schema.json',

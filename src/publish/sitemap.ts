@@ -4,7 +4,7 @@ import { dataset, finished } from './dataset.ts';
 import { xmlText } from './xml-text.ts';
 
 /** The pages that every site has. A new standing page is added here. */
-export const standingPages = ['', 'trials/', 'data/', 'methods/'];
+export const standingPages = ['', 'trials/', 'compare/', 'data/', 'methods/'];
 
 interface Page {
   path: string;
@@ -17,14 +17,10 @@ function pagesOf(library: Library): Page[] {
   return [
     ...standingPages.map((path): Page => ({ path, changed: null })),
     ...inOrder.flatMap((item): Page[] => {
-      const { id, files } = item.trial;
+      const { id } = item.trial;
       const published = finished(item) !== null;
       const changed = published ? dataset(item, library).released : null;
-      return [
-        { path: `trials/${id}/`, changed },
-        ...(files.has('factsheet.mdx') ? [{ path: `trials/${id}/fact-sheet/`, changed }] : []),
-        ...(published ? [{ path: `data/${id}/`, changed }] : []),
-      ];
+      return [{ path: `trials/${id}/`, changed }, ...(published ? [{ path: `data/${id}/`, changed }] : [])];
     }),
   ];
 }

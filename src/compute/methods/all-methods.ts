@@ -21,6 +21,7 @@ import { positionEffects } from './position-effects.ts';
 import { randomisationTest } from './randomisation-test.ts';
 import { rankTests } from './rank-tests.ts';
 import { replicatesNeeded } from './replicates-needed.ts';
+import { seasonsCompared } from './seasons-compared.ts';
 import { standardDeviation } from './standard-deviation.ts';
 import { tukeyKramer } from './tukey-kramer.ts';
 import { waterUsed } from './water-used.ts';
@@ -62,6 +63,7 @@ export const methodGroups: readonly MethodGroup[] = [
     methods: [shapiroWilk, brownForsythe, randomisationTest, otherScale, rankTests],
   },
   { id: 'place', name: 'Where it stood', methods: [positionEffects, moransI] },
+  { id: 'seasons', name: 'Across seasons', methods: [seasonsCompared] },
   { id: 'next', name: 'The next trial', methods: [replicatesNeeded, plantsPerUnitMethod] },
   { id: 'solution', name: 'The solution', methods: [nutrientAmounts, conductivity] },
 ];
