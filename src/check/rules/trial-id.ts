@@ -14,7 +14,15 @@ const rule: Rule = {
 };
 export default rule;
 
+/** `/data/checks/` is a page of the site's own. */
+const taken = 'checks';
+
 function check({ id }: Facts, report: Report): void {
+  if (id === taken) {
+    const message = `"${id}" is the address of the page of checks; add what was tried and when, such as ${id}-of-2026`;
+    report(rule, { file: 'trial.yaml', found: id, expected: `${id}-of-2026`, message });
+    return;
+  }
   if (/^[a-z0-9-]{3,64}$/.test(id)) return;
   const plain = id
     .normalize('NFKD')
