@@ -27,6 +27,7 @@ suite('completely randomised: PlantGrowth (Dobson 1983, table 7.1)', () => {
   test('F is 4.846 on 2 and 27 degrees of freedom, p 0.0159', () => {
     const inference = entry(plantGrowth());
     expect(inference).toMatchObject({ verdict: 'tested', method: 'analysis of variance' });
+    expect(inference.model).toContain('balanced, so each term');
     expectClose(row(inference, 'group').f!, 4.846087862380135, 1e-9);
     expectClose(row(inference, 'group').p!, 0.015909958325622937, 1e-8);
     expect(row(inference, 'group')).toMatchObject({ df: 2, error_df: 27 });
@@ -273,6 +274,7 @@ suite('unbalanced designs', () => {
     );
     const inference = entry({ ...trial, harvest: lost }, 'per_plant_harvested');
     expect(inference).toMatchObject({ verdict: 'tested', method: 'mixed model' });
+    expect(inference.model).toContain('not balanced, with several errors');
     expect(row(inference, 'treatment').error_df).toBeLessThanOrEqual(12 + 1e-9);
     expect(row(inference, 'treatment').error_df).toBeGreaterThan(10);
     expect(publishedTable('mint')['y']).toHaveLength(72);

@@ -37,6 +37,7 @@ function byLeastSquares(design: AnalysisDesign): FittedModel {
   if (fit.residualDf > 0) anova.push(residualRow(residual, fit.residualDf, fit.residualSumOfSquares));
   return {
     method: 'analysis of variance',
+    why: 'not balanced, with one error, so by least squares and Type III tests',
     model,
     effects: fit,
     anova,
@@ -69,6 +70,7 @@ function byReml(
   const tests = termTests(fit.effects, fit.model, greatestDegrees(design, degrees));
   return {
     method: 'mixed model',
+    why: "not balanced, with several errors, so by REML and Satterthwaite's degrees of freedom",
     model: fit.model,
     effects: fit.effects,
     anova: tests.map((test) =>

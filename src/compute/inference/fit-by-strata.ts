@@ -7,6 +7,7 @@ export function fitByStrata(analysis: StrataAnalysis): FittedModel | null {
   if (!analysis.balanced || analysis.effects === null) return null;
   return {
     method: 'analysis of variance',
+    why: 'balanced, so each term is held against the mean square of its own stratum',
     model: analysis.effects.model,
     effects: analysis.effects.fixed,
     anova: analysis.rows.map(rowOf),

@@ -8,6 +8,8 @@ export type VarianceComponent = Inference['variance_components'][number];
 /** A model fitted to a measure's observations. */
 export interface FittedModel {
   method: 'analysis of variance' | 'mixed model';
+  /** Why it was fitted so, to stand behind the model in words. */
+  why: string;
   model: ModelTerms;
   effects: FixedEffects;
   anova: AnovaRow[];

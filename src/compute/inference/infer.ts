@@ -108,7 +108,7 @@ export function infer(
     verdict: 'tested',
     reason: reasons.join(' '),
     method: fit.method,
-    model: modelInWords(trial, measure, design.blocks, design.terms, strataWithError(degrees)),
+    model: `${modelInWords(trial, measure, design.blocks, design.terms, strataWithError(degrees))}; ${fit.why}`,
     anova: fit.anova.map((row) => withholdUntested(row, lacking.get(row.term) ?? null, degrees)),
     variance_components: fit.varianceComponents,
     means: families.flatMap((family) => family.means),
