@@ -1,10 +1,14 @@
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe as suite, expect, test } from 'vitest';
 import { loadContent } from '../../src/commands/load-content.ts';
 import type { Inference } from '../../src/model/findings.ts';
 import type { Trial } from '../../src/model/trial.ts';
 import { mint, npk, oats, plantGrowth } from '../compute/published.ts';
-import { runR } from '../support/r.ts';
+import { publishedContent } from '../published/as-trial-folders.ts';
+import { runR, sharedR } from '../support/r.ts';
 import { bare, full } from './example.ts';
 import {
   compareChecks,
@@ -24,12 +28,25 @@ import {
 } from './script-trials.ts';
 import { compareDescription, entryName, named, runScript, type ScriptRun } from './script-results.ts';
 
+/** The trials of the published folders, checked as any grower's are. */
+async function publishedTrials(): Promise<Trial[]> {
+  const folder = await mkdtemp(join(tmpdir(), 'tankside-published-'));
+  for (const [path, text] of Object.entries(await publishedContent(await sharedR()))) {
+    await mkdir(dirname(join(folder, path)), { recursive: true });
+    await writeFile(join(folder, path), text);
+  }
+  const { trials } = await loadContent(folder);
+  await rm(folder, { recursive: true });
+  return [...trials];
+}
+
 const demo = await loadContent(fileURLToPath(new URL('../../content', import.meta.url)));
 
 const trials: readonly (readonly [string, Trial])[] = [
   ...demo.trials
     .filter(({ metadata }) => metadata.status === 'finished')
     .map((trial) => [`the demo's ${trial.id}`, trial] as const),
+  ...(await publishedTrials()).map((trial) => [`the published ${trial.id}`, trial] as const),
   ['plantGrowth (Dobson 1983)', plantGrowth()],
   ['mint (Steel and Torrie 1980)', mint()],
   ['npk (Venables and Ripley 2002)', npk()],
