@@ -39,7 +39,8 @@ function addBlock(state: Uint32Array, schedule: Uint32Array, view: DataView, at:
   for (let index = 0; index < 64; index += 1) {
     const chosen = (e & f) ^ (~e & g);
     const first =
-      (h + (turned(e, 6) ^ turned(e, 11) ^ turned(e, 25)) + chosen + constants[index]! + schedule[index]!) | 0;
+      (h + (turned(e, 6) ^ turned(e, 11) ^ turned(e, 25)) + chosen + constants[index]! + schedule[index]!) |
+      0;
     const most = (a & b) ^ (a & c) ^ (b & c);
     const second = ((turned(a, 2) ^ turned(a, 13) ^ turned(a, 22)) + most) | 0;
     [h, g, f, e, d, c, b, a] = [g, f, e, (d + first) | 0, c, b, a, (first + second) | 0];
