@@ -1,10 +1,11 @@
 import type { Cultivar } from '../model/library.ts';
 import { hasError, type Problem } from '../model/problem.ts';
-import type { Trial, TrialMetadata } from '../model/trial.ts';
+import type { EarlierVersion, Trial, TrialMetadata } from '../model/trial.ts';
 import type { FolderFiles } from '../read/folder-files.ts';
 import { applyAccepted } from './apply-accepted.ts';
 import { collector } from './collect.ts';
 import type { Facts, Metadata } from './facts.ts';
+import { frozenVersions, isVersion } from './frozen-versions.ts';
 import { fullGrid } from './full-grid.ts';
 import { compareProblems } from './print-problem.ts';
 import { readHarvest } from './read-harvest.ts';
@@ -16,6 +17,7 @@ import { rules } from './rules.ts';
 import { reportNotATrial } from './rules/not-a-trial.ts';
 import { isUnread, reportUnreadFiles } from './rules/unread-file.ts';
 import { hasTooManyPositions } from './rules/too-many-positions.ts';
+import { compareVersions } from './versions.ts';
 
 /** What a check needs to know beside the trial's own files. */
 export interface CheckContext {
@@ -48,6 +50,7 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
       : applyAccepted(problems, facts, prefix === '' ? '' : `${prefix}${id}/`);
   settled.problems.sort(compareProblems);
   if (facts === null || hasError(settled.problems)) return { trial: null, problems: settled.problems };
+  const earlier = earlierVersions(id, files, facts.metadata.draft.version ?? '', context);
   const trial: Trial = {
     id,
     // Without an error the schema refused nothing, so that the draft is whole.
@@ -57,8 +60,26 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
     readings: facts.readings?.rows ?? [],
     queries: settled.queries,
     files,
+    ...(earlier.length > 0 ? { earlier } : {}),
   };
   return { trial, problems: settled.problems };
+}
+
+/** The frozen versions older than the present one, each checked as a folder of its own. */
+function earlierVersions(
+  id: string,
+  files: FolderFiles,
+  present: string,
+  context: CheckContext,
+): EarlierVersion[] {
+  // Photographs are no part of what is frozen; those of today stand in for them.
+  const photographs = [...files].filter(([path]) => !path.startsWith('versions/') && path.includes('/'));
+  return frozenVersions(files)
+    .filter(({ version }) => isVersion(version) && compareVersions(version, present) < 0)
+    .map(({ version, files: frozen }) => ({
+      version,
+      trial: checkTrial(id, new Map([...photographs, ...frozen]), context).trial,
+    }));
 }
 
 function readTrialYaml(files: FolderFiles, report: Report): Metadata | null {

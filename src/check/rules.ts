@@ -22,6 +22,9 @@ import emptyFile from './rules/empty-file.ts';
 import eventOutsideTheTrial from './rules/event-outside-the-trial.ts';
 import eventPlace from './rules/event-place.ts';
 import formulaInText from './rules/formula-in-text.ts';
+import frozenVersionAltered from './rules/frozen-version-altered.ts';
+import frozenVersionMisnamed from './rules/frozen-version-misnamed.ts';
+import frozenWithoutSums from './rules/frozen-without-sums.ts';
 import harvestMapping from './rules/harvest-mapping.ts';
 import identicalRun from './rules/identical-run.ts';
 import layoutAndContainerDiffer from './rules/layout-and-container-differ.ts';
@@ -88,6 +91,7 @@ import unlikelySize from './rules/unlikely-size.ts';
 import unlikelySpread from './rules/unlikely-spread.ts';
 import unpairedQuote from './rules/unpaired-quote.ts';
 import unreadFile from './rules/unread-file.ts';
+import unreleasedChanges from './rules/unreleased-changes.ts';
 import valueNotANumber from './rules/value-not-a-number.ts';
 import versionNotNewest from './rules/version-not-newest.ts';
 import weightBesideStatus from './rules/weight-beside-status.ts';
@@ -129,6 +133,9 @@ export const rules: readonly Rule[] = [
   eventOutsideTheTrial,
   eventPlace,
   formulaInText,
+  frozenVersionAltered,
+  frozenVersionMisnamed,
+  frozenWithoutSums,
   harvestMapping,
   identicalRun,
   layoutAndContainerDiffer,
@@ -195,6 +202,7 @@ export const rules: readonly Rule[] = [
   unlikelySpread,
   unpairedQuote,
   unreadFile,
+  unreleasedChanges,
   valueNotANumber,
   versionNotNewest,
   weightBesideStatus,

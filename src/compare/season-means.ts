@@ -1,7 +1,7 @@
 import type { Seasons } from '../model/generated/seasons.ts';
 import { tUpperQuantile } from '../statistics/distributions/student-t.ts';
 import { letters } from '../statistics/letters.ts';
-import { studentizedRangeUpperQuantile, studentizedRangeUpperTail } from '../statistics/studentized-range.ts';
+import { tukeyKramer } from '../statistics/tukey-kramer.ts';
 import type { TwoWayAdditive } from '../statistics/two-way-table/two-way-additive.ts';
 
 const alpha = 0.05;
@@ -11,15 +11,8 @@ export function pairsOf(fit: TwoWayAdditive, cultivars: readonly string[]): Seas
   return fit.differences.map(({ a, b, set, estimate, se, df }) => {
     const pair = { a: cultivars[a]!, b: cultivars[b]!, estimate, se, df };
     if (se === null || df === null) return { ...pair, lower: null, upper: null, p_adjusted: null };
-    const groups = fit.sets[set]!.rows.length;
-    const reach = (studentizedRangeUpperQuantile(alpha, groups, df) * se) / Math.SQRT2;
-    const q = (Math.abs(estimate) * Math.SQRT2) / se;
-    return {
-      ...pair,
-      lower: estimate - reach,
-      upper: estimate + reach,
-      p_adjusted: studentizedRangeUpperTail(q, groups, df),
-    };
+    const { lower, upper, p } = tukeyKramer(estimate, se, df, fit.sets[set]!.rows.length, alpha);
+    return { ...pair, lower, upper, p_adjusted: p };
   });
 }
 

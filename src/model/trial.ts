@@ -82,6 +82,13 @@ export interface Query {
   reason: string | null;
 }
 
+/** A released version that is frozen in `versions/`. */
+export interface EarlierVersion {
+  version: string;
+  /** As it was then, checked by the rules of today; null where they find an error in it. */
+  trial: Trial | null;
+}
+
 /** A trial that passed the check: nothing in it contradicts its metadata. */
 export interface Trial {
   id: string;
@@ -92,4 +99,6 @@ export interface Trial {
   queries: readonly Query[];
   /** The folder's files by path from the trial's folder on, as given. */
   files: ReadonlyMap<string, Uint8Array>;
+  /** The frozen versions before this one, the oldest first; absent where there are none. */
+  earlier?: readonly EarlierVersion[];
 }

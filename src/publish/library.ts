@@ -6,7 +6,7 @@ import type { Photograph } from './photographs.ts';
  * starts; the pages run in the same process but from a bundle of their own, so a module's variable would
  * not be shared, and a registered symbol is.
  */
-const key = Symbol.for('tankside.library');
+const key = Symbol.for('tankside:library');
 const shelf = globalThis as unknown as Record<symbol, (() => Promise<Library>) | undefined>;
 
 /** Sets where the pages find the library. */

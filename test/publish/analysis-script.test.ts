@@ -28,7 +28,7 @@ import {
 } from './script-trials.ts';
 import { compareDescription, entryName, named, runScript, type ScriptRun } from './script-results.ts';
 
-/** The trials of the published folders, checked as any grower's are. */
+/** The trials of the published folders, checked like every grower's. */
 async function publishedTrials(): Promise<Trial[]> {
   const folder = await mkdtemp(join(tmpdir(), 'tankside-published-'));
   for (const [path, text] of Object.entries(await publishedContent(await sharedR()))) {

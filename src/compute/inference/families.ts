@@ -3,10 +3,7 @@ import type { Treatment } from '../../model/trial.ts';
 import { tUpperQuantile } from '../../statistics/distributions/student-t.ts';
 import { letters } from '../../statistics/letters.ts';
 import { marginalMeans, type MarginalMeans } from '../../statistics/linear-model/marginal-means.ts';
-import {
-  studentizedRangeUpperQuantile,
-  studentizedRangeUpperTail,
-} from '../../statistics/studentized-range.ts';
+import { tukeyKramer } from '../../statistics/tukey-kramer.ts';
 import type { AnalysisDesign, TreatmentTerm } from './analysis-design.ts';
 import type { FittedModel } from './fitted-model.ts';
 
@@ -43,7 +40,7 @@ export function familyOf(
   const compared = marginal.differences.filter(({ estimate }) => estimate !== null);
   const groups = new Set(compared.flatMap(({ a, b }) => [a, b])).size;
   const differences = marginal.differences.map((pair) =>
-    tukeyKramer(pair, treatments[pair.a]!, treatments[pair.b]!, groups, alpha),
+    differenceOf(pair, treatments[pair.a]!, treatments[pair.b]!, groups, alpha),
   );
   const display = lettersOf(marginal, differences, alpha);
   const means = marginal.means.map((mean, index): Mean => {
@@ -70,12 +67,8 @@ function untestedMean(treatment: Treatment, mean: number | null, reason: string)
   return { treatment, mean, se: null, df: null, lower: null, upper: null, letters: null, reason };
 }
 
-/**
- * One difference with simultaneous limits: q = |difference| x sqrt(2) / se is referred to the studentized
- * range of as many groups as the family has means.
- * Reference: C. Y. Kramer (1956), Biometrics 12, 307-310; J. W. Tukey (1953), The problem of multiple comparisons.
- */
-function tukeyKramer(
+/** One difference of a family with so many means. */
+function differenceOf(
   pair: MarginalMeans['differences'][number],
   a: Treatment,
   b: Treatment,
@@ -87,18 +80,8 @@ function tukeyKramer(
     const reason = pair.reason ?? 'no standard error could be had';
     return { a, b, estimate, se, df, lower: null, upper: null, p_adjusted: null, reason };
   }
-  const reach = (studentizedRangeUpperQuantile(alpha, groups, df) * se) / Math.SQRT2;
-  const q = (Math.abs(estimate) * Math.SQRT2) / se;
-  return {
-    a,
-    b,
-    estimate,
-    se,
-    df,
-    lower: estimate - reach,
-    upper: estimate + reach,
-    p_adjusted: studentizedRangeUpperTail(q, groups, df),
-  };
+  const { lower, upper, p } = tukeyKramer(estimate, se, df, groups, alpha);
+  return { a, b, estimate, se, df, lower, upper, p_adjusted: p };
 }
 
 /** Letters of the means whose every difference has a p, from unrounded p; null for the others. */

@@ -1,0 +1,66 @@
+import { sha256 } from '../../read/sha256.ts';
+import { decodeUtf8 } from '../../read/utf8.ts';
+import type { Facts } from '../facts.ts';
+import { frozenVersions, sumsFile, type FrozenVersion } from '../frozen-versions.ts';
+import type { Report, Rule } from '../rule.ts';
+import { showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'frozen-version-altered',
+  severity: 'error',
+  acceptable: false,
+  title: 'Frozen version was altered',
+  meaning:
+    'What was released stays as it was: others have cited it and computed with it. A correction is a new release.',
+  example:
+    'versions/1.0.0/harvest.csv is not as it was frozen: its SHA-256 is no longer the one in SHA256SUMS; put the file back as it was',
+  check,
+};
+export default rule;
+
+const remedy = 'put it back as it was, and release a correction instead';
+
+function check({ files }: Facts, report: Report): void {
+  for (const version of frozenVersions(files)) {
+    const sums = version.files.get(sumsFile);
+    if (sums !== undefined) compare(version, sums, report);
+  }
+}
+
+function compare({ version, files }: FrozenVersion, sums: Uint8Array, report: Report): void {
+  const folder = `versions/${version}`;
+  const listed = new Set<string>();
+  const lines = (decodeUtf8(sums).text ?? '\u{fffd}').split(/\r?\n/);
+  for (const [index, line] of lines.entries()) {
+    if (line === '') continue;
+    const [, sum, name] = /^([0-9a-f]{64}) [ *](.+)$/.exec(line) ?? [];
+    if (sum === undefined || name === undefined) {
+      const message = `${showText(line)} is no line of ${sumsFile}, which are a SHA-256, two spaces and a file's name; ${remedy}`;
+      report(rule, {
+        file: `${folder}/${sumsFile}`,
+        place: { line: index + 1, column: 1 },
+        found: line,
+        message,
+      });
+      continue;
+    }
+    listed.add(name);
+    const bytes = files.get(name);
+    const found = bytes === undefined ? null : sha256(bytes);
+    if (found === sum) continue;
+    const said =
+      found === null ? 'is gone, though it was frozen' : 'is not as it was frozen: its SHA-256 is another';
+    report(rule, {
+      file: `${folder}/${name}`,
+      found,
+      expected: sum,
+      message: `${folder}/${name} ${said}; ${remedy}`,
+    });
+  }
+  for (const name of files.keys()) {
+    // The archive as it was published may be put beside what was frozen.
+    if (name === sumsFile || name.endsWith('.zip') || listed.has(name)) continue;
+    const message = `${folder}/${name} was not there when ${version} was frozen; take it out of the folder`;
+    report(rule, { file: `${folder}/${name}`, found: name, message });
+  }
+}

@@ -1,0 +1,27 @@
+import type { Facts } from '../facts.ts';
+import { differingFiles, frozenVersions } from '../frozen-versions.ts';
+import type { Report, Rule } from '../rule.ts';
+
+const rule: Rule = {
+  rule: 'unreleased-changes',
+  severity: 'warning',
+  acceptable: true,
+  title: 'Changed since the last release',
+  meaning:
+    'One version number must not stand for two contents: whoever cited the release would find other numbers under it.',
+  example:
+    'harvest.csv differs from versions/1.1.0, which was released; release the change: npm run -s tankside -- release <trial folder> --note "what changed"',
+  check,
+};
+export default rule;
+
+function check({ files, metadata }: Facts, report: Report): void {
+  const { version } = metadata.draft;
+  const frozen = frozenVersions(files).find((one) => one.version === version);
+  if (frozen === undefined) return;
+  for (const name of differingFiles(files, frozen.files)) {
+    const how = !files.has(name) ? 'is gone' : frozen.files.has(name) ? 'differs' : 'is new';
+    const message = `${name} ${how} since ${frozen.version} was released; release the change: npm run -s tankside -- release <trial folder> --note "what changed"`;
+    report(rule, { file: name, message });
+  }
+}
