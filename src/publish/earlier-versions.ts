@@ -18,7 +18,8 @@ function kept(trial: Trial): Map<string, PublishedFile[]> {
   const found = new Map<string, PublishedFile[]>();
   for (const [path, bytes] of trial.files) {
     const [, version = '', name = ''] = pattern.exec(path) ?? [];
-    if (version === '' || version === trial.metadata.version) continue;
+    // The sums of what was frozen are reckoned anew, over the same files.
+    if (version === '' || version === trial.metadata.version || name === 'SHA256SUMS') continue;
     const files = found.get(version) ?? [];
     files.push({ name, bytes, mediaType: 'application/octet-stream', description: '' });
     found.set(version, files);

@@ -13,8 +13,7 @@ const rule: Rule = {
   title: 'Folder of versions/ that is no release',
   meaning:
     'Each folder of versions/ holds one release, under its number: it is published as that version, and compared with the next.',
-  example:
-    'versions/1.0.1 is no release of this trial, which are 1.0.0 and 1.1.0; name the folder by its release',
+  example: "versions/1.0.1 is none of this trial's releases (1.0.0, 1.1.0); name the folder by its release",
   check,
 };
 export default rule;
@@ -29,8 +28,8 @@ function check({ files, metadata }: Facts, report: Report): void {
       const message = `versions/${showText(version)} is no version: name the folder by its release, such as versions/1.0.0`;
       report(rule, { file: folder, found: version, message });
     } else if (!known.includes(version) && !metadata.lost.has('releases')) {
-      const listed = known.length === 0 ? 'there are none' : `they are ${known.join(', ')}`;
-      const message = `${folder} is no release of this trial: ${listed}; name the folder by its release`;
+      const listed = known.length === 0 ? '' : ` (${known.join(', ')})`;
+      const message = `${folder} is none of this trial's releases${listed}; name the folder by its release`;
       report(rule, { file: folder, found: version, message });
     } else if (said !== null && said !== version) {
       const message = `${folder}/trial.yaml says that it is version ${showText(said)}; is it in the wrong folder?`;
