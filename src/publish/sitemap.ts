@@ -4,7 +4,7 @@ import { dataset, finished } from './dataset.ts';
 import { xmlText } from './xml-text.ts';
 
 /** The pages that every site has. A new standing page is added here. */
-export const standingPages = ['', 'trials/', 'compare/', 'data/', 'data/checks/', 'methods/'];
+export const standingPages = ['', 'trials/', 'compare/', 'data/', 'data/checks/', 'methods/', 'licence/'];
 
 interface Page {
   path: string;

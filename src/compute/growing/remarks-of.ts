@@ -16,11 +16,12 @@ export function remarksOf(trial: Trial): Remark[] {
   return trial.harvest.flatMap((record, index) =>
     record.remark === ''
       ? []
-      : [{ place: placeOf(record), status: record.status, text: record.remark, row: index + 2 }],
+      : [{ place: recordPlace(record), status: record.status, text: record.remark, row: index + 2 }],
   );
 }
 
-function placeOf(record: Trial['harvest'][number]): string {
+/** A row of the harvest in words: its position, and its plant and cut where they are not the first. */
+export function recordPlace(record: Trial['harvest'][number]): string {
   const plant = record.plant === null || record.plant === 1 ? '' : `, plant ${record.plant}`;
   const cut = record.cut === 1 ? '' : `, cut ${record.cut}`;
   return positionKey(record) + plant + cut;
