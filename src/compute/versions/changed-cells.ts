@@ -16,13 +16,13 @@ export interface CellChange {
   after: string | null;
 }
 
-/** The cells that differ between two versions of a trial, file by file, in the order of the later one. */
+/** The cells that differ between two versions of a trial, file by file, the weights first. */
 export function changedCells(before: Trial, after: Trial): CellChange[] {
   return [
-    ...compared('trial.yaml', metadataCells(before.metadata), metadataCells(after.metadata)),
-    ...compared('layout.csv', layoutCells(before), layoutCells(after)),
     ...compared('harvest.csv', harvestCells(before), harvestCells(after)),
+    ...compared('layout.csv', layoutCells(before), layoutCells(after)),
     ...compared('readings.csv', readingsCells(before), readingsCells(after)),
+    ...compared('trial.yaml', metadataCells(before.metadata), metadataCells(after.metadata)),
   ];
 }
 

@@ -3,9 +3,6 @@ import type { CellChange } from './changed-cells.ts';
 /** Which of a version's three numbers a release raises. */
 export type Level = 'major' | 'minor' | 'patch';
 
-/** Keys of trial.yaml by which the weights are understood: units, variables, factors, design, columns. */
-const meaning = ['variables', 'factors', 'design', 'harvest'];
-
 /** Keys of trial.yaml from which published figures are reckoned. */
 const figures = ['containers', 'dates', 'nutrients', 'status', 'crop'];
 
@@ -23,8 +20,11 @@ function levelOf({ file, row, column }: CellChange): Level {
   if (file === 'layout.csv') return column === 'plants' ? 'minor' : 'major';
   if (file !== 'trial.yaml') return 'minor';
   const key = row.split(' ')[0] ?? '';
-  if (meaning.includes(key)) return 'major';
-  if (key === 'containers' && column.startsWith('treatment')) return 'major';
-  if (key === 'containers' && (column === 'block' || column.endsWith('unit'))) return 'major';
+  // What is likely, and to how fine a step the scale reads, tells nothing of what a weight means.
+  if (key === 'variables') return ['lowest', 'highest', 'resolution'].includes(column) ? 'patch' : 'major';
+  if (key === 'factors') return 'major';
+  if (key === 'design') return column === 'seed' ? 'minor' : 'major';
+  if (key === 'harvest') return column.endsWith('unit') ? 'major' : 'patch';
+  if (key === 'containers' && /^(treatment|block)|unit$/.test(column)) return 'major';
   return figures.includes(key) ? 'minor' : 'patch';
 }
