@@ -5,10 +5,11 @@ import { checkCultivars, checkSite } from '../check/check-content.ts';
 import { checkTrial } from '../check/check-trial.ts';
 import { compareProblems } from '../check/print-problem.ts';
 import type { Cultivar, SiteSettings } from '../model/library.ts';
-import type { Problem } from '../model/problem.ts';
+import { hasError, type Problem } from '../model/problem.ts';
 import type { Trial } from '../model/trial.ts';
 import type { FolderFiles } from '../read/folder-files.ts';
 import { listTrials, readContentFiles, readTrialFolder } from '../read/folder.ts';
+import { frozenProblems } from './frozen-versions.ts';
 import { type Progress, progressOf } from './progress.ts';
 
 /** A checked content folder. Trials with an error are left out; every problem is there, sorted. */
@@ -45,8 +46,9 @@ export async function loadContent(
   for (const [index, id] of ids.entries()) {
     const files = ((await folders.next()) as IteratorYieldResult<FolderFiles>).value;
     const checked = checkTrial(id, files, { ...context, prefix: 'trials/' });
-    problems.push(...checked.problems);
-    if (checked.trial) trials.push(checked.trial);
+    const frozen = frozenProblems(files, checked.trial?.metadata.version, `trials/${id}/`);
+    problems.push(...checked.problems, ...frozen);
+    if (checked.trial && !hasError(frozen)) trials.push(checked.trial);
     progress.done(index + 1, ids.length);
   }
   progress.end();
@@ -86,5 +88,9 @@ export async function loadTrial(
   const cultivars = shared.cultivars === null ? null : (checkCultivars(shared.cultivars).value ?? []);
   const files = await readTrialFolder(path);
   const checked = checkTrial(basename(path), files, { cultivars, today: today(), prefix: '' });
-  return { trial: checked.trial, problems: [...checked.problems].sort(compareProblems) };
+  const frozen = frozenProblems(files, checked.trial?.metadata.version, '');
+  return {
+    trial: hasError(frozen) ? null : checked.trial,
+    problems: [...checked.problems, ...frozen].sort(compareProblems),
+  };
 }

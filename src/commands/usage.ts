@@ -6,6 +6,7 @@ export const usage = `Usage: npm run -s tankside -- <verb> [folder] [options]
                        [--json] for programs, [--github] as remarks of a Git host's checks
   findings <folder>    print a trial's findings as JSON
   seasons [folder]     print the seasons compared of a content folder as JSON
+  release <folder>     freeze a trial's files as a new version   --note <what changed> [--level patch|minor|major]
   build                check, compute and write the site to dist/
   serve                serve dist/ on this machine     [--port <number>] [--host <name>]
   start                build, then serve               [--port <number>] [--host <name>]
