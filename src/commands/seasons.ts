@@ -11,6 +11,7 @@ export async function run(args: string[]): Promise<number> {
   const content = await loadContent(folderArgument(args, contentFolder()));
   if (content.problems.length > 0) process.stderr.write(report(content.problems));
   if (hasError(content.problems)) return 1;
-  process.stdout.write(`${JSON.stringify(seasons(libraryOf(content).trials), null, 2)}\n`);
+  const { trials, cultivars } = libraryOf(content);
+  process.stdout.write(`${JSON.stringify(seasons(trials, { known: cultivars }), null, 2)}\n`);
   return 0;
 }

@@ -1,21 +1,36 @@
 import type { Seasons } from '../model/generated/seasons.ts';
 import { fUpperTail } from '../statistics/distributions/fisher-f.ts';
 import { sum } from '../statistics/sum.ts';
-import type { TwoWayAdditive } from '../statistics/two-way-table/two-way-additive.ts';
+import { twoWayAdditive } from '../statistics/two-way-table/two-way-additive.ts';
 import type { TrialCells } from './season-cells.ts';
 
 /**
- * Whether cultivars differ in how they take to the trials: the mean square of cultivar x trial against the
- * variance of a mean within trials, pooled by degrees of freedom over the trials that had an error of their
- * own. Null where none had, or where some trial without one takes part, since the two would not be alike.
+ * Whether cultivars differ in how they take to the trials, from those trials that had an error of their own:
+ * the mean square of cultivar x trial among them against the variance of a mean within trials, pooled by
+ * degrees of freedom. Null where fewer than two such trials share cultivars.
+ *
+ * Reference: W. G. Cochran and G. M. Cox (1957), Experimental Designs, 2nd ed., chapter 14 (series of experiments).
  */
-export function interactionTest(fit: TwoWayAdditive, parts: readonly TrialCells[]): Seasons['interaction'] {
-  const linking = parts.filter(({ cells }) => cells.length > 1);
-  const errors = linking.flatMap(({ error }) => (error === null ? [] : [error]));
-  if (errors.length === 0 || errors.length < linking.length || fit.residualMeanSquare === null) return null;
-  const errorDf = sum(errors.map(({ df }) => df));
-  const pooled = sum(errors.map(({ variance, df }) => variance * df)) / errorDf;
-  if (!(pooled > 0)) return null;
-  const f = fit.residualMeanSquare / pooled;
-  return { f, df: fit.residualDf, error_df: errorDf, p: fUpperTail(f, fit.residualDf, errorDf) };
+export function interactionTest(parts: readonly TrialCells[]): Seasons['interaction'] {
+  const own = parts.flatMap(({ cells, error }) =>
+    error !== null && cells.length > 1 ? [{ cells, error }] : [],
+  );
+  const cultivars = [...new Set(own.flatMap(({ cells }) => cells.map(({ cultivar }) => cultivar)))];
+  const rows = new Map(cultivars.map((cultivar, row) => [cultivar, row]));
+  const table = own.flatMap(({ cells }, column) =>
+    cells.map(({ cultivar, mean }) => ({ row: rows.get(cultivar)!, column, value: mean })),
+  );
+  if (own.length < 2) return null;
+  const { residualMeanSquare, residualDf } = twoWayAdditive(table);
+  const errorDf = sum(own.map(({ error }) => error.df));
+  const pooled = sum(own.map(({ error }) => error.variance * error.df)) / errorDf;
+  if (residualMeanSquare === null || !(pooled > 0)) return null;
+  const f = residualMeanSquare / pooled;
+  return {
+    f,
+    df: residualDf,
+    error_df: errorDf,
+    p: fUpperTail(f, residualDf, errorDf),
+    trials: own.length,
+  };
 }

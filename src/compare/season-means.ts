@@ -21,8 +21,9 @@ export function adjustedMeans(
   fit: TwoWayAdditive,
   cultivars: readonly string[],
   check: string | null,
+  pairs: Seasons['differences'],
 ): Seasons['adjusted_means'] {
-  const display = lettersBySet(fit, pairsOf(fit, cultivars), cultivars);
+  const display = lettersBySet(fit, pairs, cultivars);
   const ofCheck = fit.means.find(({ row }) => cultivars[row] === check);
   return fit.means.map(({ row, set, estimate, se, df, columns }) => {
     const reach = se === null || df === null ? null : tUpperQuantile(alpha / 2, df) * se;

@@ -21,9 +21,11 @@ export function steadiness(
   cultivars: readonly string[],
   parts: readonly TrialCells[],
 ): Seasons['stability'] {
+  const counts = new Map<number, number>();
+  for (const { column } of cells) counts.set(column, (counts.get(column) ?? 0) + 1);
   return fit.sets.flatMap((set) => {
     // A trial that grew one cultivar of the set has nothing to hold it against.
-    const shared = set.columns.filter((column) => cells.filter((cell) => cell.column === column).length > 1);
+    const shared = set.columns.filter((column) => (counts.get(column) ?? 0) > 1);
     if (shared.length < leastTrials) return [];
     const index = new Map(set.columns.map((column, at) => [column, set.columnMeans[at]!]));
     const ofSet = set.rows.map((row) => {

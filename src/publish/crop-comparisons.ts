@@ -1,5 +1,5 @@
+import { cultivarIdentity } from '../compare/cultivar-identity.ts';
 import { seasons } from '../compare/seasons.ts';
-import { levelNames } from '../compute/format/level-names.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import type { Library } from '../model/library.ts';
 import { madeOnce } from './made-once.ts';
@@ -16,7 +16,9 @@ export interface CropComparison {
 }
 
 /** Every comparison of the library, all crops and measures. */
-export const allSeasons = madeOnce('seasons', (library: Library): Seasons[] => seasons(library.trials));
+export const allSeasons = madeOnce('seasons', (library: Library): Seasons[] =>
+  seasons(library.trials, { known: library.cultivars }),
+);
 
 /** One comparison for each crop: by the plant where any trial of it can be told so, else by the pot. */
 export function cropComparisons(library: Library): CropComparison[] {
@@ -33,24 +35,15 @@ export function cropComparisons(library: Library): CropComparison[] {
     const item = library.trials.find(({ trial }) => trial.id === entry.trials[0]?.id);
     const crop = item?.trial.metadata.crop.name ?? entry.species;
     return [
-      { id: slug(crop), crop, measure: entry.measure.replaceAll('_', ' '), entry, name: nameOf(library) },
+      {
+        id: slug(crop),
+        crop,
+        measure: entry.measure.replaceAll('_', ' '),
+        entry,
+        name: cultivarIdentity(library.trials, library.cultivars).name,
+      },
     ];
   });
-}
-
-/** A cultivar's name from the site's list, or from a trial that names it. */
-function nameOf(library: Library): (cultivar: string) => string {
-  return (id) => {
-    const listed = library.cultivars.find((cultivar) => cultivar.id === id)?.name;
-    if (listed !== undefined) return listed;
-    for (const { trial } of library.trials) {
-      for (const factor of trial.metadata.factors ?? []) {
-        if (factor.kind !== 'cultivar' || !factor.levels.some((level) => level.id === id)) continue;
-        return levelNames(trial, library.cultivars)(factor.id, id);
-      }
-    }
-    return id;
-  };
 }
 
 function slug(text: string): string {

@@ -63,7 +63,25 @@ export interface Seasons {
      * Cuts summed.
      */
     cuts: number;
+    /**
+     * What was weighed, by the trial's own name for it.
+     */
+    variable: string;
+    /**
+     * Positions for each square metre of cover; null where a cover is not given.
+     */
+    pots_per_m2: number | null;
+    /**
+     * Mean of the readings of conductivity, mS/cm at 25 C; null where none was read.
+     */
+    ec: number | null;
   }[];
+  /**
+   * In what the trials are not alike, a sentence each; empty where they are alike.
+   *
+   * Items: One sentence.
+   */
+  trials_differ: string[];
   /**
    * The trials' own means.
    *
@@ -260,7 +278,7 @@ export interface Seasons {
    */
   check: string | null;
   /**
-   * Null where no trial had an error of its own.
+   * Null where fewer than two trials with an error of their own shared cultivars.
    */
   interaction: {
     /**
@@ -279,6 +297,10 @@ export interface Seasons {
      * p.
      */
     p: number | null;
+    /**
+     * How many trials had an error of their own.
+     */
+    trials: number;
   } | null;
   /**
    * The adjusted means with the trials taken as a sample (REML).
