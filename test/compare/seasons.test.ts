@@ -3,42 +3,12 @@ import { existsSync, readFileSync } from 'node:fs';
 import { describe as suite, expect, test } from 'vitest';
 import { loadContent } from '../../src/commands/load-content.ts';
 import { seasons } from '../../src/compare/seasons.ts';
-import { computeFindings } from '../../src/compute/findings.ts';
 import { siteFindings } from '../../src/compute/site-findings.ts';
 import type { TrialWithFindings } from '../../src/model/library.ts';
 import { seededRandom } from '../../src/statistics/seeded-random.ts';
 import { expectClose } from '../support/close.ts';
 import { numbersFromR } from '../support/r.ts';
-import { trialOf } from '../support/trial-of.ts';
-
-interface Cell {
-  variety: string;
-  trial: string;
-  y: number;
-}
-
-const path = new URL('../published/barley/barley.json', import.meta.url);
-const table = (JSON.parse(readFileSync(path, 'utf8')) as { data: Record<string, (string | number)[]> }).data;
-const barley: Cell[] = table['y']!.map((y, index) => ({
-  variety: String(table['variety']![index]),
-  trial: String(table['trial']![index]),
-  y: Number(y),
-}));
-
-/** Each trial of a table as an unreplicated trial folder: one pot a variety. */
-function trialsOf(cells: readonly Cell[], check?: string): TrialWithFindings[] {
-  return [...Map.groupBy(cells, ({ trial }) => trial)].map(([name, ofTrial]) => {
-    const trial = trialOf(
-      ofTrial.map(({ variety, y }) => ({ container: 'B1', treatment: { cultivar: variety }, weight: y })),
-      { metadata: { crop: { name: 'Barley', species: 'Hordeum vulgare' } } },
-    );
-    trial.id = name;
-    const [factor] = trial.metadata.factors!;
-    factor.kind = 'cultivar';
-    if (check !== undefined) factor.check = check;
-    return { trial, findings: computeFindings(trial) };
-  });
-}
+import { barley, trialsOf } from './barley-trials.ts';
 
 const perPot = (trials: TrialWithFindings[], options = {}) =>
   seasons(trials, options).find(({ measure }) => measure === 'per_pot')!;
@@ -198,6 +168,7 @@ suite('the demo', () => {
       ({ species, measure }) => species === 'Lactuca sativa' && measure === 'per_pot',
     )!;
     expect(lettuce.verdict).toBe('compared');
+    expect(lettuce.trials_differ.join(' ')).toContain('averaged over plants per pot');
     expect(lettuce.linked_sets).toContainEqual(['pewter-godwit']);
     expect(lettuce.differences.some(({ a, b }) => [a, b].includes('pewter-godwit'))).toBe(false);
     const schema = JSON.parse(
@@ -206,6 +177,21 @@ suite('the demo', () => {
     const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(schema);
     validate(JSON.parse(JSON.stringify(all)));
     expect(validate.errors ?? []).toEqual([]);
+  });
+
+  test("brings yields by area with the standard errors of the trials' own analyses", async () => {
+    const { trials } = await loadContent(new URL('../../content', import.meta.url).pathname);
+    const all = seasons(siteFindings(trials));
+    const cells = (wanted: string) =>
+      all
+        .find(({ species, measure }) => species === 'Lactuca sativa' && measure === wanted)!
+        .cells.filter(({ trial }) => trial === 'spring-lettuce-2026');
+    const pots = cells('per_pot');
+    cells('kg_per_m2').forEach(({ mean, se }, index) => {
+      // 12 positions under a cover of 1.2 m by 0.6 m: 0.06 m2 a pot.
+      expectClose(mean, pots[index]!.mean / 60, 1e-12);
+      expectClose(se, pots[index]!.se! / 60, 1e-12);
+    });
   });
 
   test('a reader may leave out trials that were not replicated', async () => {
