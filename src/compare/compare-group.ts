@@ -34,6 +34,11 @@ export function compareGroup(
   const cultivars = [...new Set(cells.map(({ cultivar }) => cultivar))];
   const table = tableOf(parts, cultivars, options);
   const fit = twoWayAdditive(table);
+  const trialMeans = new Map(
+    fit.sets.flatMap(({ columns, columnMeans }) =>
+      columns.map((column, at) => [column, columnMeans[at]!] as const),
+    ),
+  );
   const check = commonestCheck(parts);
   const differences = pairsOf(fit, cultivars);
   const verdict = seasonVerdict(fit, parts);
@@ -43,7 +48,7 @@ export function compareGroup(
     species,
     measure,
     unit,
-    trials: parts.map(({ trial }) => trial),
+    trials: parts.map(({ trial }, column) => ({ ...trial, adjusted_mean: trialMeans.get(column) ?? null })),
     trials_differ: trialsDiffer(parts, measure),
     cells,
     linked_sets: fit.sets.map(({ rows }) => rows.map((row) => cultivars[row]!)),

@@ -7,7 +7,7 @@ import { trialConditions } from './trial-conditions.ts';
 
 /** What one trial brings to a comparison. */
 export interface TrialCells {
-  trial: Seasons['trials'][number];
+  trial: Omit<Seasons['trials'][number], 'adjusted_mean'>;
   cells: Seasons['cells'];
   check: string | null;
   /** The trial's own error of one cultivar mean, for the interaction: its variance and degrees of freedom. */

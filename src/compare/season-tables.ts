@@ -1,4 +1,6 @@
 import { formatNumber } from '../compute/format/format-number.ts';
+import { seasonLabels } from '../compute/format/season-labels.ts';
+import { seasonDigits } from '../compute/format/season-measure.ts';
 import { formatPercent } from '../compute/format/format-percent.ts';
 import { formatBare, type InBothUnits } from '../compute/format/format-quantity.ts';
 import { unitInBoth } from '../compute/format/unit-in-both.ts';
@@ -10,11 +12,6 @@ import type { Seasons } from '../model/generated/seasons.ts';
 export type CultivarName = (id: string) => string;
 
 const alpha = 0.05;
-
-/** Decimals of a mean in the entry's unit: grams to 1 g, yields by area and others to two or one. */
-function digitsOf({ unit }: Seasons): number {
-  return unit === 'kg/m2' ? 2 : unit === 'g' ? 0 : 1;
-}
 
 function joined(parts: readonly (string | InBothUnits)[]): InBothUnits {
   const of = (side: 'metric' | 'us') =>
@@ -30,7 +27,7 @@ function range(lower: number | null, upper: number | null, unit: string, digits:
 /** The adjusted means, best first within each linked set. */
 export function adjustedMeansTable(entry: Seasons, name: CultivarName): PageTable {
   const { unit } = entry;
-  const digits = digitsOf(entry);
+  const digits = seasonDigits(entry.unit);
   const setOf = (cultivar: string) => entry.linked_sets.findIndex((set) => set.includes(cultivar));
   const rows = [...entry.adjusted_means].sort(
     (a, b) => setOf(a.cultivar) - setOf(b.cultivar) || b.mean - a.mean,
@@ -66,13 +63,14 @@ export function adjustedMeansTable(entry: Seasons, name: CultivarName): PageTabl
 
 /** Cultivars by trials, holes shown as holes. */
 export function cellsTable(entry: Seasons, name: CultivarName): PageTable {
-  const digits = digitsOf(entry);
+  const labels = seasonLabels(entry.trials);
+  const digits = seasonDigits(entry.unit);
   return {
     caption: "The trials' own means; a dash where a cultivar was not grown",
     columns: [
       { heading: 'Cultivar', numeric: false },
-      ...entry.trials.map(({ season, replicated }) => ({
-        heading: replicated ? season : `${season}*`,
+      ...entry.trials.map(({ id }) => ({
+        heading: labels.get(id)!,
         unit: unitInBoth(entry.unit),
         numeric: true,
       })),
@@ -96,7 +94,7 @@ export function cellsTable(entry: Seasons, name: CultivarName): PageTable {
 export function differencesTable(entry: Seasons, name: CultivarName): PageTable | null {
   const known = entry.differences.filter(({ p_adjusted }) => p_adjusted !== null);
   if (known.length === 0) return null;
-  const digits = digitsOf(entry);
+  const digits = seasonDigits(entry.unit);
   return {
     caption:
       'Differences of adjusted means: the first less the second. The limits hold for all pairs of a linked set at once (Tukey–Kramer, 95%)',
@@ -164,7 +162,10 @@ export function trialsTable(entry: Seasons, title: (trial: string) => string): P
       { heading: 'Setting', numeric: false },
       { heading: 'Days', numeric: true },
       { heading: 'Plants a pot', numeric: true },
+      { heading: 'Pots a m²', numeric: true },
+      { heading: 'Strength', unit: 'mS/cm', numeric: true },
       { heading: 'Cuts', numeric: true },
+      { heading: 'Weighed', numeric: false },
       { heading: 'Averaged over', numeric: false },
       { heading: 'Replicated', numeric: false },
     ],
@@ -175,11 +176,14 @@ export function trialsTable(entry: Seasons, title: (trial: string) => string): P
         trial.setting,
         trial.days === null ? noNumber : String(trial.days),
         trial.plants_per_pot,
+        trial.pots_per_m2 === null ? noNumber : formatNumber(trial.pots_per_m2, 1),
+        trial.ec === null ? noNumber : formatNumber(trial.ec, 1),
         String(trial.cuts),
+        trial.variable.toLowerCase(),
         trial.averaged_over === '' ? noNumber : trial.averaged_over,
         trial.replicated ? 'yes' : 'no',
       ],
     })),
-    notes: [],
+    notes: entry.trials_differ,
   };
 }

@@ -6,7 +6,7 @@ import { meanOf } from '../statistics/mean.ts';
 import { sum } from '../statistics/sum.ts';
 import { cultivarFactor } from './cultivar-identity.ts';
 
-type Conditions = Omit<Seasons['trials'][number], 'cultivars' | 'replicated'>;
+type Conditions = Omit<Seasons['trials'][number], 'cultivars' | 'replicated' | 'adjusted_mean'>;
 
 /** What a trial was grown under: what may differ between trials and so stands beside their means. */
 export function trialConditions(trial: Trial, findings: Findings): Conditions {

@@ -1,7 +1,7 @@
 import type { Seasons } from '../model/generated/seasons.ts';
 import type { TrialCells } from './season-cells.ts';
 
-type SeasonTrial = Seasons['trials'][number];
+type SeasonTrial = TrialCells['trial'];
 
 /**
  * In what the trials are not alike, a sentence each: a comparison over unlike trials holds for their mixture.

@@ -1,42 +1,76 @@
+import { digitsAcrossSeasons } from '../../compute/format/digits-across-seasons.ts';
 import { formatQuantity } from '../../compute/format/format-quantity.ts';
-import { listed, type Words } from '../../compute/words/words.ts';
+import { formatRange } from '../../compute/format/format-range.ts';
+import { measureAcrossSeasons } from '../../compute/words/measure-across-seasons.ts';
+import type { Words } from '../../compute/words/words.ts';
 import type { Seasons } from '../../model/generated/seasons.ts';
+import { pairBetween } from '../pair-between.ts';
+
+type Name = (cultivar: string) => string;
 
 const alpha = 0.05;
 
-/** The answer in a sentence: who led and by how much, the interval, and what it rests on; or why there is none. */
-export function seasonSentence(entry: Seasons, name: (cultivar: string) => string): Words {
+/**
+ * The answer in a sentence: which cultivar of the largest linked set gave most, from how many of the others
+ * that can be told, and by how much it led the check (or the next one); or why there is no answer.
+ */
+export function seasonSentence(entry: Seasons, name: Name): Words {
   if (entry.verdict === 'not compared')
     return [`No cultivars can be compared across seasons. ${entry.reason}`];
-  const digits = entry.unit === 'kg/m2' ? 2 : entry.unit === 'g' ? 0 : 1;
-  const amount = (value: number) => formatQuantity(value, entry.unit, digits);
-  const tested = entry.differences.filter(({ p_adjusted }) => p_adjusted !== null);
-  const widest = [...tested].sort((a, b) => Math.abs(b.estimate) - Math.abs(a.estimate));
-  const first = widest.find(({ p_adjusted }) => p_adjusted! < alpha) ?? widest[0]!;
-  const [more, less, lower, upper] =
-    first.estimate > 0
-      ? [first.a, first.b, first.lower!, first.upper!]
-      : [first.b, first.a, -first.upper!, -first.lower!];
-  const linking = entry.trials.filter(({ cultivars }) => cultivars > 1).length;
-  const basis = ` This rests on ${linking} trials that had cultivars in common.`;
-  const alone = entry.linked_sets.filter((set) => set.length === 1).flat();
-  const refused =
-    alone.length === 0
-      ? ''
-      : ` ${listed(alone.map(name))} met no other cultivar in any trial and is compared with none.`;
-  const effect: Words = [
-    amount(Math.abs(first.estimate)),
+  const set = setSpokenOf(entry);
+  const [best, ...others] = entry.adjusted_means
+    .filter(({ cultivar }) => set.includes(cultivar))
+    .sort((a, b) => b.mean - a.mean);
+  const digits = digitsAcrossSeasons(entry);
+  const told = others.filter(({ cultivar }) => {
+    const p = pairBetween(entry, best!.cultivar, cultivar)?.p_adjusted ?? null;
+    return p !== null && p < alpha;
+  });
+  return [
+    `${name(best!.cultivar)} gave the most ${measureAcrossSeasons(entry)}, `,
+    formatQuantity(best!.mean, entry.unit, digits),
+    ` over the trials, ${howFarTold(told, others, name)}`,
+    ...lead(entry, best!.cultivar, others, digits, name),
+    '.',
+  ];
+}
+
+/** The largest linked set in which differences have an error: the one that the sentence is about. */
+export function setSpokenOf(entry: Seasons): readonly string[] {
+  const tested = entry.linked_sets.filter((set) =>
+    entry.differences.some(({ a, p_adjusted }) => p_adjusted !== null && set.includes(a)),
+  );
+  return [...tested].sort((a, b) => b.length - a.length)[0] ?? [];
+}
+
+function howFarTold(
+  told: Seasons['adjusted_means'],
+  others: Seasons['adjusted_means'],
+  name: Name,
+): string {
+  const [only] = others;
+  const all = others.length === 1 ? name(only!.cultivar) : `any of the ${others.length} others`;
+  if (told.length === 0) return `but cannot be told apart from ${all}`;
+  if (told.length < others.length) return `and can be told apart from ${told.length} of ${others.length} others`;
+  return others.length === 1 ? 'and can be told apart from it' : `and can be told apart from all ${told.length} others`;
+}
+
+function lead(
+  entry: Seasons,
+  best: string,
+  others: Seasons['adjusted_means'],
+  digits: number,
+  name: Name,
+): Words {
+  const check = others.find(({ cultivar }) => cultivar === entry.check);
+  const other = (check ?? others[0]!).cultivar;
+  const pair = pairBetween(entry, best, other);
+  if (pair?.lower == null || pair.upper === null) return [];
+  return [
+    `: it led ${check ? 'the check' : 'the next'}, ${name(other)}, by `,
+    formatQuantity(pair.estimate, entry.unit, digits),
     ' (95% interval ',
-    amount(lower),
-    ' to ',
-    amount(upper),
+    formatRange(pair.lower, pair.upper, entry.unit, digits),
     ')',
   ];
-  return first.p_adjusted! < alpha
-    ? [`Over the trials ${name(more)} gave more than ${name(less)} by `, ...effect, `.${basis}${refused}`]
-    : [
-        `Over the trials no two cultivars were told apart: the widest difference, ${name(more)} over ${name(less)}, was `,
-        ...effect,
-        `.${basis}${refused}`,
-      ];
 }

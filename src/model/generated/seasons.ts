@@ -75,6 +75,10 @@ export interface Seasons {
      * Mean of the readings of conductivity, mS/cm at 25 C; null where none was read.
      */
     ec: number | null;
+    /**
+     * Its mean adjusted for the cultivars that it grew: over all of its linked set.
+     */
+    adjusted_mean: number | null;
   }[];
   /**
    * In what the trials are not alike, a sentence each; empty where they are alike.

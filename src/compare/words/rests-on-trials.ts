@@ -1,0 +1,44 @@
+import { seasonNames } from '../../compute/format/season-names.ts';
+import { listed } from '../../compute/words/words.ts';
+import type { Seasons } from '../../model/generated/seasons.ts';
+import { setSpokenOf } from './season-sentence.ts';
+
+/** So many seasons are named; of more, the first and the last. */
+const named = 6;
+
+/** What the answer rests on, and which cultivars it is silent about: a sentence each, none where nothing is compared. */
+export function restsOnTrials(entry: Seasons, name: (cultivar: string) => string): string[] {
+  if (entry.verdict === 'not compared') return [];
+  const set = setSpokenOf(entry);
+  const counts = new Map<string, number>();
+  for (const { cultivar, trial } of entry.cells)
+    if (set.includes(cultivar)) counts.set(trial, (counts.get(trial) ?? 0) + 1);
+  const shared = entry.trials.filter(({ id }) => (counts.get(id) ?? 0) > 1);
+  const alone = entry.trials.filter(({ id }) => counts.get(id) === 1);
+  const names = seasonNames(entry.trials);
+  const seasons = shared.map(({ id }) => names.get(id)!);
+  const which = seasons.length > named ? `${seasons[0]!} to ${seasons.at(-1)!}` : listed(seasons);
+  const bare = shared.filter(({ replicated }) => !replicated).length;
+  const unreplicated =
+    bare === 0 ? '' : `; ${bare === 1 ? 'one of them was' : `${bare} of them were`} not replicated`;
+  const further =
+    alone.length === 0
+      ? []
+      : [
+          `${alone.length === 1 ? 'One further trial' : `${alone.length} further trials`} grew one of these cultivars alone and cannot tell any two apart.`,
+        ];
+  return [
+    `This rests on ${shared.length} trials that had several of these cultivars (${which})${unreplicated}. The trial is the replicate.`,
+    ...further,
+    ...refusals(entry, set, name),
+  ];
+}
+
+function refusals(entry: Seasons, set: readonly string[], name: (cultivar: string) => string): string[] {
+  const others = entry.linked_sets.filter((each) => !each.some((cultivar) => set.includes(cultivar)));
+  return others.map((each) =>
+    each.length === 1
+      ? `${name(each[0]!)} met no other cultivar in any trial and is compared with none.`
+      : `${listed(each.map(name))} met one another but none of the others, and are compared among themselves alone.`,
+  );
+}

@@ -1,0 +1,187 @@
+import { digitsAcrossSeasons } from '../compute/format/digits-across-seasons.ts';
+import { formatQuantity } from '../compute/format/format-quantity.ts';
+import { formatRange } from '../compute/format/format-range.ts';
+import { seasonNames } from '../compute/format/season-names.ts';
+import { measureAcrossSeasons } from '../compute/words/measure-across-seasons.ts';
+import type { Figure } from '../model/figure.ts';
+import type { Seasons } from '../model/generated/seasons.ts';
+import { quantityLabel } from './both-units.ts';
+import { cultivarMeansTable } from './cultivar-means-table.ts';
+import { type CultivarOrder, type CultivarRow, cultivarRows, setHeading } from './cultivar-rows.ts';
+import { figureId } from './figure-id.ts';
+import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
+import { narrow } from './grid-map.ts';
+import { intervalMark } from './interval-mark.ts';
+import { labelLanes } from './label-lanes.ts';
+import { drawing, element, label } from './svg.ts';
+import { textWidth } from './text-width.ts';
+import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { wrapText } from './wrap-text.ts';
+
+/** How the cultivars are sorted, and what the figure's id begins with where a page holds several. */
+export interface CultivarMeansOptions {
+  order?: CultivarOrder;
+  id?: string;
+}
+
+const range = [4, 92] as const;
+const laneHeight = 14;
+const labelSize = 12;
+/** In a row of more trials than this only the lowest and the highest are labelled; the table has them all. */
+const mostLabels = 6;
+
+interface Context {
+  entry: Seasons;
+  name: (cultivar: string) => string;
+  scale: FluidScale;
+  digits: number;
+  seasons: ReadonlyMap<string, string>;
+  replicated: ReadonlySet<string>;
+}
+
+/**
+ * Every trial's mean in a row for each cultivar, labelled with its season, and below them the cultivar's
+ * adjusted mean with its own 95% interval. Cultivars of different linked sets stand under headings of their
+ * own: they are not compared.
+ */
+export function drawCultivarMeans(
+  entry: Seasons,
+  name: (cultivar: string) => string,
+  options: CultivarMeansOptions = {},
+): Figure {
+  const rows = cultivarRows(entry, name, options.order);
+  const shown = rows.flatMap(({ adjusted, cells }) => [
+    adjusted.mean,
+    ...(adjusted.lower === null ? [] : [adjusted.lower, adjusted.upper!]),
+    ...cells.map(({ mean }) => mean),
+  ]);
+  const context: Context = {
+    entry,
+    name,
+    scale: fluidScale(niceDomain(shown), range),
+    digits: digitsAcrossSeasons(entry),
+    seasons: seasonNames(entry.trials),
+    replicated: new Set(entry.trials.flatMap(({ id, replicated }) => (replicated ? [id] : []))),
+  };
+  const drawn: string[] = [];
+  let y = 4;
+  let set = -1;
+  for (const row of rows) {
+    if (row.set !== set && entry.linked_sets.length > 1) {
+      drawn.push(label(setHeading(entry, rows, row.set), { class: 'aside', x: 0, y: y + 16 }));
+      y += 28;
+    }
+    set = row.set;
+    const piece = drawRow(row, context, y);
+    drawn.push(piece.svg);
+    y += piece.height;
+  }
+  const id = figureId(options.id ?? '', 'cultivar-means');
+  const what = measureAcrossSeasons(entry).replace(/^./, (letter) => letter.toUpperCase());
+  const title = `${what}: each cultivar in every trial, and its adjusted mean`;
+  const description = describe(rows, context);
+  return {
+    id,
+    title,
+    description,
+    svg: drawing(
+      { id, title, description, kind: 'cultivar-means' },
+      { height: y + axisHeight(entry.unit) },
+      ...drawn,
+      valueAxes(context.scale, y, entry.unit),
+    ),
+    table: cultivarMeansTable(title, entry, rows, name),
+  };
+}
+
+function drawRow(row: CultivarRow, context: Context, top: number): { svg: string; height: number } {
+  const { entry, name, scale, digits, seasons, replicated } = context;
+  const { adjusted, cells } = row;
+  const printed = formatQuantity(adjusted.mean, entry.unit, digits);
+  const room = narrow - textWidth(`${printed.metric} · ${printed.us ?? ''}`, 13, true) - 10;
+  const check = row.cultivar === entry.check ? ' (check)' : '';
+  const heading = wrapText(name(row.cultivar) + check, room, 14, true);
+  const after = top + 14 + (heading.length - 1) * 17;
+  const interval =
+    adjusted.lower === null
+      ? null
+      : { centre: adjusted.mean, lower: adjusted.lower, upper: adjusted.upper! };
+  const facts = [
+    adjusted.trials === 1 ? 'in 1 trial' : `in ${String(adjusted.trials)} trials`,
+    ...(adjusted.letters === null || adjusted.letters === '' ? [] : [`letters ${adjusted.letters}`]),
+  ].join(', ');
+  const words = [
+    ...heading.map((text, index) => label(text, { class: 'heading', x: 0, y: top + 14 + index * 17 })),
+    quantityLabel('', printed, '', { class: 'strong', x: '100%', y: top + 14, 'text-anchor': 'end' }),
+    label(facts, { class: 'tick', x: 0, y: after + 17 }),
+    interval === null
+      ? ''
+      : quantityLabel('95% interval ', formatRange(interval.lower, interval.upper, entry.unit, digits), '', {
+          class: 'tick',
+          x: 0,
+          y: after + 33,
+        }),
+  ];
+  const labelled = cellsToLabel(cells).map((cell) => ({
+    percent: scale.percent(cell.mean),
+    text: seasons.get(cell.trial)!,
+  }));
+  const lanes = labelLanes(labelled, labelSize);
+  const stack = (Math.max(-1, ...lanes.map(({ lane }) => lane)) + 1) * laneHeight;
+  const dotsAt = after + (interval === null ? 30 : 46) + stack;
+  const meanAt = dotsAt + 20;
+  const marks = [
+    gridlines(scale, dotsAt - stack - 4, meanAt + 10),
+    ...labelled.flatMap(({ percent, text }, index) => {
+      const { lane, anchor } = lanes[index]!;
+      const y = dotsAt - 8 - lane * laneHeight;
+      const x = `${String(percent)}%`;
+      const leader =
+        lane === 0
+          ? []
+          : [element('line', { class: 'leader', x1: x, x2: x, y1: y + 2, y2: dotsAt - 5 })];
+      return [...leader, label(text, { class: 'tick', x, y, 'text-anchor': anchor })];
+    }),
+    ...cells.map((cell) =>
+      element('circle', {
+        class: replicated.has(cell.trial) ? 'dot' : 'dot open',
+        cx: scale.at(cell.mean),
+        cy: dotsAt,
+        r: 4.5,
+      }),
+    ),
+    interval === null ? '' : intervalMark(scale, interval, meanAt),
+    placed(scale.at(adjusted.mean), meanAt, element('path', { class: 'estimate', d: 'M0-6L6 0L0 6L-6 0Z' })),
+  ];
+  return {
+    svg: element('g', { class: check === '' ? 'row' : 'row check' }, ...words, ...marks),
+    height: meanAt + 22 - top,
+  };
+}
+
+/** All cells, or of many the lowest and the highest. */
+function cellsToLabel(cells: Seasons['cells']): Seasons['cells'] {
+  if (cells.length <= mostLabels) return cells;
+  const sorted = [...cells].sort((a, b) => a.mean - b.mean);
+  return [sorted[0]!, sorted.at(-1)!];
+}
+
+/** So many adjusted means are said in words; the table has the others. */
+const saidMeans = 8;
+
+function describe(rows: readonly CultivarRow[], { entry, name, digits, replicated }: Context): string {
+  const said = rows
+    .slice(0, saidMeans)
+    .map(
+      ({ cultivar, adjusted }) =>
+        `${name(cultivar)} ${formatQuantity(adjusted.mean, entry.unit, digits).metric}`,
+    );
+  const more = rows.length > saidMeans ? ` and ${String(rows.length - saidMeans)} more` : '';
+  const open = entry.trials.some(({ id }) => !replicated.has(id))
+    ? ' Open dots are of trials that had no error of their own.'
+    : '';
+  const intervals = rows.some(({ adjusted }) => adjusted.lower !== null)
+    ? ' with its own 95% interval, which is no test of a difference'
+    : '';
+  return `Dots are the trials’ own means. The diamond is the cultivar’s mean adjusted for the trials it was in${intervals}. Adjusted means: ${said.join('; ')}${more}.${open}`;
+}

@@ -1,0 +1,78 @@
+import { digitsAcrossSeasons } from '../compute/format/digits-across-seasons.ts';
+import { formatP } from '../compute/format/format-p.ts';
+import { formatQuantity } from '../compute/format/format-quantity.ts';
+import { formatRange } from '../compute/format/format-range.ts';
+import { measureAcrossSeasons } from '../compute/words/measure-across-seasons.ts';
+import type { Figure } from '../model/figure.ts';
+import type { Seasons } from '../model/generated/seasons.ts';
+import { cultivarRows } from './cultivar-rows.ts';
+import { sayRows } from './differences.ts';
+import { figureId } from './figure-id.ts';
+import { type IntervalRow, intervalRows } from './interval-rows.ts';
+import { intervalTable } from './interval-table.ts';
+
+/** More differences than this make a picture that nobody reads; the largest are drawn, and the title says so. */
+const most = 45;
+
+/**
+ * The differences of adjusted means with their simultaneous 95% intervals and a line at zero, the higher mean
+ * less the lower, a section for each linked set. Null where nothing has an error to be held against.
+ *
+ * @param options.id what the figure's id begins with where a page holds several
+ */
+export function drawSeasonDifferences(
+  entry: Seasons,
+  name: (cultivar: string) => string,
+  options: { id?: string } = {},
+): Figure | null {
+  const digits = digitsAcrossSeasons(entry);
+  const { unit } = entry;
+  const setOf = new Map(cultivarRows(entry, name).map(({ cultivar, set }) => [cultivar, set]));
+  const known = entry.differences
+    .flatMap(({ a, b, estimate, lower, upper, p_adjusted: p }) => {
+      if (lower === null || upper === null || p === null) return [];
+      const turned = estimate < 0;
+      return [
+        {
+          set: setOf.get(a)!,
+          name: turned ? `${name(b)} − ${name(a)}` : `${name(a)} − ${name(b)}`,
+          p,
+          ...(turned
+            ? { centre: -estimate, lower: -upper, upper: -lower }
+            : { centre: estimate, lower, upper }),
+        },
+      ];
+    })
+    .sort((a, b) => b.centre - a.centre);
+  const kept = known.slice(0, most).sort((a, b) => a.set - b.set || b.centre - a.centre);
+  if (kept.length === 0) return null;
+  const severalSets = new Set(known.map(({ set }) => set)).size > 1;
+  let last = -1;
+  const rows = kept.map(({ set, name: pair, centre, lower, upper, p }): IntervalRow => {
+    const begins = set !== last && severalSets;
+    last = set;
+    return {
+      name: pair,
+      centre,
+      lower,
+      upper,
+      estimate: formatQuantity(centre, unit, digits, { plus: true }),
+      limits: formatRange(lower, upper, unit, digits, { plus: true }),
+      aside: formatP(p),
+      section: begins ? `Linked set ${String(set + 1)} of ${String(entry.linked_sets.length)}` : null,
+    };
+  });
+  const id = figureId(options.id ?? '', 'season-differences');
+  const part =
+    rows.length < known.length ? `the ${String(rows.length)} largest of ${String(known.length)} ` : '';
+  const words = `${part}differences in ${measureAcrossSeasons(entry)} over the trials, with 95% intervals`;
+  const title = words.replace(/^./, (letter) => letter.toUpperCase());
+  const description = `${sayRows(rows)} An interval that crosses the line at zero allows for no difference.`;
+  return {
+    id,
+    title,
+    description,
+    svg: intervalRows({ id, title, description, kind: 'differences' }, rows, unit),
+    table: intervalTable(title, 'Difference', rows, unit, digits),
+  };
+}
