@@ -1,6 +1,6 @@
 import { formatNumber } from '../compute/format/format-number.ts';
-import { seasonLabels } from '../compute/format/season-labels.ts';
-import { seasonDigits } from '../compute/format/season-measure.ts';
+import { digitsAcrossSeasons } from '../compute/format/digits-across-seasons.ts';
+import { seasonNames } from '../compute/format/season-names.ts';
 import { formatPercent } from '../compute/format/format-percent.ts';
 import { formatBare, type InBothUnits } from '../compute/format/format-quantity.ts';
 import { unitInBoth } from '../compute/format/unit-in-both.ts';
@@ -27,7 +27,7 @@ function range(lower: number | null, upper: number | null, unit: string, digits:
 /** The adjusted means, best first within each linked set. */
 export function adjustedMeansTable(entry: Seasons, name: CultivarName): PageTable {
   const { unit } = entry;
-  const digits = seasonDigits(entry.unit);
+  const digits = digitsAcrossSeasons(entry);
   const setOf = (cultivar: string) => entry.linked_sets.findIndex((set) => set.includes(cultivar));
   const rows = [...entry.adjusted_means].sort(
     (a, b) => setOf(a.cultivar) - setOf(b.cultivar) || b.mean - a.mean,
@@ -63,14 +63,14 @@ export function adjustedMeansTable(entry: Seasons, name: CultivarName): PageTabl
 
 /** Cultivars by trials, holes shown as holes. */
 export function cellsTable(entry: Seasons, name: CultivarName): PageTable {
-  const labels = seasonLabels(entry.trials);
-  const digits = seasonDigits(entry.unit);
+  const labels = seasonNames(entry.trials);
+  const digits = digitsAcrossSeasons(entry);
   return {
     caption: "The trials' own means; a dash where a cultivar was not grown",
     columns: [
       { heading: 'Cultivar', numeric: false },
-      ...entry.trials.map(({ id }) => ({
-        heading: labels.get(id)!,
+      ...entry.trials.map(({ id, replicated }) => ({
+        heading: `${labels.get(id)!}${replicated ? '' : '*'}`,
         unit: unitInBoth(entry.unit),
         numeric: true,
       })),
@@ -94,7 +94,7 @@ export function cellsTable(entry: Seasons, name: CultivarName): PageTable {
 export function differencesTable(entry: Seasons, name: CultivarName): PageTable | null {
   const known = entry.differences.filter(({ p_adjusted }) => p_adjusted !== null);
   if (known.length === 0) return null;
-  const digits = seasonDigits(entry.unit);
+  const digits = digitsAcrossSeasons(entry);
   return {
     caption:
       'Differences of adjusted means: the first less the second. The limits hold for all pairs of a linked set at once (Tukey–Kramer, 95%)',
