@@ -103,9 +103,7 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
   const heading = wrapText(name(row.cultivar) + check, room, 14, true);
   const after = top + 14 + (heading.length - 1) * 17;
   const interval =
-    adjusted.lower === null
-      ? null
-      : { centre: adjusted.mean, lower: adjusted.lower, upper: adjusted.upper! };
+    adjusted.lower === null ? null : { centre: adjusted.mean, lower: adjusted.lower, upper: adjusted.upper! };
   const facts = [
     adjusted.trials === 1 ? 'in 1 trial' : `in ${String(adjusted.trials)} trials`,
     ...(adjusted.letters === null || adjusted.letters === '' ? [] : [`letters ${adjusted.letters}`]),
@@ -137,9 +135,7 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
       const y = dotsAt - 8 - lane * laneHeight;
       const x = `${String(percent)}%`;
       const leader =
-        lane === 0
-          ? []
-          : [element('line', { class: 'leader', x1: x, x2: x, y1: y + 2, y2: dotsAt - 5 })];
+        lane === 0 ? [] : [element('line', { class: 'leader', x1: x, x2: x, y1: y + 2, y2: dotsAt - 5 })];
       return [...leader, label(text, { class: 'tick', x, y, 'text-anchor': anchor })];
     }),
     ...cells.map((cell) =>

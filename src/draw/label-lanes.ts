@@ -18,10 +18,7 @@ const gap = 8;
  * @param marks the place of each mark in percent of the width, and its label
  * @param size the type size in px
  */
-export function labelLanes(
-  marks: readonly { percent: number; text: string }[],
-  size: number,
-): PlacedLabel[] {
+export function labelLanes(marks: readonly { percent: number; text: string }[], size: number): PlacedLabel[] {
   const lanes: { from: number; to: number }[][] = [];
   const placed = new Map<number, PlacedLabel>();
   const order = marks.map((_, index) => index).sort((a, b) => marks[a]!.percent - marks[b]!.percent);

@@ -43,16 +43,15 @@ export function setSpokenOf(entry: Seasons): readonly string[] {
   return [...tested].sort((a, b) => b.length - a.length)[0] ?? [];
 }
 
-function howFarTold(
-  told: Seasons['adjusted_means'],
-  others: Seasons['adjusted_means'],
-  name: Name,
-): string {
+function howFarTold(told: Seasons['adjusted_means'], others: Seasons['adjusted_means'], name: Name): string {
   const [only] = others;
   const all = others.length === 1 ? name(only!.cultivar) : `any of the ${others.length} others`;
   if (told.length === 0) return `but cannot be told apart from ${all}`;
-  if (told.length < others.length) return `and can be told apart from ${told.length} of ${others.length} others`;
-  return others.length === 1 ? 'and can be told apart from it' : `and can be told apart from all ${told.length} others`;
+  if (told.length < others.length)
+    return `and can be told apart from ${told.length} of ${others.length} others`;
+  return others.length === 1
+    ? 'and can be told apart from it'
+    : `and can be told apart from all ${told.length} others`;
 }
 
 function lead(
