@@ -12,7 +12,7 @@ import { figureId } from './figure-id.ts';
 import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
 import { narrow } from './grid-map.ts';
 import { intervalMark } from './interval-mark.ts';
-import { labelLanes } from './label-lanes.ts';
+import { placeLabelledDots } from './labelled-dots.ts';
 import { drawing, element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
 import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
@@ -25,8 +25,9 @@ export interface CultivarMeansOptions {
 }
 
 const range = [4, 92] as const;
-const laneHeight = 14;
+const lineHeight = 16;
 const labelSize = 12;
+const radius = 4.5;
 /** In a row of more trials than this only the lowest and the highest are labelled; the table has them all. */
 const mostLabels = 6;
 
@@ -58,7 +59,7 @@ export function drawCultivarMeans(
   const context: Context = {
     entry,
     name,
-    scale: fluidScale(niceDomain(shown), range),
+    scale: fluidScale(niceDomain(widened(shown)), range),
     digits: digitsAcrossSeasons(entry),
     seasons: seasonNames(entry.trials),
     replicated: new Set(entry.trials.flatMap(({ id, replicated }) => (replicated ? [id] : []))),
@@ -94,6 +95,15 @@ export function drawCultivarMeans(
   };
 }
 
+/** An axis shorter than this share of its values would make much of differences that are nothing. Common practice, no source. */
+const leastReach = 0.2;
+
+function widened(values: readonly number[]): readonly number[] {
+  const [lowest, highest] = [Math.min(...values), Math.max(...values)];
+  const lacking = leastReach * Math.max(Math.abs(lowest), Math.abs(highest)) - (highest - lowest);
+  return lacking <= 0 ? values : [lowest - lacking / 2, highest + lacking / 2];
+}
+
 function drawRow(row: CultivarRow, context: Context, top: number): { svg: string; height: number } {
   const { entry, name, scale, digits, seasons, replicated } = context;
   const { adjusted, cells } = row;
@@ -106,7 +116,9 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
     adjusted.lower === null ? null : { centre: adjusted.mean, lower: adjusted.lower, upper: adjusted.upper! };
   const facts = [
     adjusted.trials === 1 ? 'in 1 trial' : `in ${String(adjusted.trials)} trials`,
-    ...(adjusted.letters === null || adjusted.letters === '' ? [] : [`letters ${adjusted.letters}`]),
+    ...(adjusted.letters === null || adjusted.letters === ''
+      ? []
+      : [`${adjusted.letters.length === 1 ? 'letter' : 'letters'} ${adjusted.letters}`]),
   ].join(', ');
   const words = [
     ...heading.map((text, index) => label(text, { class: 'heading', x: 0, y: top + 14 + index * 17 })),
@@ -120,32 +132,33 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
           y: after + 33,
         }),
   ];
-  const labelled = cellsToLabel(cells).map((cell) => ({
+  const labelled = new Set(cellsToLabel(cells));
+  const dots = cells.map((cell) => ({
     percent: scale.percent(cell.mean),
-    text: seasons.get(cell.trial)!,
+    text: labelled.has(cell) ? seasons.get(cell.trial)! : '',
   }));
-  const lanes = labelLanes(labelled, labelSize);
-  const stack = (Math.max(-1, ...lanes.map(({ lane }) => lane)) + 1) * laneHeight;
-  const dotsAt = after + (interval === null ? 30 : 46) + stack;
-  const meanAt = dotsAt + 20;
+  const places = placeLabelledDots(dots, radius, labelSize);
+  const stack = Math.max(0, ...places.map(({ line }) => line)) * lineHeight;
+  const dotsAt = after + (interval === null ? 32 : 48) + stack;
+  const meanAt = dotsAt + 18;
   const marks = [
-    gridlines(scale, dotsAt - stack - 4, meanAt + 10),
-    ...labelled.flatMap(({ percent, text }, index) => {
-      const { lane, anchor } = lanes[index]!;
-      const y = dotsAt - 8 - lane * laneHeight;
-      const x = `${String(percent)}%`;
-      const leader =
-        lane === 0 ? [] : [element('line', { class: 'leader', x1: x, x2: x, y1: y + 2, y2: dotsAt - 5 })];
-      return [...leader, label(text, { class: 'tick', x, y, 'text-anchor': anchor })];
+    gridlines(scale, dotsAt - stack - 8, meanAt + 10),
+    ...cells.map((cell, index) => {
+      const { line, side } = places[index]!;
+      const { text } = dots[index]!;
+      const y = dotsAt - line * lineHeight;
+      const x = scale.at(cell.mean);
+      const away = side === 'left' ? -radius - 4 : radius + 4;
+      const anchor = side === 'left' ? 'end' : 'start';
+      return (
+        element('circle', {
+          class: replicated.has(cell.trial) ? 'dot' : 'dot open',
+          cx: x,
+          cy: y,
+          r: radius,
+        }) + (text === '' ? '' : label(text, { class: 'tick', x, dx: away, y: y + 4, 'text-anchor': anchor }))
+      );
     }),
-    ...cells.map((cell) =>
-      element('circle', {
-        class: replicated.has(cell.trial) ? 'dot' : 'dot open',
-        cx: scale.at(cell.mean),
-        cy: dotsAt,
-        r: 4.5,
-      }),
-    ),
     interval === null ? '' : intervalMark(scale, interval, meanAt),
     placed(scale.at(adjusted.mean), meanAt, element('path', { class: 'estimate', d: 'M0-6L6 0L0 6L-6 0Z' })),
   ];
