@@ -1,6 +1,7 @@
 /** The pages that the header leads to, in order; `path` is the address under the site's own path. */
 export const navigation: readonly { label: string; path: string }[] = [
   { label: 'Trials', path: 'trials/' },
+  { label: 'Cultivars', path: 'cultivars/' },
   { label: 'Compare', path: 'compare/' },
   { label: 'Data', path: 'data/' },
   { label: 'Methods', path: 'methods/' },

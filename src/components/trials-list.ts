@@ -1,3 +1,5 @@
+import { sortable } from './sortable.ts';
+
 /** Sorts and filters the list of trials. Without this script the list is a plain table in full. */
 const table = document.querySelector<HTMLTableElement>('#trials');
 const controls = document.querySelector<HTMLElement>('.filters');
@@ -6,29 +8,10 @@ const told = document.querySelector<HTMLElement>('#trials-shown');
 if (table && controls && told) run(table, controls, told);
 
 function run(list: HTMLTableElement, filters: HTMLElement, status: HTMLElement): void {
-  const body = list.tBodies[0]!;
-  const rows = [...body.rows];
+  const rows = [...list.tBodies[0]!.rows];
   const selects = [...filters.querySelectorAll('select')];
 
-  for (const [column, heading] of [...list.tHead!.rows[0]!.cells].entries()) {
-    const button = document.createElement('button');
-    button.type = 'button';
-    button.textContent = heading.textContent;
-    heading.replaceChildren(button);
-    button.addEventListener('click', () => sortBy(column, heading));
-  }
-
-  function sortBy(column: number, heading: HTMLTableCellElement): void {
-    const upwards = heading.getAttribute('aria-sort') !== 'ascending';
-    const numeric = 'numeric' in heading.dataset;
-    const key = (row: HTMLTableRowElement) => row.cells[column]?.dataset['sort'] ?? '';
-    const order = (a: HTMLTableRowElement, b: HTMLTableRowElement) =>
-      numeric ? Number(key(a)) - Number(key(b)) : key(a).localeCompare(key(b));
-    rows.sort((a, b) => (upwards ? order(a, b) : order(b, a)));
-    body.append(...rows);
-    for (const other of list.tHead!.rows[0]!.cells) other.removeAttribute('aria-sort');
-    heading.setAttribute('aria-sort', upwards ? 'ascending' : 'descending');
-  }
+  sortable(list);
 
   function filter(): void {
     let shown = 0;

@@ -1,10 +1,20 @@
 import type { Library } from '../model/library.ts';
 import { address } from './addresses.ts';
+import { cropsOf, cultivarsOf } from './crop-comparisons.ts';
 import { dataset, finished } from './dataset.ts';
 import { xmlText } from './xml-text.ts';
 
 /** The pages that every site has. A new standing page is added here. */
-export const standingPages = ['', 'trials/', 'compare/', 'data/', 'data/checks/', 'methods/', 'licence/'];
+export const standingPages = [
+  '',
+  'trials/',
+  'cultivars/',
+  'compare/',
+  'data/',
+  'data/checks/',
+  'methods/',
+  'licence/',
+];
 
 interface Page {
   path: string;
@@ -16,6 +26,8 @@ function pagesOf(library: Library): Page[] {
   const inOrder = [...library.trials].sort((a, b) => (a.trial.id < b.trial.id ? -1 : 1));
   return [
     ...standingPages.map((path): Page => ({ path, changed: null })),
+    ...cropsOf(library).map(({ id }): Page => ({ path: `crops/${id}/`, changed: null })),
+    ...cultivarsOf(library).map(({ id }): Page => ({ path: `cultivars/${id}/`, changed: null })),
     ...inOrder.flatMap((item): Page[] => {
       const { id } = item.trial;
       const published = finished(item) !== null;
