@@ -21,14 +21,6 @@ const basil = comparisons.find(({ crop }) => crop === 'Sweet basil')!;
 describe("the demo's lettuces across seasons", () => {
   const { entry, name } = lettuce;
 
-  test('are told in a sentence with the interval, the basis, and whom it refuses', () => {
-    const text = plainText(seasonSentence(entry, name));
-    expect(text).toMatch(/95% interval/);
-    expect(text).toContain('trials that had cultivars in common');
-    expect(text).toContain('Pewter Godwit');
-    expect(text).toContain('compared with none');
-  });
-
   test('show holes as holes, and mark trials without an error of their own', () => {
     const table = cellsTable(entry, name);
     const holes = entry.trials.length * entry.adjusted_means.length - entry.cells.length;

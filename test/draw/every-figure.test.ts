@@ -1,16 +1,21 @@
 import { describe, expect, it } from 'vitest';
+import { seasons } from '../../src/compare/seasons.ts';
 import { drawAgainstCheck } from '../../src/draw/against-check.ts';
+import { drawCultivarMeans } from '../../src/draw/cultivar-means.ts';
 import { drawDifferences } from '../../src/draw/differences.ts';
 import { drawNormalPlot } from '../../src/draw/normal-plot.ts';
 import { drawPositionMaps } from '../../src/draw/position-maps.ts';
 import { drawReplicatesCurve } from '../../src/draw/replicates-curve.ts';
 import { drawResidualMaps } from '../../src/draw/residual-map.ts';
 import { drawResidualPlot } from '../../src/draw/residual-plot.ts';
+import { drawSeasonDifferences } from '../../src/draw/season-differences.ts';
+import { drawSteadinessPlots } from '../../src/draw/steadiness-plots.ts';
 import { drawTimeLine } from '../../src/draw/time-line.ts';
 import { drawWaterOverTime } from '../../src/draw/water-over-time.ts';
 import { drawWeightsByTreatment } from '../../src/draw/weights-by-treatment.ts';
 import type { Figure } from '../../src/model/figure.ts';
 import type { Trial } from '../../src/model/trial.ts';
+import { barley, trialsOf } from '../compare/barley-trials.ts';
 import { blockFindings, blockTrial, madeUpInference } from '../support/example-trial.ts';
 import { everyElement, parseXml, withClass } from '../support/xml.ts';
 
@@ -30,6 +35,13 @@ function everyFigure(trial: Trial): Figure[] {
     drawReplicatesCurve(findings),
   ];
   return drawn.filter((figure) => figure !== null);
+}
+
+/** The figures of cultivars over trials, from published ones. */
+function seasonFigures(name: (cultivar: string) => string): Figure[] {
+  const entry = seasons(trialsOf(barley, 'Trebi')).find(({ measure }) => measure === 'per_pot')!;
+  const differences = drawSeasonDifferences(entry, name)!;
+  return [drawCultivarMeans(entry, name), differences, ...drawSteadinessPlots(entry, name).slice(0, 1)];
 }
 
 const hostile = '</text><script>alert("1")</script>&nbsp;\' onload="x" \u0000\u0007\uD800 <!-- ]]>';
@@ -55,7 +67,8 @@ function hostileTrial(): Trial {
   };
 }
 
-const figures = everyFigure(blockTrial());
+const drawAll = () => [...everyFigure(blockTrial()), ...seasonFigures((cultivar) => cultivar)];
+const figures = drawAll();
 
 describe.each(figures.map((figure) => [figure.id, figure] as const))('the figure %s', (_, figure) => {
   const root = parseXml(figure.svg);
@@ -142,7 +155,7 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('the figure
 
 describe('all figures', () => {
   it('are drawn alike twice', () => {
-    expect(everyFigure(blockTrial())).toEqual(figures);
+    expect(drawAll()).toEqual(figures);
   });
 
   it('have ids that differ', () => {
@@ -150,7 +163,7 @@ describe('all figures', () => {
   });
 
   it('show hostile text as text', () => {
-    const drawn = everyFigure(hostileTrial());
+    const drawn = [...everyFigure(hostileTrial()), ...seasonFigures((cultivar) => `${cultivar} ${hostile}`)];
     expect(drawn).toHaveLength(figures.length);
     for (const { svg } of drawn) {
       const elements = everyElement(parseXml(svg));
