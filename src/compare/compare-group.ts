@@ -49,7 +49,10 @@ export function compareGroup(
     measure,
     unit,
     trials: parts.map(({ trial }, column) => ({ ...trial, adjusted_mean: trialMeans.get(column) ?? null })),
-    trials_differ: trialsDiffer(parts, measure),
+    trials_differ: trialsDiffer(
+      parts.map(({ trial }) => trial),
+      measure,
+    ),
     cells,
     linked_sets: fit.sets.map(({ rows }) => rows.map((row) => cultivars[row]!)),
     anova: anovaOf(fit),

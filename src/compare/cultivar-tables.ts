@@ -5,6 +5,7 @@ import { unitInBoth } from '../compute/format/unit-in-both.ts';
 import { noNumber, type PageTable } from '../compute/tables/page-table.ts';
 import { measureAcrossSeasons } from '../compute/words/measure-across-seasons.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
+import { trialsDiffer } from './trials-differ.ts';
 
 const percent = (value: number | null) =>
   value === null ? noNumber : formatPercent(value, 0).replace('%', '');
@@ -35,9 +36,12 @@ export function cultivarSeasonsTable(
   const notes = [
     'n counts replicates where the trial was tested, and plants or pots elsewhere.',
     ...(cells.some(({ se }) => se === null)
-      ? ['Where there is no standard error, the trial had no replicates to reckon one from.']
+      ? ['A trial without a standard error did not replicate its cultivars, or grew one alone.']
       : []),
-    ...entry.trials_differ,
+    ...trialsDiffer(
+      entry.trials.filter(({ id }) => cells.some(({ trial }) => trial === id)),
+      entry.measure,
+    ),
   ];
   return {
     caption: `${measureAcrossSeasons(entry).replace(/^./, (letter) => letter.toUpperCase())}, trial by trial`,

@@ -7,8 +7,7 @@ type SeasonTrial = TrialCells['trial'];
  * In what the trials are not alike, a sentence each: a comparison over unlike trials holds for their mixture.
  * Nothing is mixed without being said here.
  */
-export function trialsDiffer(parts: readonly TrialCells[], measure: Seasons['measure']): string[] {
-  const trials = parts.map(({ trial }) => trial);
+export function trialsDiffer(trials: readonly SeasonTrial[], measure: Seasons['measure']): string[] {
   const distinct = (of: (trial: SeasonTrial) => string) => [...new Set(trials.map(of))];
   const sentences: string[] = [];
   const crowding = distinct(({ plants_per_pot: plants }) => plants);

@@ -9,6 +9,7 @@ import { experimentalUnitMethod } from './experimental-unit.ts';
 import { fiveNumberSummary } from './five-number-summary.ts';
 import { intervalOfMean } from './interval-of-mean.ts';
 import { leastSignificantDifference } from './least-significant-difference.ts';
+import { linkedSets } from './linked-sets.ts';
 import { letters } from './letters.ts';
 import { mean } from './mean.ts';
 import type { MethodGroup } from './method.ts';
@@ -22,6 +23,7 @@ import { randomisationTest } from './randomisation-test.ts';
 import { rankTests } from './rank-tests.ts';
 import { replicatesNeeded } from './replicates-needed.ts';
 import { seasonsCompared } from './seasons-compared.ts';
+import { steadinessMethod } from './steadiness.ts';
 import { standardDeviation } from './standard-deviation.ts';
 import { tukeyKramer } from './tukey-kramer.ts';
 import { waterUsed } from './water-used.ts';
@@ -63,7 +65,7 @@ export const methodGroups: readonly MethodGroup[] = [
     methods: [shapiroWilk, brownForsythe, randomisationTest, otherScale, rankTests],
   },
   { id: 'place', name: 'Where it stood', methods: [positionEffects, moransI] },
-  { id: 'seasons', name: 'Across seasons', methods: [seasonsCompared] },
+  { id: 'seasons', name: 'Across seasons', methods: [linkedSets, seasonsCompared, steadinessMethod] },
   { id: 'next', name: 'The next trial', methods: [replicatesNeeded, plantsPerUnitMethod] },
   { id: 'solution', name: 'The solution', methods: [nutrientAmounts, conductivity] },
 ];

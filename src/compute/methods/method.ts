@@ -1,3 +1,4 @@
+import type { Seasons } from '../../model/generated/seasons.ts';
 import type { Findings } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import type { LevelNames } from '../format/level-names.ts';
@@ -15,6 +16,11 @@ export interface Example {
   steps: readonly { name: string; formula: string }[];
 }
 
+/** An example that takes several trials: of a crop's comparison. */
+export interface AcrossExample extends Example {
+  species: string;
+}
+
 /** How a number of the site is computed. */
 export interface Method {
   /** The anchor on the page of methods. */
@@ -29,6 +35,8 @@ export interface Method {
   references: readonly string[];
   /** The example of a trial, null where the trial has none. */
   example: (of: ExampleTrial) => Example | null;
+  /** The example across trials, for a method that takes several. */
+  across?: (entries: readonly Seasons[], name: (cultivar: string) => string) => AcrossExample | null;
 }
 
 /** Methods that belong together. */

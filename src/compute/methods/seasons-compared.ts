@@ -11,19 +11,16 @@ export const seasonsCompared: Method = {
   formula: [
     'mean of a cultivar in a trial = general mean + cultivar + trial + what is left, by least squares',
     'adjusted mean = general mean + cultivar, over all trials of the linked set',
-    'error = what is left, squared and summed ÷ (cells − cultivars − trials + 1)',
-    'steadiness: slope of a cultivar’s means on the trials’ means; its share of what is left (ecovalence)',
+    'error = what is left, squared and summed ÷ (cells − cultivars − trials + linked sets)',
+    'cultivar × trial: F = error ÷ variance of a mean within the replicated trials, both of those trials alone',
   ],
   remarks: [
-    'With fewer than four trials it cannot be judged how steady a cultivar is.',
+    'Beside this the trials may be taken as a sample of others that might have been (mixed model, REML). Differences hardly change, standard errors of means grow.',
     'Trials that were not replicated take part and are marked; their means are plain ones.',
   ],
   references: [
     'F. Yates (1933), The principles of orthogonality and confounding in replicated experiments, Journal of Agricultural Science 23, 108–145.',
     'H. D. Patterson (1978), Journal of the National Institute of Agricultural Botany 14, 401–412.',
-    'K. W. Finlay and G. N. Wilkinson (1963), The analysis of adaptation in a plant-breeding programme, Australian Journal of Agricultural Research 14, 742–754.',
-    'G. Wricke (1962), Zeitschrift für Pflanzenzüchtung 47, 92–96.',
-    'G. K. Shukla (1972), Heredity 29, 237–245.',
   ],
   example({ trial, findings, names }) {
     const factor = (trial.metadata.factors ?? []).find(({ kind }) => kind === 'cultivar');
@@ -42,6 +39,34 @@ export const seasonsCompared: Method = {
         name,
         formula: `${formatNumber(mean, 1)} − ${formatNumber(general, 1)} = ${formatQuantity(mean - general, unit, 1, { plus: true }).metric}`,
       })),
+    };
+  },
+  across(entries, name) {
+    const entry = entries.find(({ verdict }) => verdict === 'compared');
+    const residual = entry?.anova.find(({ term }) => term === 'residual');
+    if (!entry || !residual || residual.mean_square === null) return null;
+    const { cells, trials, linked_sets: sets, adjusted_means: means, differences, species } = entry;
+    const counts = `${String(cells.length)} cells − ${String(means.length)} cultivars − ${String(trials.length)} trials + ${String(sets.length)}`;
+    const pair = differences.find(({ se }) => se !== null);
+    const of = (cultivar: string) => means.find((mean) => mean.cultivar === cultivar)!.mean;
+    return {
+      species,
+      of: 'the error, and a difference held against it',
+      steps: [
+        { name: 'Degrees of freedom', formula: `${counts} = ${String(residual.df)}` },
+        {
+          name: 'Error',
+          formula: `${formatNumber(residual.sum_of_squares, 2)} ÷ ${String(residual.df)} = ${formatNumber(residual.mean_square, 2)}`,
+        },
+        ...(pair
+          ? [
+              {
+                name: `${name(pair.a)} less ${name(pair.b)}`,
+                formula: `${formatNumber(of(pair.a), 1)} − ${formatNumber(of(pair.b), 1)} = ${formatNumber(pair.estimate, 1)}, standard error ${formatNumber(pair.se!, 1)}`,
+              },
+            ]
+          : []),
+      ],
     };
   },
 };
