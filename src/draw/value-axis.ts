@@ -4,7 +4,12 @@ import { formatNumber } from '../compute/format/format-number.ts';
 import { unitName } from '../compute/format/unit-name.ts';
 import { usUnit } from '../compute/format/us-unit.ts';
 import type { FluidScale } from './fluid.ts';
+import { narrow } from './grid-map.ts';
 import { element, label } from './svg.ts';
+import { textWidth } from './text-width.ts';
+
+/** As the style sheet has it, in px. */
+const tickSize = 12;
 
 /** The height of the axes below a drawing, in px: one line, or two where the trade has a US unit. */
 export function axisHeight(unit: string): number {
@@ -60,11 +65,18 @@ function axis(
     element('line', { class: 'baseline', x1: scale.at(from), x2: scale.at(to), y1: y, y2: y }),
     ...marks.map(({ value, text }, index) => {
       const x = scale.at(value);
-      const written = index === marks.length - 1 && unit !== '' ? `${text}\u00A0${unit}` : text;
-      return (
-        element('line', { class: 'baseline', x1: x, x2: x, y1: y, y2: y + 5 }) +
-        label(written, { class: 'tick', x, y: y + 17, 'text-anchor': 'middle' })
-      );
+      const last = index === marks.length - 1;
+      const written = last && unit !== '' ? `${text}\u00A0${unit}` : text;
+      const tick = element('line', { class: 'baseline', x1: x, x2: x, y1: y, y2: y + 5 });
+      if (!last && meetsTheLast(value, text)) return tick;
+      return tick + label(written, { class: 'tick', x, y: y + 17, 'text-anchor': 'middle' });
     }),
   );
+
+  /** The last label is as long as its unit: in a narrow place it may reach over the one before it. */
+  function meetsTheLast(value: number, text: string): boolean {
+    const { value: end, text: endText } = marks.at(-1)!;
+    const apart = ((scale.percent(end) - scale.percent(value)) / 100) * narrow;
+    return apart < (textWidth(text, tickSize) + textWidth(`${endText}\u00A0${unit}`, tickSize)) / 2 + 2;
+  }
 }

@@ -6,7 +6,7 @@ const alpha = 0.05;
 
 /** Whether the cultivars' differences changed from trial to trial by more than the trials' own error. */
 export function interactionSentence({ interaction }: Pick<Seasons, 'interaction'>): string {
-  if (interaction?.f == null || interaction.p === null) {
+  if (interaction === null || interaction.f === null || interaction.p === null) {
     return 'Whether the differences changed from trial to trial by more than chance cannot be tested: that takes two replicated trials with cultivars in common.';
   }
   const { f, df, error_df: errorDf, p, trials } = interaction;

@@ -16,11 +16,10 @@ export function restsOnTrials(entry: Seasons, name: (cultivar: string) => string
   const shared = entry.trials.filter(({ id }) => (counts.get(id) ?? 0) > 1);
   const alone = entry.trials.filter(({ id }) => counts.get(id) === 1);
   const names = seasonNames(entry.trials);
-  const seasons = shared.map(({ id }) => names.get(id)!);
-  const which = seasons.length > named ? `${seasons[0]!} to ${seasons.at(-1)!}` : listed(seasons);
-  const bare = shared.filter(({ replicated }) => !replicated).length;
-  const unreplicated =
-    bare === 0 ? '' : `; ${bare === 1 ? 'one of them was' : `${bare} of them were`} not replicated`;
+  const which =
+    shared.length > named
+      ? `${shared[0]!.season} to ${shared.at(-1)!.season}`
+      : listed(shared.map(({ id }) => names.get(id)!));
   const further =
     alone.length === 0
       ? []
@@ -28,10 +27,17 @@ export function restsOnTrials(entry: Seasons, name: (cultivar: string) => string
           `${alone.length === 1 ? 'One further trial' : `${alone.length} further trials`} grew one of these cultivars alone and cannot tell any two apart.`,
         ];
   return [
-    `This rests on ${shared.length} trials that had several of these cultivars (${which})${unreplicated}. The trial is the replicate.`,
+    `This rests on ${shared.length} trials that had several of these cultivars (${which})${unreplicated(shared)}. The trial is the replicate.`,
     ...further,
     ...refusals(entry, set, name),
   ];
+}
+
+function unreplicated(trials: Seasons['trials']): string {
+  const count = trials.filter(({ replicated }) => !replicated).length;
+  if (count === 0) return '';
+  if (count === trials.length) return '; none of them was replicated';
+  return `; ${count === 1 ? 'one of them was' : `${count} of them were`} not replicated`;
 }
 
 function refusals(entry: Seasons, set: readonly string[], name: (cultivar: string) => string): string[] {

@@ -64,12 +64,18 @@ function lead(
   const check = others.find(({ cultivar }) => cultivar === entry.check);
   const other = (check ?? others[0]!).cultivar;
   const pair = pairBetween(entry, best, other);
-  if (pair?.lower == null || pair.upper === null) return [];
+  if (pair === null || pair.lower === null || pair.upper === null) return [];
   return [
     `: it led ${check ? 'the check' : 'the next'}, ${name(other)}, by `,
-    formatQuantity(pair.estimate, entry.unit, digits),
+    formatQuantity(pair.estimate, entry.unit, digitsOfLead(pair.estimate, digits)),
     ' (95% interval ',
     formatRange(pair.lower, pair.upper, entry.unit, digits),
     ')',
   ];
+}
+
+/** A lead that is there must not print as none: up to three digits more than the rest. */
+function digitsOfLead(estimate: number, digits: number): number {
+  const shown = [0, 1, 2, 3].find((more) => Number(estimate.toFixed(digits + more)) !== 0);
+  return digits + (shown ?? 0);
 }
