@@ -5,7 +5,7 @@ import type { FolderFiles } from '../read/folder-files.ts';
 import { applyAccepted } from './apply-accepted.ts';
 import { collector } from './collect.ts';
 import type { Facts, Metadata } from './facts.ts';
-import { frozenVersions, isVersion } from './frozen-versions.ts';
+import { type FrozenVersion, frozenVersions, isVersion } from './frozen-versions.ts';
 import { fullGrid } from './full-grid.ts';
 import { compareProblems } from './print-problem.ts';
 import { readHarvest } from './read-harvest.ts';
@@ -72,14 +72,21 @@ function earlierVersions(
   present: string,
   context: CheckContext,
 ): EarlierVersion[] {
-  // Photographs are no part of what is frozen; those of today stand in for them.
-  const photographs = [...files].filter(([path]) => !path.startsWith('versions/') && path.includes('/'));
   return frozenVersions(files)
     .filter(({ version }) => isVersion(version) && compareVersions(version, present) < 0)
-    .map(({ version, files: frozen }) => ({
-      version,
-      trial: checkTrial(id, new Map([...photographs, ...frozen]), context).trial,
-    }));
+    .map((frozen) => ({ version: frozen.version, trial: checkFrozen(id, files, frozen, context) }));
+}
+
+/** A frozen version checked by the rules of today; null where they find an error in it. */
+export function checkFrozen(
+  id: string,
+  files: FolderFiles,
+  frozen: FrozenVersion,
+  context: CheckContext,
+): Trial | null {
+  // Photographs are no part of what is frozen; those of today stand in for them.
+  const photographs = [...files].filter(([path]) => !path.startsWith('versions/') && path.includes('/'));
+  return checkTrial(id, new Map([...photographs, ...frozen.files]), context).trial;
 }
 
 function readTrialYaml(files: FolderFiles, report: Report): Metadata | null {

@@ -2,14 +2,13 @@
 import { basename, resolve } from 'node:path';
 import { checkAcrossTrials } from '../check/check-across-trials.ts';
 import { checkCultivars, checkSite } from '../check/check-content.ts';
-import { checkTrial } from '../check/check-trial.ts';
+import { type CheckContext, checkTrial } from '../check/check-trial.ts';
 import { compareProblems } from '../check/print-problem.ts';
 import type { Cultivar, SiteSettings } from '../model/library.ts';
-import { hasError, type Problem } from '../model/problem.ts';
+import type { Problem } from '../model/problem.ts';
 import type { Trial } from '../model/trial.ts';
 import type { FolderFiles } from '../read/folder-files.ts';
 import { listTrials, readContentFiles, readTrialFolder } from '../read/folder.ts';
-import { frozenProblems } from './frozen-versions.ts';
 import { type Progress, progressOf } from './progress.ts';
 
 /** A checked content folder. Trials with an error are left out; every problem is there, sorted. */
@@ -46,9 +45,8 @@ export async function loadContent(
   for (const [index, id] of ids.entries()) {
     const files = ((await folders.next()) as IteratorYieldResult<FolderFiles>).value;
     const checked = checkTrial(id, files, { ...context, prefix: 'trials/' });
-    const frozen = frozenProblems(files, checked.trial?.metadata.version, `trials/${id}/`);
-    problems.push(...checked.problems, ...frozen);
-    if (checked.trial && !hasError(frozen)) trials.push(checked.trial);
+    problems.push(...checked.problems);
+    if (checked.trial) trials.push(checked.trial);
     progress.done(index + 1, ids.length);
   }
   progress.end();
@@ -84,13 +82,12 @@ export async function loadTrial(
   folder: string,
 ): Promise<{ trial: Trial | null; problems: readonly Problem[] }> {
   const path = resolve(folder);
-  const shared = await readContentFiles(resolve(path, '..', '..'));
+  return checkTrial(basename(path), await readTrialFolder(path), await contextOf(path));
+}
+
+/** What a check of one trial folder needs to know beside its files. */
+export async function contextOf(folder: string): Promise<CheckContext> {
+  const shared = await readContentFiles(resolve(folder, '..', '..'));
   const cultivars = shared.cultivars === null ? null : (checkCultivars(shared.cultivars).value ?? []);
-  const files = await readTrialFolder(path);
-  const checked = checkTrial(basename(path), files, { cultivars, today: today(), prefix: '' });
-  const frozen = frozenProblems(files, checked.trial?.metadata.version, '');
-  return {
-    trial: hasError(frozen) ? null : checked.trial,
-    problems: [...checked.problems, ...frozen].sort(compareProblems),
-  };
+  return { cultivars, today: today(), prefix: '' };
 }

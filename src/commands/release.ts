@@ -1,23 +1,26 @@
-/** `release`: freezes a trial's raw files as a new version and writes the release into trial.yaml. */
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+/** `release`: freezes a trial's raw files as a version, and writes a new version into trial.yaml. */
+import { basename, join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { checkFrozen, checkTrial } from '../check/check-trial.ts';
+import { differingFiles, type FrozenVersion, frozenVersions } from '../check/frozen-versions.ts';
+import { type CellChange, changedCells } from '../compute/versions/changed-cells.ts';
+import { type Level, levelOfChange } from '../compute/versions/level-of-change.ts';
 import { hasError } from '../model/problem.ts';
+import type { Trial } from '../model/trial.ts';
+import { editRelease } from '../read/edit-release.ts';
 import { readTrialFolder } from '../read/folder.ts';
-import { withRelease } from '../read/release-text.ts';
 import { decodeUtf8 } from '../read/utf8.ts';
 import { readYaml } from '../read/yaml.ts';
 import { report } from './check.ts';
 import { folderArgument } from './folder-argument.ts';
-import { changedFiles, frozenFiles, frozenVersions, rawFiles, sumsOf } from './frozen-versions.ts';
-import { loadTrial, today } from './load-content.ts';
+import { freeze, replaceFile } from './freeze.ts';
+import { contextOf, today } from './load-content.ts';
+import { raised, releaseWords } from './release-words.ts';
 import { wrongUse } from './usage.ts';
 
-type Level = 'major' | 'minor' | 'patch';
-const levels: readonly Level[] = ['patch', 'minor', 'major'];
+type Files = ReadonlyMap<string, Uint8Array>;
 
-/** Keys of trial.yaml that say what the numbers mean: a change of them is a change of meaning. */
-const meaning = ['crop', 'factors', 'design', 'containers', 'variables', 'harvest'];
+const levels: readonly Level[] = ['patch', 'minor', 'major'];
 
 export async function run(args: string[]): Promise<number> {
   const { values, positionals } = parseArgs({
@@ -26,91 +29,102 @@ export async function run(args: string[]): Promise<number> {
     options: { note: { type: 'string' }, level: { type: 'string' } },
   });
   const folder = folderArgument(positionals);
-  const note = values.note?.trim() ?? '';
-  if (note === '') throw wrongUse('--note is missing: say in a sentence what changed.');
-  const asked = levels.find((level) => level === values.level);
-  if (values.level !== undefined && asked === undefined) {
+  const note = values.note?.replaceAll(/\s+/g, ' ').trim() ?? '';
+  const asked = levels.find((level) => level === values.level) ?? null;
+  if (values.level !== undefined && asked === null) {
     throw wrongUse(`--level is patch, minor or major; found "${values.level.slice(0, 60)}".`);
   }
-  const { trial, problems } = await loadTrial(folder);
-  if (trial === null || hasError(problems)) {
-    process.stderr.write(`${report(problems)}Nothing was released: mend the errors above first.\n`);
-    return 1;
-  }
   const files = await readTrialFolder(folder);
-  const { version } = trial.metadata;
-  const last = frozenVersions(files).at(-1);
-  if (frozenFiles(files, version).size === 0) {
-    await freeze(folder, version, files);
-    return said(`Version ${version} is now frozen as it stands, in versions/${version}/.`);
+  const { version, releases } = saidIn(files);
+  const frozen = frozenVersions(files).filter((one) => releases.includes(one.version));
+  const isListed = releases.includes(version);
+  const isFrozen = frozen.some((one) => one.version === version);
+  if (note === '') {
+    if (!isListed || isFrozen) throw wrongUse('--note is missing: say in a sentence what changed.');
+    return await write(folder, files, { version, changes: null, why: 'frozen as it stands' });
   }
-  const before = frozenFiles(files, last!);
-  const changed = changedFiles(before, files);
-  if (changed.length === 0) {
-    return said(`Nothing changed since version ${last!}, so there is nothing to release.`, 1);
+  const last = frozen.at(-1) ?? null;
+  if (last !== null && isFrozen && differingFiles(files, last.files).length === 0) {
+    return refused(`Nothing changed since version ${version}, so there is nothing to release.\n`);
   }
-  const next = raised(version, asked ?? levelOf(before, files, changed));
-  const text = withRelease(textOf(files.get('trial.yaml')!), { version: next, date: today(), note });
-  if (text === null) {
-    return said(
-      'The release could not be written into trial.yaml: it needs a version and a list of releases, one a line.',
-      1,
+  // A trial without any release gets its first under the version that it gives itself.
+  const raise = isListed ? await levelFor(folder, files, last, asked) : null;
+  const next = raise === null ? version : raised(version, raise.level);
+  if (frozenVersions(files).some((one) => one.version === next)) {
+    return refused(
+      `versions/${next} is there already, though trial.yaml has no such release; take it away first.\n`,
     );
   }
-  const metadata = new TextEncoder().encode(text);
-  await writeFile(join(folder, 'trial.yaml'), metadata);
-  await freeze(folder, next, new Map([...files, ['trial.yaml', metadata]]));
-  return said(
-    `Version ${next} is released (${changed.join(', ')} changed), and frozen in versions/${next}/.`,
-  );
-}
-
-function said(sentence: string, code = 0): number {
-  (code === 0 ? process.stdout : process.stderr).write(`${sentence}\n`);
-  return code;
-}
-
-async function freeze(
-  folder: string,
-  version: string,
-  files: ReadonlyMap<string, Uint8Array>,
-): Promise<void> {
-  const target = join(folder, 'versions', version);
-  const raw = new Map(
-    rawFiles.flatMap((name) => (files.has(name) ? [[name, files.get(name)!] as const] : [])),
-  );
-  await mkdir(target, { recursive: true });
-  for (const [name, bytes] of raw) await writeFile(join(target, name), bytes);
-  await writeFile(join(target, 'SHA256SUMS'), sumsOf(raw));
-}
-
-/** Major where what the numbers mean changed, minor where numbers did, else patch. */
-function levelOf(
-  before: ReadonlyMap<string, Uint8Array>,
-  after: ReadonlyMap<string, Uint8Array>,
-  changed: readonly string[],
-): Level {
-  const [old, now] = [before, after].map((files) => {
-    const bytes = files.get('trial.yaml');
-    return (bytes === undefined ? null : readYaml(textOf(bytes)).value) as Record<string, unknown> | null;
+  const source = decodeUtf8(files.get('trial.yaml') ?? new Uint8Array()).text ?? '';
+  const edited = new TextEncoder().encode(editRelease(source, { version: next, date: today(), note }));
+  const released = new Map([...files, ['trial.yaml', edited]]);
+  return await write(folder, released, {
+    version: next,
+    changes: raise?.changes ?? null,
+    why: raise?.why ?? 'the first release',
   });
-  const weighed = ({ containers }: Record<string, unknown>): string =>
-    JSON.stringify((containers as { weighed_total?: unknown }[]).map((each) => each.weighed_total));
-  const told = (metadata: Record<string, unknown>, key: string): string =>
-    key === 'containers'
-      ? JSON.stringify((metadata[key] as object[]).map((each) => ({ ...each, weighed_total: null })))
-      : JSON.stringify(metadata[key]);
-  if (old && now && meaning.some((key) => told(old, key) !== told(now, key))) return 'major';
-  const numbers = ['layout.csv', 'harvest.csv', 'readings.csv'].some((name) => changed.includes(name));
-  return numbers || (old && now && weighed(old) !== weighed(now)) ? 'minor' : 'patch';
 }
 
-function textOf(bytes: Uint8Array): string {
-  return decodeUtf8(bytes).text ?? '';
+/** The version and the releases that trial.yaml gives; what is wrong with it the check says. */
+function saidIn(files: Files): { version: string; releases: string[] } {
+  const text = decodeUtf8(files.get('trial.yaml') ?? new Uint8Array()).text ?? '';
+  const value = readYaml(text).value as Partial<Record<string, unknown>> | null;
+  const releases = Array.isArray(value?.['releases']) ? (value['releases'] as unknown[]) : [];
+  return {
+    version: String(value?.['version'] ?? ''),
+    releases: releases.map((one) => String((one as { version?: unknown } | null)?.version ?? '')),
+  };
 }
 
-function raised(version: string, level: Level): string {
-  const [major = 0, minor = 0, patch = 0] = version.split('.').map(Number);
-  if (level === 'major') return `${major + 1}.0.0`;
-  return level === 'minor' ? `${major}.${minor + 1}.0` : `${major}.${minor}.${patch + 1}`;
+interface Raise {
+  level: Level;
+  /** The level and its reason, for the report. */
+  why: string;
+  changes: readonly CellChange[] | null;
+}
+
+async function levelFor(
+  folder: string,
+  files: Files,
+  last: FrozenVersion | null,
+  asked: Level | null,
+): Promise<Raise> {
+  const context = await contextOf(folder);
+  const id = basename(folder);
+  const before = last && checkFrozen(id, files, last, context);
+  const { trial } = checkTrial(id, files, context);
+  const changes = before && trial && changedCells(before, trial);
+  if (asked !== null) return { level: asked, why: `${asked}, as asked`, changes };
+  if (changes === null || last === null) {
+    const why = 'minor, as no version was frozen that it could be compared with; --level sets another';
+    return { level: 'minor', why, changes };
+  }
+  const level = levelOfChange(changes);
+  return { level, why: `${level}, by what changed since ${last.version}`, changes };
+}
+
+/** Checks a release as it will stand, then writes it. */
+async function write(
+  folder: string,
+  files: Files,
+  release: { version: string; changes: readonly CellChange[] | null; why: string },
+): Promise<number> {
+  const { trial, problems } = checkTrial(basename(folder), files, await contextOf(folder));
+  if (trial === null || hasError(problems)) {
+    return refused(`${report(problems)}Nothing was released: mend the errors above first.\n`);
+  }
+  if (!isFinished(trial)) {
+    return refused(`The trial is ${trial.metadata.status}: it is released once it is finished.\n`);
+  }
+  const names = await freeze(folder, release.version, files);
+  await replaceFile(join(folder, 'trial.yaml'), files.get('trial.yaml')!);
+  process.stdout.write(releaseWords(trial.id, release, names));
+  return 0;
+}
+
+const isFinished = ({ metadata }: Trial): boolean => metadata.status === 'finished';
+
+function refused(sentence: string): number {
+  process.stderr.write(sentence);
+  return 1;
 }

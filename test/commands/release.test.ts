@@ -1,8 +1,8 @@
-import { cp, readFile, writeFile } from 'node:fs/promises';
+import { cp, readFile, readdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { withRelease } from '../../src/read/release-text.ts';
 import { root } from '../../src/commands/folders.ts';
+import { raised } from '../../src/commands/release-words.ts';
 import { runCommand } from '../support/site.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
 
@@ -28,20 +28,25 @@ async function copyOf(id: string) {
 }
 
 describe('release', () => {
-  test('freezes the version as it stands first, with its checksums, and changes nothing else', async () => {
+  test('freezes a version that was never frozen as it stands, with its sums, and changes nothing else', async () => {
     const trial = await copyOf('four-lettuces-2024');
     const before = await trial.read('trial.yaml');
-    const { code, stdout } = await trial.release('--note', 'First.');
-    expect([code, stdout]).toEqual([0, expect.stringContaining('1.0.0 is now frozen') as string]);
+    const { code, stdout } = await trial.release();
+    expect(code).toBe(0);
+    expect(stdout).toBe(
+      'Released 1.0.0 of four-lettuces-2024 (frozen as it stands).\n' +
+        'Frozen in versions/1.0.0/: harvest.csv, readings.csv, trial.yaml, SHA256SUMS.\n',
+    );
     expect(await trial.read('trial.yaml')).toBe(before);
-    expect(await trial.read('versions/1.0.0/harvest.csv')).toBe(await trial.read('harvest.csv'));
+    for (const name of ['trial.yaml', 'harvest.csv', 'readings.csv'])
+      expect(await trial.read(`versions/1.0.0/${name}`)).toBe(await trial.read(name));
     expect(await trial.read('versions/1.0.0/SHA256SUMS')).toMatch(/^[0-9a-f]{64} {2}harvest\.csv\n/);
-    expect((await trial.check()).stdout).toContain('0 errors');
+    expect((await trial.check()).stdout).toContain('0 errors, 0 warnings, 0 notes');
   });
 
   test('raises minor for a weight, patch for words, major for what the numbers mean, and leaves comments be', async () => {
     const trial = await copyOf('four-lettuces-2024');
-    await trial.release('--note', 'First.');
+    await trial.release();
     await trial.change(
       'harvest.csv',
       /\n(T2,3,4,)(\d+)/,
@@ -50,67 +55,107 @@ describe('release', () => {
     expect((await trial.check()).stdout).toContain('unreleased-changes');
     const minor = await trial.release('--note', 'One plant weighed: "again".');
     expect([minor.code, minor.stderr]).toEqual([0, '']);
-    expect(minor.stdout).toContain('1.1.0 is released (harvest.csv changed)');
+    expect(minor.stdout).toMatch(
+      /^Released 1\.1\.0 of four-lettuces-2024 \(minor, by what changed since 1\.0\.0\)\.\n {2}harvest\.csv {2}T2 3 4 {2}fresh_weight {2}"\d+" -> "\d+"\n/,
+    );
     const text = await trial.read('trial.yaml');
     expect(text.split('\n')[0]).toMatch(/^# yaml-language-server/);
     expect(text).toMatch(/^version: 1\.1\.0\b/m);
     expect(text).toMatch(
       /- \{version: 1\.1\.0, date: 2026-11-25, note: "One plant weighed: \\"again\\"\."\}/,
     );
-    expect((await trial.check()).stdout).toContain('0 errors');
+    expect(await trial.read('versions/1.1.0/trial.yaml')).toBe(text);
+    expect((await trial.check()).stdout).toContain('0 errors, 0 warnings, 0 notes');
     await trial.change('trial.yaml', /^title: .*$/m, 'title: Another title');
-    expect((await trial.release('--note', 'Title.')).stdout).toContain('1.1.1 is released');
-    await trial.change('trial.yaml', 'name: Fresh weight', 'name: Trimmed weight');
-    expect((await trial.release('--note', 'Scale.')).stdout).toContain('2.0.0 is released');
-    expect((await trial.release('--note', 'Again.', '--level', 'major')).code).toBe(1);
+    expect((await trial.release('--note', 'Title.')).stdout).toContain('Released 1.1.1 ');
+    await trial.change('trial.yaml', 'of: plant', 'of: pot');
+    expect((await trial.release('--note', 'Pots, not plants.')).stdout).toContain('Released 2.0.0 ');
+    const again = await trial.release('--note', 'Again.', '--level', 'major');
+    expect([again.code, again.stderr]).toEqual([
+      1,
+      'Nothing changed since version 2.0.0, so there is nothing to release.\n',
+    ]);
+    expect((await readdir(join(trial.folder, 'versions'))).sort()).toEqual([
+      '1.0.0',
+      '1.1.0',
+      '1.1.1',
+      '2.0.0',
+    ]);
   });
 
-  test('stops the check where a frozen version was altered or lost a file', async () => {
+  test('raises by the level asked for', async () => {
     const trial = await copyOf('four-lettuces-2024');
-    await trial.release('--note', 'First.');
-    await trial.change('versions/1.0.0/harvest.csv', /T1,1,1,\d+/, 'T1,1,1,999');
-    const { code, stdout } = await trial.check();
-    expect(code).toBe(1);
-    expect(stdout).toMatch(
-      /^versions\/1\.0\.0\/harvest\.csv {2}error {2}frozen-version {2}harvest\.csv of version 1\.0\.0 is altered/m,
+    await trial.release();
+    await trial.change('trial.yaml', /^title: .*$/m, 'title: Another title');
+    const { stdout } = await trial.release('--note', 'Title.', '--level', 'major');
+    expect(stdout).toContain('Released 2.0.0 of four-lettuces-2024 (major, as asked).');
+  });
+
+  test('compares with the newest frozen version where the present one was not frozen', async () => {
+    const trial = await copyOf('autumn-lettuce-2025');
+    await trial.change('harvest.csv', 'T1,1,1,1,', 'T1,1,1,1,1');
+    await trial.change('trial.yaml', '1251', '2251');
+    const { code, stdout, stderr } = await trial.release('--note', 'First plant of T1.');
+    expect([code, stderr]).toEqual([0, '']);
+    expect(stdout).toContain('Released 1.2.0 of autumn-lettuce-2025 (minor, by what changed since 1.0.0).');
+    expect(stdout).toContain('  harvest.csv  T3 2 2  fresh_weight  "107" -> "170"\n');
+  });
+
+  test('takes minor where nothing was ever frozen, and says so', async () => {
+    const trial = await copyOf('four-lettuces-2024');
+    const { stdout } = await trial.release('--note', 'One weight.');
+    expect(stdout).toContain(
+      'Released 1.1.0 of four-lettuces-2024 (minor, as no version was frozen that it could be compared with; --level sets another).',
     );
   });
 
-  test('releases nothing with an error in the trial, without a note, or at a level that is none', async () => {
+  test('writes the first release of a trial that has none', async () => {
     const trial = await copyOf('four-lettuces-2024');
+    await trial.change('trial.yaml', /^releases:\n(?: .*\n)+/m, '');
+    const { code, stdout, stderr } = await trial.release('--note', 'First release.');
+    expect([code, stderr]).toEqual([0, '']);
+    expect(stdout).toContain('Released 1.0.0 of four-lettuces-2024 (the first release).');
+    expect(await trial.read('trial.yaml')).toMatch(
+      /\nreleases:\n {2}- \{version: 1\.0\.0, date: 2026-11-25, note: "First release\."\}\n$/,
+    );
+  });
+
+  test('stops the check where a frozen version was altered, and releases nothing then', async () => {
+    const trial = await copyOf('four-lettuces-2024');
+    await trial.release();
+    await trial.change('versions/1.0.0/harvest.csv', /T1,1,1,\d+/, 'T1,1,1,999');
+    const { code, stdout } = await trial.check();
+    expect(code).toBe(1);
+    expect(stdout).toMatch(/^versions\/1\.0\.0\/harvest\.csv {2}error {2}frozen-version-altered {2}/m);
+    const { code: released, stderr } = await trial.release('--note', 'x');
+    expect([released, stderr]).toEqual([1, expect.stringContaining('frozen-version-altered')]);
+    expect(await readdir(join(trial.folder, 'versions'))).toEqual(['1.0.0']);
+  });
+
+  test('writes nothing with an error in the trial, before it is finished, without a note, or at a level that is none', async () => {
+    const trial = await copyOf('four-lettuces-2024');
+    await trial.release();
+    const before = await trial.read('trial.yaml');
     expect((await trial.release()).code).toBe(2);
+    expect((await trial.release('--note', ' ')).code).toBe(2);
     expect((await trial.release('--note', 'x', '--level', 'huge')).code).toBe(2);
     await trial.change('trial.yaml', /^status: .*$/m, 'status: nearly');
-    const { code, stderr } = await trial.release('--note', 'x');
-    expect(code).toBe(1);
-    expect(stderr).toContain('mend the errors');
+    const wrong = await trial.release('--note', 'x');
+    expect(wrong.code).toBe(1);
+    expect(wrong.stderr).toContain('mend the errors');
+    await trial.change('trial.yaml', /^status: .*$/m, 'status: growing');
+    const growing = await trial.release('--note', 'x');
+    expect([growing.code, growing.stdout]).toEqual([1, '']);
+    await trial.change('trial.yaml', /^status: .*$/m, /^status: .*$/m.exec(before)![0]);
+    expect(await trial.read('trial.yaml')).toBe(before);
+    expect(await readdir(join(trial.folder, 'versions'))).toEqual(['1.0.0']);
   });
 });
 
-describe('the text of trial.yaml', () => {
-  const release = { version: '1.1.0', date: '2026-11-25', note: 'Said.' };
-  test.each([
-    [
-      'a list of one line each',
-      'version: 1.0.0 # of the data\nreleases:\n  - {version: 1.0.0, date: 2025-11-02}\n',
-    ],
-    [
-      'a list at the margin, more keys behind',
-      'version: 1.0.0\nreleases:\n- version: 1.0.0\n  date: 2025-11-02\nevents: [] # none\n',
-    ],
-    ['Windows line ends', 'version: 1.0.0\r\nreleases:\r\n  - {version: 1.0.0, date: 2025-11-02}\r\n'],
-    ['no list yet', 'title: x\nversion: "1.0.0"\n'],
-  ])('with %s gets the version and the release, and keeps the rest', async (_, text) => {
-    const { parse } = await import('yaml');
-    const changed = withRelease(text, release)!;
-    const value = parse(changed) as { version: string; releases: { version: string; note?: string }[] };
-    expect(value.version).toBe('1.1.0');
-    expect(value.releases.at(-1)).toEqual({ version: '1.1.0', date: '2026-11-25', note: 'Said.' });
-    for (const kept of ['# of the data', '# none', 'date: 2025-11-02'].filter((part) =>
-      text.includes(part),
-    )) {
-      expect(changed).toContain(kept);
-    }
-    expect(changed.includes('\r\n')).toBe(text.includes('\r\n'));
-  });
+test.each([
+  ['patch', '1.2.4'],
+  ['minor', '1.3.0'],
+  ['major', '2.0.0'],
+] as const)('%s raises 1.2.3 to %s', (level, next) => {
+  expect(raised('1.2.3', level)).toBe(next);
 });
