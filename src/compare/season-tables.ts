@@ -5,11 +5,13 @@ import { formatPercent } from '../compute/format/format-percent.ts';
 import { formatBare, type InBothUnits } from '../compute/format/format-quantity.ts';
 import { unitInBoth } from '../compute/format/unit-in-both.ts';
 import { bareP } from '../compute/tables/inference/bare-p.ts';
-import { noNumber, type PageTable, type Text } from '../compute/tables/page-table.ts';
+import { noNumber, type PageTable, type TableColumn, type Text } from '../compute/tables/page-table.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 
 /** The name of a cultivar as a reader sees it. */
 export type CultivarName = (id: string) => string;
+
+type SeasonTrial = Seasons['trials'][number];
 
 const alpha = 0.05;
 
@@ -154,36 +156,45 @@ export function steadinessTable(entry: Seasons, name: CultivarName): PageTable |
 
 /** What differs between the trials, so that like can be held beside like. */
 export function trialsTable(entry: Seasons, title: (trial: string) => string): PageTable {
+  const { trials } = entry;
+  const number = (value: number | null) => (value === null ? noNumber : formatNumber(value, 1));
+  const weighed = (trial: SeasonTrial) => trial.variable.toLowerCase();
+  // What is the same for every trial needs no column where it is said elsewhere.
+  const several = new Set(trials.map(weighed)).size > 1;
+  const averaged = trials.some(({ averaged_over: over }) => over !== '');
+  const columns: readonly (TableColumn & { of: (trial: SeasonTrial) => string })[] = [
+    { heading: 'Season', numeric: false, of: ({ season }) => season },
+    { heading: 'Setting', numeric: false, of: ({ setting }) => setting },
+    {
+      heading: 'Days',
+      numeric: true,
+      of: ({ days }) => (days === null ? noNumber : String(days)),
+    },
+    { heading: 'Plants a pot', numeric: true, of: (trial) => trial.plants_per_pot },
+    { heading: 'Pots a m²', numeric: true, of: (trial) => number(trial.pots_per_m2) },
+    { heading: 'Strength', unit: 'mS/cm', numeric: true, of: ({ ec }) => number(ec) },
+    { heading: 'Cuts', numeric: true, of: ({ cuts }) => String(cuts) },
+    ...(several ? [{ heading: 'Weighed', numeric: false, of: weighed }] : []),
+    ...(averaged
+      ? [
+          {
+            heading: 'Averaged over',
+            numeric: false,
+            of: (trial: SeasonTrial) => trial.averaged_over || noNumber,
+          },
+        ]
+      : []),
+    { heading: 'Replicated', numeric: false, of: ({ replicated }) => (replicated ? 'yes' : 'no') },
+  ];
   return {
     caption: 'The trials, and what differed between them',
-    columns: [
-      { heading: 'Trial', numeric: false },
-      { heading: 'Season', numeric: false },
-      { heading: 'Setting', numeric: false },
-      { heading: 'Days', numeric: true },
-      { heading: 'Plants a pot', numeric: true },
-      { heading: 'Pots a m²', numeric: true },
-      { heading: 'Strength', unit: 'mS/cm', numeric: true },
-      { heading: 'Cuts', numeric: true },
-      { heading: 'Weighed', numeric: false },
-      { heading: 'Averaged over', numeric: false },
-      { heading: 'Replicated', numeric: false },
-    ],
-    rows: entry.trials.map((trial) => ({
-      heading: title(trial.id),
-      cells: [
-        trial.season,
-        trial.setting,
-        trial.days === null ? noNumber : String(trial.days),
-        trial.plants_per_pot,
-        trial.pots_per_m2 === null ? noNumber : formatNumber(trial.pots_per_m2, 1),
-        trial.ec === null ? noNumber : formatNumber(trial.ec, 1),
-        String(trial.cuts),
-        trial.variable.toLowerCase(),
-        trial.averaged_over === '' ? noNumber : trial.averaged_over,
-        trial.replicated ? 'yes' : 'no',
-      ],
-    })),
+    columns: [{ heading: 'Trial', numeric: false }, ...columns.map(headed)],
+    rows: trials.map((trial) => ({ heading: title(trial.id), cells: columns.map(({ of }) => of(trial)) })),
     notes: entry.trials_differ,
   };
+}
+
+/** A column without what fills it. */
+function headed({ heading, unit, numeric }: TableColumn): TableColumn {
+  return { heading, numeric, ...(unit === undefined ? {} : { unit }) };
 }

@@ -1,5 +1,6 @@
 import { RelaxNGValidator, XmlDocument } from 'libxml2-wasm';
 import { describe, expect, test } from 'vitest';
+import { cropsOf, cultivarsOf } from '../../src/publish/crop-comparisons.ts';
 import { xmlText } from '../../src/publish/xml-text.ts';
 import { bareLibrary, full, library } from './example.ts';
 import { acrossTrials } from './published.ts';
@@ -69,6 +70,14 @@ describe('sitemap.xml', () => {
     expect(addresses).toContain('https://fernhollow.example.org/trials/trials/still-growing/');
     expect(addresses).not.toContain('https://fernhollow.example.org/trials/data/still-growing/');
     expect(addresses).toContain('https://fernhollow.example.org/trials/data/every-field-2025/');
+  });
+  test('lists the page of every cultivar and crop', () => {
+    const pages = addresses.map((each) => each.replace('https://fernhollow.example.org/trials/', ''));
+    expect(pages).toContain('cultivars/');
+    for (const { id } of cultivarsOf(library)) expect(pages).toContain(`cultivars/${id}/`);
+    for (const { id } of cropsOf(library)) expect(pages).toContain(`crops/${id}/`);
+    expect(cropsOf(library).length).toBeGreaterThan(0);
+    expect(cultivarsOf(library).length).toBeGreaterThan(0);
   });
   test('is named by robots.txt', () => {
     expect(acrossTrials('robots.txt', library)).toContain(

@@ -17,9 +17,12 @@ export function steadinessSentences(entry: Seasons, name: (cultivar: string) => 
     did: inSeasons(steadinessEnds(entry, cultivar)),
   }));
   const alike = Map.groupBy(judged, ({ did }) => did);
-  return [...alike]
-    .sort(([a], [b]) => order.indexOf(a) - order.indexOf(b))
-    .map(([did, cultivars]) => `${listed(cultivars.map(({ cultivar }) => cultivar))} ${did}.`);
+  return [
+    ...[...alike]
+      .sort(([a], [b]) => order.indexOf(a) - order.indexOf(b))
+      .map(([did, cultivars]) => `${listed(cultivars.map(({ cultivar }) => cultivar))} ${did}.`),
+    'Better and worse are by each cultivar’s own 95% limits where its line meets the poorest and the best of its trials.',
+  ];
 }
 
 const unknown = 'cannot be judged: the trials did not differ enough in yield';

@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest';
+import { compareGroup } from '../../src/compare/compare-group.ts';
+import { seasonGroups } from '../../src/compare/season-groups.ts';
+import { drawCultivarSeasons } from '../../src/draw/cultivar-seasons.ts';
+import { barley, trialsOf } from '../compare/barley-trials.ts';
+import { valueReader } from '../support/read-axis.ts';
+import { everyElement, parseXml, withClass } from '../support/xml.ts';
+
+const group = seasonGroups(trialsOf(barley, 'Trebi')).find(({ measure }) => measure === 'per_pot')!;
+const entry = compareGroup(group)!;
+const name = (cultivar: string) => cultivar;
+const figure = drawCultivarSeasons(entry, 'Velvet', name)!;
+const root = parseXml(figure.svg);
+const yieldOf = (variety: string, trial: string) =>
+  barley.find((cell) => cell.variety === variety && cell.trial === trial)!.y;
+
+describe('a cultivar beside the check, trial by trial', () => {
+  it('draws both where the axis says they are, the trials in their order', () => {
+    const read = valueReader(root);
+    const rows = withClass(root, 'row');
+    expect(rows).toHaveLength(12);
+    rows.forEach((row, index) => {
+      const trial = entry.trials[index]!.id;
+      const check = everyElement(row).find(({ children }) =>
+        children.some(({ attributes }) => attributes['class'] === 'mean'),
+      )!;
+      expect(
+        Math.abs(read(withClass(row, 'dot')[0]!.attributes['cx']) - yieldOf('Velvet', trial)),
+      ).toBeLessThan(0.1);
+      expect(Math.abs(read(check.attributes['x']) - yieldOf('Trebi', trial))).toBeLessThan(0.1);
+    });
+  });
+
+  it('has a table twin with the percent of the check', () => {
+    const { id } = entry.trials[0]!;
+    const percent = Math.round((100 * yieldOf('Velvet', id)) / yieldOf('Trebi', id));
+    expect(figure.table.rows).toHaveLength(12);
+    expect(figure.table.rows[0]!.at(-1)).toBe(String(percent));
+    expect(figure.table.rows[0]).toHaveLength(figure.table.columns.length);
+  });
+
+  it('is named by its title and description, and leaves colours to the style sheet', () => {
+    expect(root.attributes['aria-labelledby']).toBe(`${figure.id}-title ${figure.id}-desc`);
+    expect(figure.title).toContain('Velvet beside the check Trebi');
+    for (const { attributes } of everyElement(root)) {
+      expect(Object.keys(attributes)).not.toContain('style');
+      expect(Object.values(attributes).join(' ')).not.toMatch(/NaN|Infinity|undefined|\d\.\d{3,}/);
+    }
+  });
+
+  it('escapes what a grower may have written', () => {
+    const hostile = drawCultivarSeasons(entry, 'Velvet', (cultivar) => `${cultivar}</text><script>`)!;
+    expect(hostile.svg).not.toContain('<script>');
+    expect(() => parseXml(hostile.svg)).not.toThrow();
+  });
+
+  it('draws nothing of the check itself, nor where no trial grew both', () => {
+    expect(drawCultivarSeasons(entry, 'Trebi', name)).toBeNull();
+    const apart = trialsOf(
+      barley.filter(({ variety, trial }) => variety === (trial.endsWith('1931') ? 'Trebi' : 'Velvet')),
+      'Trebi',
+    );
+    const none = compareGroup(seasonGroups(apart).find(({ measure }) => measure === 'per_pot')!)!;
+    expect(drawCultivarSeasons(none, 'Velvet', name)).toBeNull();
+  });
+});
