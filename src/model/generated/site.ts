@@ -32,4 +32,12 @@ export interface SiteSettings {
    * The units shown first; metric where absent.
    */
   units?: 'metric' | 'us';
+  /**
+   * The publisher's own disclaimer, printed as it stands below the cautions of trials, fact sheets and mixing cards. Nothing is printed where it is absent.
+   */
+  disclaimer?: string;
+  /**
+   * The publisher's own statement of equal opportunity, printed as it stands below the disclaimer. Nothing is printed where it is absent.
+   */
+  equal_opportunity?: string;
 }
