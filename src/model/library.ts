@@ -1,4 +1,5 @@
 import type { Cultivar } from './generated/cultivars.ts';
+import type { FactSheet } from './fact-sheet.ts';
 import type { Findings } from './generated/findings.ts';
 import type { SiteSettings } from './generated/site.ts';
 import type { Problem } from './problem.ts';
@@ -19,6 +20,8 @@ export interface Library {
   cultivars: readonly Cultivar[];
   /** Newest first. */
   trials: readonly TrialWithFindings[];
+  /** Those across trials, in the order of their files' names; absent where there are none. */
+  factSheets?: readonly FactSheet[];
   /** All problems of all files, sorted by file and line; shown by the development server. */
   problems: readonly Problem[];
 }

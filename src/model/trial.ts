@@ -1,3 +1,4 @@
+import type { FactSheet } from './fact-sheet.ts';
 import type { TrialMetadata } from './generated/trial.ts';
 import type { Problem } from './problem.ts';
 
@@ -101,4 +102,6 @@ export interface Trial {
   files: ReadonlyMap<string, Uint8Array>;
   /** The frozen versions before this one, the oldest first; absent where there are none. */
   earlier?: readonly EarlierVersion[];
+  /** Its fact sheets, factsheet.mdx first, then those of other languages; absent where there are none. */
+  factSheets?: readonly FactSheet[];
 }

@@ -1,0 +1,41 @@
+import { language } from './language.ts';
+import messages from './messages.json' with { type: 'json' };
+
+type Translations = Readonly<Record<string, Readonly<Record<string, string>>>>;
+
+/**
+ * The pattern of a message in the language being written. The English text is its own key, so that the code
+ * reads as the page does; `messages.json` holds it in every other language, and a test finds what is missing.
+ */
+export function pattern(english: string): string {
+  const now = language();
+  if (now === 'en') return english;
+  return (messages as Translations)[english]?.[now] ?? english;
+}
+
+/**
+ * The program's own words, in the language being written, with the values put in where the message names them.
+ *
+ * @param english the message in English: the key of messages.json
+ * @param values what stands for each `{name}`
+ * @example say('cut {number}', { number: 2 }) // "cut 2"
+ */
+export function say(english: string, values: Readonly<Record<string, string | number>> = {}): string {
+  return pattern(english).replace(/\{(\w+)\}/g, (whole, name: string) =>
+    Object.hasOwn(values, name) ? String(values[name]) : whole,
+  );
+}
+
+/**
+ * A message of its own for one, and one for all other counts, with `{count}` in it.
+ *
+ * @example sayCount(3, '{count} plant', '{count} plants') // "3 plants"
+ */
+export function sayCount(
+  count: number,
+  one: string,
+  other: string,
+  values: Readonly<Record<string, string | number>> = {},
+): string {
+  return say(count === 1 ? one : other, { ...values, count });
+}
