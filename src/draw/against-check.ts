@@ -6,6 +6,7 @@ import { treatmentName } from '../compute/format/level-names.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings, Inference } from '../model/findings.ts';
 import type { Trial } from '../model/trial.ts';
+import { say } from '../model/say.ts';
 import { analysed, digitsOfDifferences, sayRows } from './differences.ts';
 import { figureId } from './figure-id.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
@@ -30,7 +31,7 @@ export function drawAgainstCheck(
     .filter(({ estimate, lower, upper }) => estimate !== null && lower !== null && upper !== null)
     .map(({ treatment, estimate, lower, upper, p_adjusted: p, percent_of_check: percent }): IntervalRow => {
       const words = [
-        percent === null ? '' : `${formatPercent(percent, 0)} of the check`,
+        percent === null ? '' : say('{percent} of the check', { percent: formatPercent(percent, 0) }),
         p === null ? '' : formatP(p, inference.alpha),
       ];
       return {
@@ -47,14 +48,17 @@ export function drawAgainstCheck(
   if (rows.length === 0) return null;
   const check = checkName(trial, names);
   const id = figureId('against-check', inference.measure, inference.cut);
-  const title = `Each treatment less the check${check}: ${analysed(inference)}, with 95% intervals`;
-  const description = `${sayRows(rows)} The line at zero is the check.`;
+  const title = say('Each treatment less the check{check}: {analysed}, with 95% intervals', {
+    check,
+    analysed: analysed(inference),
+  });
+  const description = `${sayRows(rows)} ${say('The line at zero is the check.')}`;
   return {
     id,
     title,
     description,
     svg: intervalRows({ id, title, description, kind: 'against-check' }, rows, unit),
-    table: intervalTable(title, 'Treatment', rows, unit, digits),
+    table: intervalTable(title, say('Treatment'), rows, unit, digits),
   };
 }
 

@@ -7,6 +7,8 @@ import { printedResolution } from '../compute/format/printed-resolution.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings, Inference } from '../model/findings.ts';
 import type { Treatment, Trial } from '../model/trial.ts';
+import { listed } from '../compute/words/words.ts';
+import { say } from '../model/say.ts';
 import { figureId } from './figure-id.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { type IntervalRow, intervalRows } from './interval-rows.ts';
@@ -23,8 +25,8 @@ const measures: Readonly<Record<Inference['measure'], string>> = {
 
 /** What an analysis was of, in words: the measure, and the cut where it was of one cut. */
 export function analysed(inference: Inference): string {
-  const cut = inference.cut === 'all' ? '' : `, cut ${String(inference.cut)}`;
-  return `${measures[inference.measure]}${cut}`;
+  const measure = say(measures[inference.measure]);
+  return inference.cut === 'all' ? measure : say('{measure}, cut {cut}', { measure, cut: inference.cut });
 }
 
 /** Decimals of a difference of means, with as many readings in each as the thinnest treatment has. */
@@ -69,22 +71,26 @@ export function drawDifferences(
         estimate: formatQuantity(estimate!, unit, digits, { plus: true }),
         limits: formatRange(lower!, upper!, unit, digits, { plus: true }),
         aside: p === null ? '' : formatP(p, inference.alpha),
-        section: begins ? `Between levels of ${factorNames(trial, a)}` : null,
+        section: begins ? say('Between levels of {factors}', { factors: factorNames(trial, a) }) : null,
       };
     });
   if (rows.length === 0) return null;
   const id = figureId('differences', inference.measure, inference.cut);
-  const part =
-    rows.length < known.length ? `the ${String(rows.length)} largest of ${String(known.length)} ` : '';
-  const words = `${part}differences in ${analysed(inference)}, with 95% intervals`;
-  const title = words.replace(/^./, (letter) => letter.toUpperCase());
-  const description = `${sayRows(rows)} An interval that crosses the line at zero allows for no difference.`;
+  const title =
+    rows.length < known.length
+      ? say('The {drawn} largest of {all} differences in {analysed}, with 95% intervals', {
+          drawn: rows.length,
+          all: known.length,
+          analysed: analysed(inference),
+        })
+      : say('Differences in {analysed}, with 95% intervals', { analysed: analysed(inference) });
+  const description = `${sayRows(rows)} ${say('An interval that crosses the line at zero allows for no difference.')}`;
   return {
     id,
     title,
     description,
     svg: intervalRows({ id, title, description, kind: 'differences' }, rows, unit),
-    table: intervalTable(title, 'Difference', rows, unit, digits),
+    table: intervalTable(title, say('Difference'), rows, unit, digits),
   };
 }
 
@@ -92,7 +98,7 @@ function factorNames(trial: Trial, treatment: Treatment): string {
   const words = (trial.metadata.factors ?? [])
     .filter(({ id }) => Object.hasOwn(treatment, id))
     .map(({ name }) => name);
-  return words.join(' and ').toLowerCase();
+  return listed(words).toLowerCase();
 }
 
 /** The first rows in a sentence each. */
@@ -100,5 +106,6 @@ export function sayRows(rows: readonly IntervalRow[]): string {
   const said = rows
     .slice(0, 6)
     .map(({ name, estimate, limits }) => `${name}: ${estimate.metric} (${limits.metric}).`);
-  return rows.length > 6 ? `${said.join(' ')} ${String(rows.length - 6)} more in the table.` : said.join(' ');
+  if (rows.length > 6) said.push(say('{count} more in the table.', { count: rows.length - 6 }));
+  return said.join(' ');
 }

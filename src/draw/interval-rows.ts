@@ -1,4 +1,5 @@
 import type { InBothUnits } from '../compute/format/format-quantity.ts';
+import { say } from '../model/say.ts';
 import { bothUnits } from './both-units.ts';
 import { fluidScale, niceDomain, placed } from './fluid.ts';
 import { intervalMark } from './interval-mark.ts';
@@ -53,7 +54,7 @@ export function intervalRows(
         element(
           'text',
           { class: 'tick', x: 0, y: after + 33 },
-          escapeText('95% interval '),
+          escapeText(`${say('95% interval')} `),
           bothUnits(row.limits),
         ),
         gridlines(scale, mark - 9, mark + 9),

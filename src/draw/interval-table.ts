@@ -3,6 +3,7 @@ import { formatLimits } from '../compute/format/format-range.ts';
 import { unitName } from '../compute/format/unit-name.ts';
 import { usUnit } from '../compute/format/us-unit.ts';
 import type { FigureTable } from '../model/figure.ts';
+import { say } from '../model/say.ts';
 import type { IntervalRow } from './interval-rows.ts';
 import { headed } from './position-table.ts';
 
@@ -24,10 +25,10 @@ export function intervalTable(
     caption,
     columns: [
       { heading: first, numeric: false },
-      ...pair('Estimate'),
-      ...pair('Lower 95% limit'),
-      ...pair('Upper 95% limit'),
-      { heading: 'Beside it', numeric: false },
+      ...pair(say('Estimate')),
+      ...pair(say('Lower 95% limit')),
+      ...pair(say('Upper 95% limit')),
+      { heading: say('Beside it'), numeric: false },
     ],
     rows: rows.map(({ name, centre, lower, upper, aside }) => {
       const limits = formatLimits(lower, upper, unit, digits, { plus: true });

@@ -2,6 +2,7 @@ import { digitsOfValue } from '../compute/format/digits-of-value.ts';
 import { formatBare } from '../compute/format/format-quantity.ts';
 import { unitName } from '../compute/format/unit-name.ts';
 import { usUnit } from '../compute/format/us-unit.ts';
+import { say } from '../model/say.ts';
 import { type MarkedStatus, markedStatuses, statusMark } from './status-mark.ts';
 import { element, escapeText, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
@@ -89,8 +90,9 @@ export function markKey(
   const used = markedStatuses.filter((status) => statuses.has(status));
   return flowing(
     used.map((status) => ({
-      width: 18 + textWidth(status, 12),
-      draw: (x, y) => statusMark(status, x + 6, y - 4, 5) + label(status, { class: 'tick', x: x + 17, y }),
+      width: 18 + textWidth(say(status), 12),
+      draw: (x, y) =>
+        statusMark(status, x + 6, y - 4, 5) + label(say(status), { class: 'tick', x: x + 17, y }),
     })),
     at,
     'mark-key',

@@ -2,6 +2,8 @@ import { extent, quantile } from 'd3-array';
 import type { Figure } from '../model/figure.ts';
 import type { Findings, Inference } from '../model/findings.ts';
 import type { Trial } from '../model/trial.ts';
+import { formatNumber } from '../compute/format/format-number.ts';
+import { say } from '../model/say.ts';
 import { analysed } from './differences.ts';
 import { figureId } from './figure-id.ts';
 import { unitsTable } from './residual-plot.ts';
@@ -16,10 +18,13 @@ export function drawNormalPlot(trial: Trial, findings: Findings, inference: Infe
   if (residuals.length === 0) return null;
   const { unit } = findings.variable;
   const id = figureId('normal-plot', inference.measure, inference.cut);
-  const title = `Normal plot of the residuals: ${analysed(inference)}`;
+  const title = say('Normal plot of the residuals: {analysed}', { analysed: analysed(inference) });
   const w = inference.checks?.shapiro_wilk?.w;
-  const shapiro = typeof w === 'number' ? ` Shapiro-Wilk W = ${w.toFixed(3)}.` : '';
-  const description = `Residuals in order against the scores expected of a normal distribution. Dots near the line through the quartiles are as the analysis supposes.${shapiro}`;
+  const shapiro = typeof w === 'number' ? ` Shapiro-Wilk W = ${formatNumber(w, 3)}.` : '';
+  const description =
+    say(
+      'Residuals in order against the scores expected of a normal distribution. Dots near the line through the quartiles are as the analysis supposes.',
+    ) + shapiro;
   const points = residuals.map(({ normal_score: x, residual: y }) => ({ x, y }));
   return {
     id,
@@ -30,9 +35,9 @@ export function drawNormalPlot(trial: Trial, findings: Findings, inference: Infe
       {
         points,
         xUnit: '1',
-        xLabel: 'Expected normal score',
+        xLabel: say('Expected normal score'),
         yUnit: unit,
-        yLabel: 'Residual',
+        yLabel: say('Residual'),
         line: quartileLine(points),
       },
     ),

@@ -5,12 +5,13 @@ import { printedResolution } from '../compute/format/printed-resolution.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings } from '../model/findings.ts';
 import type { Container, Trial } from '../model/trial.ts';
+import { say, sayCount } from '../model/say.ts';
 import { distinct, figureId } from './figure-id.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { gridMap, type MapCell } from './grid-map.ts';
 import { markKey, nameKey, scaleKey } from './map-keys.ts';
 import { type PotOutcome, potOutcomes } from './pot-outcome.ts';
-import { positionTable } from './position-table.ts';
+import { placeName, positionTable } from './position-table.ts';
 import { shortNames } from './short-names.ts';
 import { drawing } from './svg.ts';
 import { valueSteps, type ValueSteps } from './value-steps.ts';
@@ -140,10 +141,16 @@ function titleOf(
   only: string | null,
   shared: Shared,
 ): string {
-  const kind = container.kind.replace(/^./, (letter) => letter.toUpperCase());
-  const cuts = shared.cuts.length > 1 ? ` over ${String(shared.cuts.length)} cuts` : '';
+  const kind = say(container.kind).replace(/^./, (letter) => letter.toUpperCase());
   const grown = only === null ? '' : `, ${only}`;
-  return `${kind} ${container.id}${grown}: ${shared.variable.toLowerCase()} of each ${whatWasWeighed(outcomes)}${cuts}`;
+  const place = `${kind} ${container.id}${grown}`;
+  const variable = shared.variable.toLowerCase();
+  const title =
+    whatWasWeighed(outcomes) === 'plant'
+      ? say('{place}: {variable} of each plant', { place, variable })
+      : say('{place}: {variable} of each pot', { place, variable });
+  const cuts = shared.cuts.length;
+  return cuts > 1 ? say('{title} over {cuts} cuts', { title, cuts }) : title;
 }
 
 function descriptionOf(
@@ -153,25 +160,29 @@ function descriptionOf(
   { unit, digits }: Shared,
 ): string {
   const sides = [
-    container.row_1 === undefined ? null : `row 1 at the top beside the ${container.row_1}`,
+    container.row_1 === undefined
+      ? null
+      : say('row 1 at the top beside the {landmark}', { landmark: container.row_1 }),
     container.column_1 === undefined
       ? null
-      : `column 1 at the ${reversed ? 'right' : 'left'} beside the ${container.column_1}`,
+      : reversed
+        ? say('column 1 at the right beside the {landmark}', { landmark: container.column_1 })
+        : say('column 1 at the left beside the {landmark}', { landmark: container.column_1 }),
   ].filter((side) => side !== null);
-  const grid = `A grid of ${counted(container.rows, 'row')} and ${counted(container.columns, 'column')}`;
+  const grid = say('A grid of {rows} and {columns}', {
+    rows: sayCount(container.rows, '{count} row', '{count} rows'),
+    columns: sayCount(container.columns, '{count} column', '{count} columns'),
+  });
   const weighed = outcomes
     .filter(({ value, nothingWeighed }) => value !== null && !nothingWeighed)
     .sort((a, b) => a.value! - b.value!);
   const [least, most] = [weighed[0], weighed.at(-1)];
-  const place = ({ position }: PotOutcome) =>
-    `row ${String(position.row)}, column ${String(position.column)}`;
+  const said = ({ position, value }: PotOutcome) =>
+    `${formatQuantity(value!, unit, digits).metric} (${placeName(position)})`;
   const range =
     least === undefined || most === undefined
-      ? 'Nothing was weighed.'
-      : `From ${formatQuantity(least.value!, unit, digits).metric} (${place(least)}) to ${formatQuantity(most.value!, unit, digits).metric} (${place(most)}).`;
-  return `${[grid, ...sides].join(', ')}, as the harvester stood. ${range}`;
-}
-
-function counted(count: number, thing: string): string {
-  return `${count} ${thing}${count === 1 ? '' : 's'}`;
+      ? say('Nothing was weighed.')
+      : say('From {least} to {most}.', { least: said(least), most: said(most) });
+  const view = say('{view}, as the harvester stood.', { view: [grid, ...sides].join(', ') });
+  return `${view} ${range}`;
 }

@@ -2,6 +2,8 @@ import { formatBare } from '../compute/format/format-quantity.ts';
 import { unitName } from '../compute/format/unit-name.ts';
 import { usUnit } from '../compute/format/us-unit.ts';
 import type { FigureTable } from '../model/figure.ts';
+import { say } from '../model/say.ts';
+import type { Position } from '../model/trial.ts';
 import type { PotOutcome } from './pot-outcome.ts';
 
 interface TableOptions {
@@ -17,6 +19,11 @@ export function headed(words: string, unit: string): string {
   return unit === '' ? words : `${words} (${unit})`;
 }
 
+/** Where a pot stood, in words. */
+export function placeName({ row, column }: Pick<Position, 'row' | 'column'>): string {
+  return say('row {row}, column {column}', { row, column });
+}
+
 /** The table twin of a position map: one row a pot, with each cut where there are several. */
 export function positionTable(
   caption: string,
@@ -26,7 +33,7 @@ export function positionTable(
   const us = usUnit(unit);
   const metric = unitName(unit);
   const several = cuts.length > 1;
-  const total = several ? `${variable}, all cuts` : variable;
+  const total = several ? say('{variable}, all cuts', { variable }) : variable;
   const numbers = (value: number | null) => {
     if (value === null) return us ? ['', ''] : [''];
     const both = formatBare(value, unit, digits);
@@ -35,23 +42,23 @@ export function positionTable(
   return {
     caption,
     columns: [
-      { heading: 'Position', numeric: false },
-      { heading: 'Treatment', numeric: false },
+      { heading: say('Position'), numeric: false },
+      { heading: say('Treatment'), numeric: false },
       ...(several
-        ? cuts.map((cut) => ({ heading: headed(`Cut ${String(cut)}`, metric), numeric: true }))
+        ? cuts.map((cut) => ({ heading: headed(say('Cut {cut}', { cut }), metric), numeric: true }))
         : []),
       { heading: headed(total, metric), numeric: true },
       ...(us ? [{ heading: headed(total, us.unit), numeric: true }] : []),
-      { heading: 'Status', numeric: false },
+      { heading: say('Status'), numeric: false },
     ],
     rows: outcomes.map((outcome) => [
-      `row ${String(outcome.position.row)}, column ${String(outcome.position.column)}`,
+      placeName(outcome.position),
       nameOf(outcome),
       ...(several
         ? outcome.byCut.map((value) => (value === null ? '' : formatBare(value, unit, digits).metric))
         : []),
       ...numbers(outcome.value),
-      outcome.statuses.join(', '),
+      outcome.statuses.map((status) => say(status)).join(', '),
     ]),
   };
 }

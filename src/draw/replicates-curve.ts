@@ -3,6 +3,8 @@ import { scaleLinear } from 'd3-scale';
 import { formatNumber } from '../compute/format/format-number.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings } from '../model/findings.ts';
+import { formatPercent } from '../compute/format/format-percent.ts';
+import { say } from '../model/say.ts';
 import { fluidScale } from './fluid.ts';
 import { stretched } from './readings-panels.ts';
 import { spread } from './spread.ts';
@@ -35,11 +37,11 @@ export function drawReplicatesCurve(findings: Findings): Figure | null {
   const highest = Math.max(...points.map(({ replicates }) => replicates));
   const y = scaleLinear().domain([0, highest]).nice(5).range([base, top]);
   const first = findings.next_trial[0]!;
-  const title = 'Replicates that the next trial needs';
+  const title = say('Replicates that the next trial needs');
   const cv =
     first.cv_used === null
       ? ''
-      : ` The coefficient of variation between units is taken as ${formatNumber(first.cv_used, 1)}%, from ${first.from}.`;
+      : ` ${say('The coefficient of variation between units is taken as {cv}, from {from}.', { cv: formatPercent(first.cv_used, 1), from: first.from })}`;
   const description = `${curves.map(sayCurve).join(' ')}${cv}`;
   const ends = spread(
     curves.map((curve) => y(curve.points.at(-1)!.replicates)),
@@ -74,7 +76,7 @@ export function drawReplicatesCurve(findings: Findings): Figure | null {
       ),
       label('power', { class: 'tick', x: '84%', y: Math.min(...ends) - 12 }),
       valueAxes(x, base, '%'),
-      label('Difference to be told, of the mean', {
+      label(say('Difference to be told, of the mean'), {
         class: 'strong',
         x: '46%',
         y: base + 40,
@@ -84,11 +86,11 @@ export function drawReplicatesCurve(findings: Findings): Figure | null {
     table: {
       caption: title,
       columns: [
-        { heading: 'Difference (% of the mean)', numeric: true },
-        { heading: 'Power (%)', numeric: true },
-        { heading: 'Replicates of each treatment', numeric: true },
-        { heading: 'Coefficient of variation (%)', numeric: true },
-        { heading: 'From', numeric: false },
+        { heading: say('Difference (% of the mean)'), numeric: true },
+        { heading: say('Power (%)'), numeric: true },
+        { heading: say('Replicates of each treatment'), numeric: true },
+        { heading: say('Coefficient of variation (%)'), numeric: true },
+        { heading: say('From'), numeric: false },
       ],
       rows: findings.next_trial.map((each) => [
         formatNumber(each.difference_percent, 0),
@@ -143,8 +145,8 @@ function drawCurve(
 }
 
 function sayCurve({ power, points }: Curve): string {
-  const said = points.map(
-    ({ difference, replicates }) => `${String(replicates)} for ${formatNumber(difference, 0)}%`,
+  const said = points.map(({ difference, replicates }) =>
+    say('{replicates} for {difference}', { replicates, difference: formatPercent(difference, 0) }),
   );
-  return `At ${formatNumber(power, 0)}% power: ${said.join(', ')}.`;
+  return say('At {power} power: {needs}.', { power: formatPercent(power, 0), needs: said.join(', ') });
 }

@@ -7,12 +7,13 @@ import { usUnit } from '../compute/format/us-unit.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings, PositionEffects } from '../model/findings.ts';
 import type { Position, Trial } from '../model/trial.ts';
+import { say } from '../model/say.ts';
 import { distinct, figureId } from './figure-id.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { gridMap, type MapCell } from './grid-map.ts';
 import { markKey, nameKey, scaleKey } from './map-keys.ts';
 import { type PotOutcome, potOutcomes } from './pot-outcome.ts';
-import { headed } from './position-table.ts';
+import { headed, placeName } from './position-table.ts';
 import { residualSteps, type ResidualSteps } from './residual-steps.ts';
 import { shortNames } from './short-names.ts';
 import { drawing } from './svg.ts';
@@ -91,7 +92,9 @@ function drawContainer(entry: PositionEffects, id: string, shared: Shared): Figu
     ...at,
     y: at.y + shades.height + marks.height,
   });
-  const title = `${container.id}: what is left at each position after treatments`;
+  const title = say('{container}: what is left at each position after treatments', {
+    container: container.id,
+  });
   const description = describe(entry, unit, digits);
   return {
     id,
@@ -113,8 +116,11 @@ function describe(entry: PositionEffects, unit: string, digits: number): string 
   const sorted = [...(entry.residuals ?? [])].sort((a, b) => a.residual - b.residual);
   const [least, most] = [sorted[0]!, sorted.at(-1)!];
   const said = ({ row, column, residual }: typeof least) =>
-    `${formatQuantity(residual, unit, digits, { plus: true }).metric} at row ${String(row)}, column ${String(column)}`;
-  return `Weight less the mean of its treatment, in the same place as on the map of weights; from ${said(least)} to ${said(most)}.`;
+    `${formatQuantity(residual, unit, digits, { plus: true }).metric} (${placeName({ row, column })})`;
+  return say(
+    'Weight less the mean of its treatment, in the same place as on the map of weights; from {least} to {most}.',
+    { least: said(least), most: said(most) },
+  );
 }
 
 function residualTable(
@@ -127,20 +133,15 @@ function residualTable(
   return {
     caption,
     columns: [
-      { heading: 'Position', numeric: false },
-      { heading: 'Treatment', numeric: false },
-      { heading: headed('Residual', unitName(unit)), numeric: true },
-      ...(us ? [{ heading: headed('Residual', us.unit), numeric: true }] : []),
+      { heading: say('Position'), numeric: false },
+      { heading: say('Treatment'), numeric: false },
+      { heading: headed(say('Residual'), unitName(unit)), numeric: true },
+      ...(us ? [{ heading: headed(say('Residual'), us.unit), numeric: true }] : []),
     ],
     rows: positions.map((position) => {
       const residual = residualOf(position);
       const both = residual === null ? null : formatBare(residual, unit, digits, { plus: true });
-      return [
-        `row ${String(position.row)}, column ${String(position.column)}`,
-        nameOf(position),
-        both?.metric ?? '',
-        ...(us ? [both?.us ?? ''] : []),
-      ];
+      return [placeName(position), nameOf(position), both?.metric ?? '', ...(us ? [both?.us ?? ''] : [])];
     }),
   };
 }

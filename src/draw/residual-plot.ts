@@ -6,6 +6,7 @@ import { unitName } from '../compute/format/unit-name.ts';
 import type { Figure, FigureTable } from '../model/figure.ts';
 import type { Findings, Inference } from '../model/findings.ts';
 import type { Trial } from '../model/trial.ts';
+import { say } from '../model/say.ts';
 import { analysed } from './differences.ts';
 import { figureId } from './figure-id.ts';
 import { headed } from './position-table.ts';
@@ -20,8 +21,11 @@ export function drawResidualPlot(trial: Trial, findings: Findings, inference: In
   if (residuals.length === 0) return null;
   const { unit } = findings.variable;
   const id = figureId('residual-plot', inference.measure, inference.cut);
-  const title = `Residuals against fitted values: ${analysed(inference)}`;
-  const description = `Each dot is one experimental unit (${String(residuals.length)} in all). An even band about zero is as it should be; a funnel would say that spread grows with the mean.`;
+  const title = say('Residuals against fitted values: {analysed}', { analysed: analysed(inference) });
+  const description = say(
+    'Each dot is one experimental unit ({count} in all). An even band about zero is as it should be; a funnel would say that spread grows with the mean.',
+    { count: residuals.length },
+  );
   return {
     id,
     title,
@@ -31,9 +35,9 @@ export function drawResidualPlot(trial: Trial, findings: Findings, inference: In
       {
         points: residuals.map(({ fitted, residual }) => ({ x: fitted, y: residual })),
         xUnit: unit,
-        xLabel: 'Fitted value',
+        xLabel: say('Fitted value'),
         yUnit: unit,
-        yLabel: 'Residual',
+        yLabel: say('Residual'),
         line: null,
       },
     ),
@@ -54,11 +58,11 @@ export function unitsTable(
   return {
     caption,
     columns: [
-      { heading: 'Unit', numeric: false },
-      { heading: 'Container', numeric: false },
-      numeric(headed('Fitted', unitName(unit))),
-      numeric(headed('Residual', unitName(unit))),
-      numeric('Expected normal score'),
+      { heading: say('Unit'), numeric: false },
+      { heading: say('Container'), numeric: false },
+      numeric(headed(say('Fitted'), unitName(unit))),
+      numeric(headed(say('Residual'), unitName(unit))),
+      numeric(say('Expected normal score')),
     ],
     rows: (inference.residuals ?? []).map(
       ({ unit: name, container, fitted, residual, normal_score: score }) => [

@@ -1,9 +1,9 @@
 import { formatDate, formatShortDate } from '../compute/format/format-date.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Trial } from '../model/trial.ts';
+import { say, sayCount } from '../model/say.ts';
 import { dayScale, type DayScale, monthStarts } from './day-scale.ts';
 import { drawEventMarks, drawEvents } from './event-marks.ts';
-import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { readingsPanels } from './readings-panels.ts';
 import { drawing, element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
@@ -24,10 +24,13 @@ const labelHeight = 32;
 export function milestonesOf(trial: Trial): Milestone[] {
   const { sown, germinated, transplanted, cuts = [] } = trial.metadata.dates ?? {};
   const named = [
-    { date: sown, what: 'sown' },
-    { date: germinated, what: 'germinated' },
-    { date: transplanted, what: 'transplanted' },
-    ...cuts.map((date, index) => ({ date, what: cuts.length > 1 ? `cut ${String(index + 1)}` : 'cut' })),
+    { date: sown, what: say('sown') },
+    { date: germinated, what: say('germinated') },
+    { date: transplanted, what: say('transplanted') },
+    ...cuts.map((date, index) => ({
+      date,
+      what: cuts.length > 1 ? say('cut {cut}', { cut: index + 1 }) : say('cut'),
+    })),
   ];
   return named
     .flatMap(({ date, what }) => (date === undefined ? [] : [{ date, what }]))
@@ -38,8 +41,7 @@ export function milestonesOf(trial: Trial): Milestone[] {
  * What happened when, on one line: sowing, planting and cuts above it, numbered events on it with their words
  * below, and each kind of reading in a panel on the same days. Null where no day is known.
  */
-export function drawTimeLine(trial: Trial, options: FigureOptions = {}): Figure | null {
-  const { language } = withDefaults(trial, options);
+export function drawTimeLine(trial: Trial): Figure | null {
   const milestones = milestonesOf(trial);
   const events = [...(trial.metadata.events ?? [])].sort((a, b) =>
     a.date < b.date ? -1 : a.date > b.date ? 1 : 0,
@@ -54,11 +56,11 @@ export function drawTimeLine(trial: Trial, options: FigureOptions = {}): Figure 
   const months = drawMonths(scale, y, foot);
   const panels = readingsPanels(trial, scale, foot + 22);
   const words = drawEvents(events, foot + 22 + panels.height);
-  const title = 'Time line';
-  const said = milestones.map(({ date, what }) => `${what} on ${formatDate(date, language)}`);
+  const title = say('Time line');
+  const said = milestones.map(({ date, what }) => say('{what} on {date}', { what, date: formatDate(date) }));
   const rest = [
-    events.length === 0 ? '' : `${String(events.length)} event${events.length === 1 ? '' : 's'} noted`,
-    panels.kinds.length === 0 ? '' : `readings of ${panels.kinds.join(', ')}`,
+    events.length === 0 ? '' : sayCount(events.length, '{count} event noted', '{count} events noted'),
+    panels.kinds.length === 0 ? '' : say('readings of {kinds}', { kinds: panels.kinds.join(', ') }),
   ].filter((each) => each !== '');
   const sentence = [...said, ...rest].join('; ');
   const description = `${sentence.replace(/^./, (letter) => letter.toUpperCase())}.`;
@@ -76,7 +78,7 @@ export function drawTimeLine(trial: Trial, options: FigureOptions = {}): Figure 
       panels.svg,
       words.svg,
     ),
-    table: timeTable(trial, milestones, events, language),
+    table: timeTable(trial, milestones, events),
   };
 }
 

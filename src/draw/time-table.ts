@@ -1,8 +1,8 @@
 import { formatDate } from '../compute/format/format-date.ts';
 import { formatNumber } from '../compute/format/format-number.ts';
-import type { Language } from '../compute/format/language.ts';
 import type { FigureTable } from '../model/figure.ts';
 import type { Reading, Trial } from '../model/trial.ts';
+import { say } from '../model/say.ts';
 import { readingKinds } from './readings-panels.ts';
 
 interface Entry {
@@ -24,7 +24,6 @@ export function timeTable(
   trial: Trial,
   milestones: readonly { date: string; what: string }[],
   events: readonly { date: string; where?: string; what: string }[],
-  language: Language,
 ): FigureTable {
   const kinds = readingKinds.filter(([kind]) => trial.readings.some((reading) => reading[kind] !== null));
   const none = kinds.map(() => '');
@@ -45,21 +44,16 @@ export function timeTable(
     ...trial.readings.map(ofReading),
   ].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
   return {
-    caption: 'Time line: what happened when',
+    caption: say('Time line: what happened when'),
     columns: [
-      { heading: 'Day', numeric: false },
-      { heading: 'Where', numeric: false },
-      { heading: 'What', numeric: false },
+      { heading: say('Day'), numeric: false },
+      { heading: say('Where'), numeric: false },
+      { heading: say('What'), numeric: false },
       ...kinds.map(([, words]) => ({
-        heading: words.replace(/^[a-z](?!H)/, (letter) => letter.toUpperCase()),
+        heading: say(words).replace(/^\p{Ll}(?!H)/u, (letter) => letter.toUpperCase()),
         numeric: true,
       })),
     ],
-    rows: entries.map(({ date, where, what, numbers }) => [
-      formatDate(date, language),
-      where,
-      what,
-      ...numbers,
-    ]),
+    rows: entries.map(({ date, where, what, numbers }) => [formatDate(date), where, what, ...numbers]),
   };
 }

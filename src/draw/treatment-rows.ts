@@ -8,6 +8,7 @@ import { treatmentKey } from '../compute/treatments.ts';
 import { yieldsOf } from '../compute/yields.ts';
 import type { Findings, Summary } from '../model/findings.ts';
 import type { Treatment, Trial } from '../model/trial.ts';
+import { say } from '../model/say.ts';
 import type { FigureOptions } from './figure-options.ts';
 import { potOutcomes } from './pot-outcome.ts';
 import { markedStatuses } from './status-mark.ts';
@@ -127,7 +128,7 @@ function fatesByTreatment(trial: Trial): Map<string, string[]> {
         markedStatuses
           .map((status) => [count(status), status] as const)
           .filter(([number]) => number > 0)
-          .map(([number, status]) => `${String(number)} ${status}`),
+          .map(([number, status]) => `${String(number)} ${say(status)}`),
       ];
     }),
   );

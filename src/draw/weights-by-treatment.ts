@@ -3,6 +3,7 @@ import { formatRange } from '../compute/format/format-range.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings } from '../model/findings.ts';
 import type { Trial } from '../model/trial.ts';
+import { say } from '../model/say.ts';
 import { quantityLabel } from './both-units.ts';
 import { dodge } from './dodge.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
@@ -52,10 +53,14 @@ export function drawWeightsByTreatment(
     drawn.push(piece.svg);
     y += piece.height;
   }
-  const grown = measure === 'per_pot' ? 'pot' : 'plant';
-  const cuts = (trial.metadata.dates?.cuts?.length ?? 1) > 1 ? ', all cuts together' : '';
-  const title = `${findings.variable.name} of each ${grown} by treatment${cuts}`;
-  const description = describeRows(rows, unit, grown);
+  const ofPots = measure === 'per_pot';
+  const variable = findings.variable.name;
+  const each = ofPots
+    ? say('{variable} of each pot by treatment', { variable })
+    : say('{variable} of each plant by treatment', { variable });
+  const several = (trial.metadata.dates?.cuts?.length ?? 1) > 1;
+  const title = several ? say('{title}, all cuts together', { title: each }) : each;
+  const description = describeRows(rows, unit, ofPots);
   const axes = shown.length === 0 ? '' : valueAxes(scale, y, unit);
   return {
     id,
@@ -80,12 +85,12 @@ function drawRow(
   const aside = [`n = ${String(values.length)}`, ...row.lost].join(', ');
   const printed = mean === null ? null : formatQuantity(mean, unit, digits);
   const room = narrow - textWidth(`${printed?.metric ?? ''} · ${printed?.us ?? ''}`, 13, true) - 10;
-  const heading = wrapText(row.check ? `${row.name} (check)` : row.name, room, 14, true);
+  const heading = wrapText(row.check ? say('{name} (check)', { name: row.name }) : row.name, room, 14, true);
   const after = top + 14 + (heading.length - 1) * 17;
   const limits = interval && formatRange(interval.lower, interval.upper, unit, digits);
   const notes = [
-    { before: 'Adjusted mean ', quantity: row.adjusted },
-    { before: '95% interval ', quantity: limits },
+    { before: `${say('Adjusted mean')} `, quantity: row.adjusted },
+    { before: `${say('95% interval')} `, quantity: limits },
   ].flatMap(({ before, quantity }) => (quantity === null ? [] : [{ before, quantity }]));
   const baseline = after + 6 + (1 + notes.length) * 16 + 6 + stack;
   const dots = values.map((value, index) =>
@@ -99,7 +104,7 @@ function drawRow(
   const words = [
     ...heading.map((text, index) => label(text, { class: 'heading', x: 0, y: top + 14 + index * 17 })),
     printed === null
-      ? label('no weight known', { class: 'aside', x: '100%', y: top + 14, 'text-anchor': 'end' })
+      ? label(say('no weight known'), { class: 'aside', x: '100%', y: top + 14, 'text-anchor': 'end' })
       : quantityLabel('', printed, '', {
           class: 'strong',
           x: '100%',
@@ -129,7 +134,7 @@ function drawRow(
 /** So many means are said in words; of more, the ends. */
 const saidMeans = 8;
 
-function describeRows(rows: readonly TreatmentRow[], unit: string, grown: string): string {
+function describeRows(rows: readonly TreatmentRow[], unit: string, ofPots: boolean): string {
   const known = rows
     .filter(({ summary }) => typeof summary?.mean === 'number')
     .sort((a, b) => b.summary!.mean! - a.summary!.mean!);
@@ -138,12 +143,21 @@ function describeRows(rows: readonly TreatmentRow[], unit: string, grown: string
   );
   const means =
     said.length > saidMeans
-      ? `from ${said[0]!} down to ${said.at(-1)!}, ${String(said.length)} in all`
+      ? say('from {most} down to {least}, {count} in all', {
+          most: said[0]!,
+          least: said.at(-1)!,
+          count: said.length,
+        })
       : said.length === 0
-        ? 'none known'
+        ? say('none known')
         : said.join('; ');
   const intervals = rows.some(({ interval }) => interval !== null)
-    ? 'The line below a mean is its 95% interval.'
-    : `No interval is drawn, because single ${grown}s are not the replicates.`;
-  return `Each dot is one ${grown}. Means: ${means}. ${intervals}`;
+    ? say('The line below a mean is its 95% interval.')
+    : ofPots
+      ? say('No interval is drawn, because single pots are not the replicates.')
+      : say('No interval is drawn, because single plants are not the replicates.');
+  const dots = ofPots
+    ? say('Each dot is one pot. Means: {means}.', { means })
+    : say('Each dot is one plant. Means: {means}.', { means });
+  return `${dots} ${intervals}`;
 }

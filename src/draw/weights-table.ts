@@ -2,6 +2,7 @@ import { formatBare } from '../compute/format/format-quantity.ts';
 import { unitName } from '../compute/format/unit-name.ts';
 import { usUnit } from '../compute/format/us-unit.ts';
 import type { FigureTable } from '../model/figure.ts';
+import { say } from '../model/say.ts';
 import { headed } from './position-table.ts';
 import type { TreatmentRow } from './treatment-rows.ts';
 
@@ -24,16 +25,16 @@ export function weightsTable(caption: string, rows: readonly TreatmentRow[], uni
   return {
     caption,
     columns: [
-      { heading: 'Treatment', numeric: false },
+      { heading: say('Treatment'), numeric: false },
       numeric('n'),
-      ...pair('Mean'),
-      ...(withAdjusted ? pair('Adjusted mean') : []),
-      ...(withInterval ? [...pair('Lower 95% limit'), ...pair('Upper 95% limit')] : []),
-      { heading: 'Not among them', numeric: false },
-      { heading: headed('Each value, ascending', metric), numeric: false },
+      ...pair(say('Mean')),
+      ...(withAdjusted ? pair(say('Adjusted mean')) : []),
+      ...(withInterval ? [...pair(say('Lower 95% limit')), ...pair(say('Upper 95% limit'))] : []),
+      { heading: say('Not among them'), numeric: false },
+      { heading: headed(say('Each value, ascending'), metric), numeric: false },
     ],
     rows: rows.map(({ name, check, values, summary, interval, digits, lost, valueDigits }) => [
-      check ? `${name} (check)` : name,
+      check ? say('{name} (check)', { name }) : name,
       String(values.length),
       ...both(summary?.mean, digits),
       ...(withAdjusted ? both(interval?.centre, digits) : []),

@@ -1,4 +1,4 @@
-import type { Language } from './language.ts';
+import { language, type Language } from '../../model/language.ts';
 
 const months: Readonly<Record<Language, readonly string[]>> = {
   en: [
@@ -15,6 +15,26 @@ const months: Readonly<Record<Language, readonly string[]>> = {
     'November',
     'December',
   ],
+  es: [
+    'enero',
+    'febrero',
+    'marzo',
+    'abril',
+    'mayo',
+    'junio',
+    'julio',
+    'agosto',
+    'septiembre',
+    'octubre',
+    'noviembre',
+    'diciembre',
+  ],
+};
+
+/** Day, month and year in the order and with the small words of the language. */
+const dates: Readonly<Record<Language, (day: string, month: string, year: string) => string>> = {
+  en: (day, month, year) => `${day}\u00A0${month}\u00A0${year}`,
+  es: (day, month, year) => `${day}\u00A0de\u00A0${month} de\u00A0${year}`,
 };
 
 function parts(iso: string): { year: string; month: number; day: number } {
@@ -32,9 +52,9 @@ function parts(iso: string): { year: string; month: number; day: number } {
  *
  * @example formatDate('2025-10-20') // "20 October 2025"
  */
-export function formatDate(iso: string, language: Language = 'en'): string {
+export function formatDate(iso: string, inLanguage: Language = language()): string {
   const { year, month, day } = parts(iso);
-  return `${String(day)}\u00A0${months[language][month - 1]!}\u00A0${year}`;
+  return dates[inLanguage](String(day), months[inLanguage][month - 1]!, year);
 }
 
 /**
@@ -42,7 +62,7 @@ export function formatDate(iso: string, language: Language = 'en'): string {
  *
  * @example formatShortDate('2025-10-20') // "20 Oct"
  */
-export function formatShortDate(iso: string, language: Language = 'en'): string {
+export function formatShortDate(iso: string, inLanguage: Language = language()): string {
   const { month, day } = parts(iso);
-  return `${String(day)}\u00A0${months[language][month - 1]!.slice(0, 3)}`;
+  return `${String(day)}\u00A0${months[inLanguage][month - 1]!.slice(0, 3)}`;
 }

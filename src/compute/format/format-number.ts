@@ -1,4 +1,4 @@
-import type { Language } from './language.ts';
+import { language, type Language } from '../../model/language.ts';
 
 /** Narrow no-break space (U+202F): groups digits without suggesting a decimal sign. */
 export const groupingSpace = '\u202F';
@@ -11,6 +11,9 @@ export interface NumberStyle {
   plus?: boolean;
   language?: Language;
 }
+
+/** The sign between units and tenths (SI Brochure, 9th edition, 5.4.4: the point or the comma, by custom). */
+const decimalSigns: Readonly<Record<Language, string>> = { en: '.', es: ',' };
 
 /**
  * A number for reading: fixed decimals, a real minus sign, groups of three parted by a narrow space from
@@ -29,7 +32,8 @@ export function formatNumber(value: number, digits: number, style: NumberStyle =
   const written = (coarse === 1 ? size : Math.round(size / coarse) * coarse).toFixed(Math.max(0, digits));
   const [whole = '0', decimals] = written.split('.');
   const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, groupingSpace) : whole;
-  const unsigned = decimals === undefined ? grouped : `${grouped}.${decimals}`;
+  const unsigned =
+    decimals === undefined ? grouped : grouped + decimalSigns[style.language ?? language()] + decimals;
   if (Number(written) === 0) return unsigned;
   if (value < 0) return minusSign + unsigned;
   return style.plus === true ? `+${unsigned}` : unsigned;

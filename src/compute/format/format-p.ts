@@ -1,5 +1,5 @@
+import { language, type Language } from '../../model/language.ts';
 import { formatNumber } from './format-number.ts';
-import type { Language } from './language.ts';
 
 /**
  * A probability with its sign, to three decimals: "p = 0.018", "p < 0.001", "p > 0.999". Where three
@@ -10,11 +10,12 @@ import type { Language } from './language.ts';
  * @param alpha the level that p is held against
  * @example formatP(0.0183) // "p = 0.018"
  */
-export function formatP(p: number, alpha = 0.05, language: Language = 'en'): string {
+export function formatP(p: number, alpha = 0.05, inLanguage: Language = language()): string {
   if (!(p >= 0 && p <= 1)) throw new RangeError(`formatP requires a probability, not ${String(p)}`);
-  if (p < 0.001) return 'p\u00A0<\u00A00.001';
-  if (p > 0.999) return 'p\u00A0>\u00A00.999';
+  const style = { language: inLanguage };
+  if (p < 0.001) return `p\u00A0<\u00A0${formatNumber(0.001, 3, style)}`;
+  if (p > 0.999) return `p\u00A0>\u00A0${formatNumber(0.999, 3, style)}`;
   let digits = 3;
   while (p !== alpha && Number(p.toFixed(digits)) === alpha && digits < 15) digits += 1;
-  return `p\u00A0=\u00A0${formatNumber(p, digits, { language })}`;
+  return `p\u00A0=\u00A0${formatNumber(p, digits, style)}`;
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber, type NumberStyle } from './format-number.ts';
 import type { InBothUnits } from './format-quantity.ts';
 import { unitName } from './unit-name.ts';
@@ -53,7 +54,7 @@ export function formatRange(
 ): InBothUnits {
   const limits = formatLimits(lower, upper, unit, digits, style);
   const written = (from: string, to: string, name: string) =>
-    `${from} to ${to}${name === '' ? '' : `\u00A0${name}`}`;
+    say('{from} to {to}', { from, to }) + (name === '' ? '' : `\u00A0${name}`);
   const us = usUnit(unit);
   return {
     metric: written(limits.lower.metric, limits.upper.metric, unitName(unit)),

@@ -1,2 +1,1 @@
-/** The languages that numbers and dates can be written in. */
-export type Language = 'en';
+export type { Language } from '../../model/language.ts';

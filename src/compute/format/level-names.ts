@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Cultivar } from '../../model/library.ts';
 import type { Treatment, Trial } from '../../model/trial.ts';
 
@@ -26,7 +27,7 @@ export function treatmentName(trial: Trial, treatment: Treatment, names: LevelNa
   const ids = Object.keys(treatment).sort(
     (a, b) => factors.findIndex((factor) => factor.id === a) - factors.findIndex((factor) => factor.id === b),
   );
-  if (ids.length === 0) return 'All plants';
+  if (ids.length === 0) return say('All plants');
   return ids
     .map((id) => {
       const name = names(id, treatment[id]!);

@@ -1,3 +1,5 @@
+import { say } from '../../model/say.ts';
+
 const compass = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'];
 const plain = (word: string) => word.toLowerCase().replace(/\b(north|south)[ -]?(east|west)\b/, '$1-$2');
 
@@ -20,5 +22,5 @@ export function compassPoint(landmark: string): number | null {
  */
 export function oppositeSide(landmark: string): string {
   const point = compassPoint(landmark);
-  return point === null ? `opposite ${landmark}` : compass[(point + 4) % 8]!;
+  return point === null ? say('opposite {landmark}', { landmark }) : compass[(point + 4) % 8]!;
 }

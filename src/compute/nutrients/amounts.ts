@@ -3,7 +3,7 @@ import { sum } from '../../statistics/sum.ts';
 import { byNutrient } from './by-nutrient.ts';
 import { namedAnalysis } from './named-analysis.ts';
 import { nitrogenForms } from './nitrogen-forms.ts';
-import { type Amount, known, type Recipe } from './recipe.ts';
+import { type Amount, known, type Recipe, type Warning } from './recipe.ts';
 import { type SaltAnalysis, saltAnalysis } from './salt-analysis.ts';
 
 /** A salt of the recipe with what it holds and how much of it goes into a litre. */
@@ -14,6 +14,8 @@ export interface SaltInSolution {
   /** The stock it goes into; null where it goes straight into the tank. */
   stock: string | null;
   analysis: SaltAnalysis;
+  /** Its place in the recipe, from 0. */
+  place: number;
 }
 
 export interface Amounts {
@@ -22,7 +24,7 @@ export interface Amounts {
   water: Record<Nutrient, Amount>;
   /** mg/L in the finished solution, salts and water. */
   total: Record<Nutrient, Amount>;
-  remarks: readonly string[];
+  remarks: readonly Warning[];
 }
 
 /**
@@ -34,7 +36,8 @@ export interface Amounts {
  */
 export function amountsOf(recipe: Recipe): Amounts {
   const water = namedAnalysis(recipe.water ?? {}, waterKeys, "the source water's analysis");
-  const salts = (recipe.salts ?? []).map((salt) => ({
+  const salts = (recipe.salts ?? []).map((salt, place) => ({
+    place,
     name: salt.name,
     gramsPerLitre: salt.grams_per_litre,
     stock: salt.stock ?? null,
@@ -49,9 +52,11 @@ export function amountsOf(recipe: Recipe): Amounts {
     water: brought,
     total: byNutrient((nutrient) => total(nutrient, placed, brought[nutrient])),
     remarks: [
-      ...water.remarks,
-      ...(remark ? [remark] : []),
-      ...placed.flatMap(({ analysis }) => analysis.remarks),
+      ...water.remarks.map((remark) => ({ ...remark, salt: null })),
+      ...(remark ? [{ kind: 'label' as const, text: remark, salt: null }] : []),
+      ...placed.flatMap(({ analysis, place }) =>
+        analysis.remarks.map((remark) => ({ ...remark, salt: place })),
+      ),
     ],
   };
 }

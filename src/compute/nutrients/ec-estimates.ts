@@ -69,8 +69,14 @@ export function ionicConductivity({ meq, cations, anions }: Balance): number | n
   );
 }
 
+/** mS/cm at 25 C. */
+export interface EcRange {
+  lowest: number;
+  highest: number;
+}
+
 /** The lowest and highest of the estimates, or null where there is none. */
-export function ecRange(estimates: readonly EcEstimate[]): { lowest: number; highest: number } | null {
+export function ecRange(estimates: readonly EcEstimate[]): EcRange | null {
   const values = estimates.flatMap(({ value }) => (value === null ? [] : [value]));
   if (values.length === 0) return null;
   return { lowest: Math.min(...values), highest: Math.max(...values) };

@@ -1,6 +1,10 @@
 import { distance } from 'fastest-levenshtein';
 import { type Nutrient, nutrientNames } from '../../model/nutrient-keys.ts';
+import type { Warning } from './recipe.ts';
 import { otherNames } from './oxide-factors.ts';
+
+/** A warning about an analysis that does not know its place in the recipe. */
+export type Remark = Omit<Warning, 'salt'>;
 
 /** An analysis by nutrient: each in the unit it was given in, oxides and ions turned into the element. */
 export interface NamedAnalysis {
@@ -8,7 +12,7 @@ export interface NamedAnalysis {
   /** Names that are not known, so that what they give is left out. */
   notKnown: readonly string[];
   /** What to tell the grower about names and doubles. */
-  remarks: readonly string[];
+  remarks: readonly Remark[];
 }
 
 /**
@@ -25,13 +29,12 @@ export function namedAnalysis(
 ): NamedAnalysis {
   const given = new Map<Nutrient, number>();
   const notKnown: string[] = [];
-  const remarks: string[] = [];
+  const remarks: Remark[] = [];
   for (const [key, value] of Object.entries(analysis)) {
     if (!keys.includes(key)) {
       notKnown.push(key);
-      remarks.push(
-        `${of} names "${key.slice(0, 60)}", which is not known and is left out; ${suggestion(key, keys)}`,
-      );
+      const text = `${of} names "${key.slice(0, 60)}", which is not known and is left out; ${suggestion(key, keys)}`;
+      remarks.push({ kind: 'name', text });
       continue;
     }
     const nutrient = nutrientNames.find((name) => name === key);
@@ -44,9 +47,8 @@ export function namedAnalysis(
     const own = given.get(other.nutrient);
     if (own === undefined) given.set(other.nutrient, converted);
     else if (Math.abs(own - converted) > 0.02 * Math.max(own, converted)) {
-      remarks.push(
-        `${of} gives ${other.nutrient} twice, and ${key} does not agree; ${other.nutrient} is used.`,
-      );
+      const text = `${of} gives ${other.nutrient} twice, and ${key} does not agree; ${other.nutrient} is used.`;
+      remarks.push({ kind: 'label', text });
     }
   }
   return { given, notKnown, remarks };

@@ -25,3 +25,23 @@ export function known(value: number): Amount {
 export function unknown(reason: string): Amount {
   return { value: null, atLeast: 0, reason };
 }
+
+/** What a warning is about. */
+export type WarningKind =
+  | 'label'
+  | 'name'
+  | 'formula'
+  | 'settles'
+  | 'beyond solubility'
+  | 'near solubility'
+  | 'charges'
+  | 'measured EC';
+
+/** Something in a recipe to look out for. */
+export interface Warning {
+  kind: WarningKind;
+  /** In a grower's words, a whole sentence. */
+  text: string;
+  /** Place of the salt in the recipe, from 0; null where it is about the recipe or the water. */
+  salt: number | null;
+}

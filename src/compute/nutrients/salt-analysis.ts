@@ -6,7 +6,7 @@ import { heldByName } from './held-by-name.ts';
 import { byIon, type IonId, milligramsPerMillimole } from './ions.ts';
 import { knownSalt } from './known-salts.ts';
 import { molarMass } from './molar-mass.ts';
-import { type NamedAnalysis, namedAnalysis } from './named-analysis.ts';
+import { type NamedAnalysis, namedAnalysis, type Remark } from './named-analysis.ts';
 import { nitrogenForms } from './nitrogen-forms.ts';
 import { type Formula, parseFormula } from './parse-formula.ts';
 import { type Amount, known, type Salt, unknown } from './recipe.ts';
@@ -17,7 +17,7 @@ export interface SaltAnalysis {
   /** Moles in 100 g of the ions that no nutrient stands for; from the formula, 0 without one. */
   otherIons: Record<IonId, number>;
   formula: Formula | null;
-  remarks: readonly string[];
+  remarks: readonly Remark[];
 }
 
 const nitrogen: readonly Nutrient[] = ['N', 'NO3_N', 'NH4_N', 'urea_N'];
@@ -43,9 +43,8 @@ export function saltAnalysis(salt: Salt): SaltAnalysis {
   const remarks = [...label.remarks];
   const read = salt.formula === undefined ? null : parseFormula(salt.formula);
   if (read && 'problem' in read) {
-    remarks.push(
-      `${salt.name}: the formula "${salt.formula!.slice(0, 60)}" ${read.problem}, and is not used.`,
-    );
+    const text = `${salt.name}: the formula "${salt.formula!.slice(0, 60)}" ${read.problem}, and is not used.`;
+    remarks.push({ kind: 'formula', text });
   }
   const formula = read && 'formula' in read ? read.formula : null;
   const percent = formula
@@ -57,7 +56,7 @@ export function saltAnalysis(salt: Salt): SaltAnalysis {
   if (nitrogen.some((form) => label.given.has(form))) {
     const { remark, ...forms } = nitrogenForms(withFormsOf(formula, label.given, percent), salt.name);
     Object.assign(percent, forms);
-    if (remark) remarks.push(remark);
+    if (remark) remarks.push({ kind: 'label', text: remark });
     if (knownSalt(salt.name) && !heldByName(salt.name).has('urea_N')) percent.urea_N = noUrea(percent.urea_N);
   }
   remarks.push(...overfull(salt.name, label.given));
@@ -123,21 +122,24 @@ function disagreements(
   name: string,
   label: ReadonlyMap<Nutrient, number>,
   byFormula: Readonly<Record<Nutrient, Amount>>,
-): string[] {
-  return [...label].flatMap(([nutrient, given]) => {
+): Remark[] {
+  return [...label].flatMap(([nutrient, given]): Remark[] => {
     const expected = byFormula[nutrient].value;
     if (expected === null || Math.abs(given - expected) <= Math.max(0.1 * expected, 0.15)) return [];
     const shown = String(Number(expected.toFixed(1)));
-    return [
+    const text =
       `${name}: the label gives ${String(given)} % ${nutrient}, the formula ${shown} %; the label is used. ` +
-        `Is it another hydrate?`,
-    ];
+      `Is it another hydrate?`;
+    return [{ kind: 'label', text }];
   });
 }
 
 /** A label that adds up to more than the salt weighs. Forms of nitrogen count in N. */
-function overfull(name: string, label: ReadonlyMap<Nutrient, number>): string[] {
+function overfull(name: string, label: ReadonlyMap<Nutrient, number>): Remark[] {
   const parts = [...label].filter(([nutrient]) => nutrient === 'N' || !nitrogen.includes(nutrient));
   const total = sum(parts.map(([, percent]) => percent));
-  return total > 100 ? [`${name}: the label adds up to ${total.toFixed(0)} % of the salt's weight.`] : [];
+  if (total <= 100) return [];
+  return [
+    { kind: 'label', text: `${name}: the label adds up to ${total.toFixed(0)} % of the salt's weight.` },
+  ];
 }

@@ -7,7 +7,7 @@ import { type EcEstimate, ecEstimates } from './ec-estimates.ts';
 import { milligramsPerMillimole } from './ions.ts';
 import { type Ratios, ratiosOf } from './ratios.ts';
 import { reckonedForms } from './reckoned-forms.ts';
-import type { Recipe } from './recipe.ts';
+import type { Recipe, Warning } from './recipe.ts';
 import { type Stock, stockWeights } from './stock-weights.ts';
 import { warningsOf } from './warnings.ts';
 
@@ -22,7 +22,7 @@ export interface Solution {
   ec: readonly EcEstimate[];
   /** Grams in a litre of each stock; empty where the recipe gives no ratio. */
   stocks: readonly Stock[];
-  warnings: readonly string[];
+  warnings: readonly Warning[];
   /** Why numbers are null; empty where none is. */
   reason: string;
 }
@@ -78,7 +78,7 @@ export function nutrientsOf(
     cations_meq: balance.cations.value,
     anions_meq: balance.anions.value,
     ec_estimates: [...ec],
-    warnings: [...warnings],
+    warnings: warnings.map(({ text }) => text),
     reason,
   };
 }

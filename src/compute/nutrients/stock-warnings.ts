@@ -1,6 +1,7 @@
 import type { Nutrient } from '../../model/nutrient-keys.ts';
 import type { SaltInSolution } from './amounts.ts';
 import { heldByName } from './held-by-name.ts';
+import type { Warning } from './recipe.ts';
 import { solubilityOf } from './solubility.ts';
 import { type Stock, stockWeights } from './stock-weights.ts';
 
@@ -11,7 +12,7 @@ import { type Stock, stockWeights } from './stock-weights.ts';
  *
  * Where a recipe gives stocks but no ratio, they are still concentrates, but solubility cannot be told.
  */
-export function stockWarnings(salts: readonly SaltInSolution[], ratio: number | undefined): string[] {
+export function stockWarnings(salts: readonly SaltInSolution[], ratio: number | undefined): Warning[] {
   const used = salts.filter(({ gramsPerLitre }) => gramsPerLitre > 0);
   return stockWeights(used, ratio ?? 1).flatMap((stock) => {
     const members = used.filter((salt) => salt.stock === stock.name);
@@ -27,18 +28,17 @@ function stockName(name: string): string {
   return name === '' ? 'the stock' : `stock ${name}`;
 }
 
-function compatibility(stock: string, members: readonly SaltInSolution[]): string[] {
-  const holding = (nutrient: Nutrient): string[] =>
-    members.filter((salt) => holds(salt, nutrient)).map(({ name }) => name);
+function compatibility(stock: string, members: readonly SaltInSolution[]): Warning[] {
+  const holding = (nutrient: Nutrient): SaltInSolution[] => members.filter((salt) => holds(salt, nutrient));
   const calcium = holding('Ca');
   return (['S', 'P'] as const).flatMap((nutrient) => {
     const others = holding(nutrient);
     if (calcium.length === 0 || others.length === 0) return [];
     const [called, deposit] = nutrient === 'S' ? ['sulfate', 'gypsum'] : ['phosphate', 'calcium phosphate'];
-    return [
+    const text =
       `Calcium (${list(calcium)}) and ${called} (${list(others)}) share ${stockName(stock)}: in a concentrate they ` +
-        `come down as ${deposit}. Keep them in separate stocks.`,
-    ];
+      `come down as ${deposit}. Keep them in separate stocks.`;
+    return [{ kind: 'settles', text, salt: others[0]!.place }];
   });
 }
 
@@ -47,14 +47,27 @@ function holds({ name, analysis }: SaltInSolution, nutrient: Nutrient): boolean 
   return share.value === null ? heldByName(name).has(nutrient) : share.value > 0;
 }
 
-function dissolving(stock: Stock, members: readonly SaltInSolution[]): string[] {
-  return stock.salts.flatMap(({ name, oneIn }, at) => {
+function dissolving(stock: Stock, members: readonly SaltInSolution[]): Warning[] {
+  return stock.salts.flatMap(({ name, oneIn }, at): Warning[] => {
     const limit = solubilityOf(name, members[at]!.analysis.formula);
     if (limit === null || oneIn <= 0.9 * limit) return [];
     const amounts = `${whole(oneIn)} g in a litre of ${stockName(stock.name)}, and about ${whole(limit)} g dissolve in a litre of water at 20 C`;
+    const salt = members[at]!.place;
     return oneIn > limit
-      ? [`${name} will not all dissolve: ${amounts}. Make the stock weaker.`]
-      : [`${name} will hardly all dissolve: ${amounts}, less in the cold or beside other salts.`];
+      ? [
+          {
+            kind: 'beyond solubility',
+            text: `${name} will not all dissolve: ${amounts}. Make the stock weaker.`,
+            salt,
+          },
+        ]
+      : [
+          {
+            kind: 'near solubility',
+            text: `${name} will hardly all dissolve: ${amounts}, less in the cold or beside other salts.`,
+            salt,
+          },
+        ];
   });
 }
 
@@ -62,6 +75,6 @@ function whole(value: number): string {
   return String(Number(value.toPrecision(3)));
 }
 
-function list(names: readonly string[]): string {
-  return [...new Set(names)].join(', ');
+function list(salts: readonly SaltInSolution[]): string {
+  return [...new Set(salts.map(({ name }) => name))].join(', ');
 }

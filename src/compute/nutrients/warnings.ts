@@ -1,6 +1,7 @@
 import type { Amounts } from './amounts.ts';
 import type { Balance } from './balance.ts';
-import { type EcEstimate, ecRange } from './ec-estimates.ts';
+import { type EcEstimate, type EcRange, ecRange } from './ec-estimates.ts';
+import type { Warning } from './recipe.ts';
 import { stockWarnings } from './stock-warnings.ts';
 
 /** Cations and anions may differ by this many percent of half their sum before it is worth a warning. */
@@ -15,34 +16,39 @@ export function warningsOf(
   balance: Balance,
   estimates: readonly EcEstimate[],
   options: { stockRatio: number | undefined; measuredEc: number | undefined },
-): string[] {
+): Warning[] {
   return [
-    ...amounts.remarks.map(capital),
+    ...amounts.remarks.map((remark) => ({ ...remark, text: capital(remark.text) })),
     ...stockWarnings(amounts.salts, options.stockRatio),
     ...balanceWarning(balance),
     ...(options.measuredEc === undefined ? [] : ecWarning(estimates, options.measuredEc)),
   ];
 }
 
-function balanceWarning({ cations, anions, differencePercent }: Balance): string[] {
+function balanceWarning({ cations, anions, differencePercent }: Balance): Warning[] {
   if (differencePercent === null || Math.abs(differencePercent) <= balanceTolerance) return [];
   const more = differencePercent > 0 ? 'more cations than anions' : 'more anions than cations';
-  return [
+  const text =
     `The labels add up to ${more}: ${cations.value!.toFixed(1)} against ${anions.value!.toFixed(1)} meq/L. In a real ` +
-      `solution they are equal, so an amount, a label's figure or part of the water's analysis is wrong or missing.`,
-  ];
+    `solution they are equal, so an amount, a label's figure or part of the water's analysis is wrong or missing.`;
+  return [{ kind: 'charges', text, salt: null }];
 }
 
-function ecWarning(estimates: readonly EcEstimate[], measured: number): string[] {
+function ecWarning(estimates: readonly EcEstimate[], measured: number): Warning[] {
   const range = ecRange(estimates);
   if (!range) return [];
+  if (agreesWith(range, measured)) return [];
   const { lowest, highest } = range;
-  if (measured >= lowest * (1 - ecTolerance) && measured <= highest * (1 + ecTolerance)) return [];
   const side = measured < lowest ? 'below' : 'above';
-  return [
+  const text =
     `The measured EC of ${String(measured)} mS/cm lies far ${side} what the recipe should give ` +
-      `(${lowest.toFixed(2)} to ${highest.toFixed(2)}). Check the weights, the volume of water and the meter.`,
-  ];
+    `(${lowest.toFixed(2)} to ${highest.toFixed(2)}). Check the weights, the volume of water and the meter.`;
+  return [{ kind: 'measured EC', text, salt: null }];
+}
+
+/** True where a measured EC lies within the estimates or at most 30 % outside them, all in mS/cm. */
+export function agreesWith({ lowest, highest }: EcRange, measured: number): boolean {
+  return measured >= lowest * (1 - ecTolerance) && measured <= highest * (1 + ecTolerance);
 }
 
 function capital(text: string): string {

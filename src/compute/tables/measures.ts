@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Summary, TreatmentDescription } from '../../model/findings.ts';
 
 /** What a weight can be reckoned for. */
@@ -18,9 +19,14 @@ const sentences: Readonly<Record<Measure, string>> = {
   per_container: "The sum of the treatment's pots in the container.",
 };
 
+/** The measure in words, in the language being written. */
+export function measureName(measure: Measure): string {
+  return say(measureNames[measure]);
+}
+
 /** What the measure counts, as a sentence. */
 export function meaningOf(measure: Measure): string {
-  return sentences[measure];
+  return say(sentences[measure]);
 }
 
 /**

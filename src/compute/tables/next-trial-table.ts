@@ -1,5 +1,7 @@
+import { say } from '../../model/say.ts';
 import type { Findings } from '../../model/findings.ts';
 import { formatNumber } from '../format/format-number.ts';
+import { formatPercent } from '../format/format-percent.ts';
 import { distinct, type PageTable } from './page-table.ts';
 import { orNothing } from './treatment-summary.ts';
 
@@ -9,12 +11,17 @@ export function nextTrialTable({ next_trial: cases }: Findings): PageTable | nul
   if (first === undefined) return null;
   const powers = [...new Set(cases.map(({ power }) => power))];
   const differences = [...new Set(cases.map((each) => each.difference_percent))];
-  const cv = first.cv_used === null ? '' : ` (CV ${formatNumber(first.cv_used, 1)}%)`;
+  const cv = first.cv_used === null ? '' : ` (${say('CV')} ${formatPercent(first.cv_used, 1)})`;
   return {
-    caption: `Replicates of each treatment that the next trial needs, from ${first.from}${cv}`,
+    caption: say('Replicates of each treatment that the next trial needs, from {from}', {
+      from: first.from + cv,
+    }),
     columns: [
-      { heading: 'To tell a difference of', unit: '% of the mean', numeric: false },
-      ...powers.map((power) => ({ heading: `with ${formatNumber(power * 100, 0)}% power`, numeric: true })),
+      { heading: say('To tell a difference of'), unit: say('% of the mean'), numeric: false },
+      ...powers.map((power) => ({
+        heading: say('with {power} power', { power: formatPercent(power * 100, 0) }),
+        numeric: true,
+      })),
     ],
     rows: differences.map((difference) => ({
       heading: formatNumber(difference, 0),

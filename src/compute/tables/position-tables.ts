@@ -1,9 +1,10 @@
+import { say } from '../../model/say.ts';
 import type { Findings, PositionEffects } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { formatBare } from '../format/format-quantity.ts';
 import { unitInBoth } from '../format/unit-in-both.ts';
-import { measureNames } from './measures.ts';
+import { measureName } from './measures.ts';
 import { distinct, noNumber, type PageTable, type Text } from './page-table.ts';
 import { digitsFor, joined, orNothing } from './treatment-summary.ts';
 import { bareP } from './inference/bare-p.ts';
@@ -49,19 +50,28 @@ function positionTable(
   const p = (value: number | null | undefined) =>
     tested ? [orNothing(value ?? null, (each) => bareP(each, alpha))] : [];
   const pColumn = tested ? [{ heading: 'p', numeric: true }] : [];
-  const ofCut = findings.treatments_by_cut.length < 2 ? '' : `, ${cut === 'all' ? 'all cuts' : `cut ${cut}`}`;
+  const variable = `${name.toLowerCase()} ${measureName(measure)}`;
+  const measured =
+    findings.treatments_by_cut.length < 2
+      ? variable
+      : cut === 'all'
+        ? say('{variable}, all cuts', { variable })
+        : say('{measure}, cut {cut}', { measure: variable, cut });
   return {
-    caption: `Effects of place on ${name.toLowerCase()} ${measureNames[measure]}${ofCut}, after treatments are allowed for: change for one step along the grid ± its standard error, and the means of n positions`,
+    caption: say(
+      'Effects of place on {measured}, after treatments are allowed for: change for one step along the grid ± its standard error, and the means of n positions',
+      { measured },
+    ),
     columns: [
-      { heading: 'Container', numeric: false },
-      { heading: 'A row on', unit: both, numeric: true },
+      { heading: say('Container'), numeric: false },
+      { heading: say('A row on'), unit: both, numeric: true },
       ...pColumn,
-      { heading: 'A column on', unit: both, numeric: true },
+      { heading: say('A column on'), unit: both, numeric: true },
       ...pColumn,
-      { heading: 'Edge', unit: both, numeric: true },
-      { heading: 'Interior', unit: both, numeric: true },
-      { heading: 'Moran’s I', numeric: true },
-      { heading: 'I expected', numeric: true },
+      { heading: say('Edge'), unit: both, numeric: true },
+      { heading: say('Interior'), unit: both, numeric: true },
+      { heading: say('Moran’s I'), numeric: true },
+      { heading: say('I expected'), numeric: true },
       ...pColumn,
     ],
     rows: rows.map((each) => ({

@@ -1,9 +1,10 @@
+import { say } from '../../model/say.ts';
 import type { Findings, Summary, TreatmentDescription } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { formatBare } from '../format/format-quantity.ts';
 import { type LevelNames, treatmentName } from '../format/level-names.ts';
 import { unitInBoth } from '../format/unit-in-both.ts';
-import { type Measure, measureNames } from './measures.ts';
+import { type Measure, measureName } from './measures.ts';
 import { noNumber, type PageTable } from './page-table.ts';
 import { digitsFor, orNothing } from './treatment-summary.ts';
 
@@ -29,10 +30,12 @@ export function treatmentSpreadTable(
     descriptions.flatMap((each) => each[measure] ?? []),
   );
   return {
-    caption: `${name} ${measureNames[measure]}: lowest, quartiles (type 7) and highest`,
+    caption: say('{measured}: lowest, quartiles (type 7) and highest', {
+      measured: `${name} ${measureName(measure)}`,
+    }),
     columns: [
-      { heading: 'Treatment', numeric: false },
-      ...five.map(([heading]) => ({ heading, unit: unitInBoth(unit), numeric: true })),
+      { heading: say('Treatment'), numeric: false },
+      ...five.map(([heading]) => ({ heading: say(heading), unit: unitInBoth(unit), numeric: true })),
     ],
     rows: descriptions.map((description) => ({
       heading: treatmentName(trial, description.treatment, names),

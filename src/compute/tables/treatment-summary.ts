@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Findings, Summary, TreatmentDescription } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { digitsOfMean } from '../format/digits-of-mean.ts';
@@ -6,7 +7,7 @@ import { formatBare, type InBothUnits } from '../format/format-quantity.ts';
 import { type LevelNames, treatmentName } from '../format/level-names.ts';
 import { printedResolution } from '../format/printed-resolution.ts';
 import { unitInBoth } from '../format/unit-in-both.ts';
-import { meaningOf, type Measure, measureNames } from './measures.ts';
+import { meaningOf, type Measure, measureName } from './measures.ts';
 import {
   distinct,
   noNumber,
@@ -36,8 +37,8 @@ export function treatmentSummaryTable(
   const known = summaries.filter((summary) => summary !== null);
   const columns = columnsFor(known, findings.variable.unit, digitsFor(trial, known));
   return {
-    caption: `${findings.variable.name} ${measureNames[measure]}. ${meaningOf(measure)}`,
-    columns: [{ heading: 'Treatment', numeric: false }, ...columns],
+    caption: `${findings.variable.name} ${measureName(measure)}. ${meaningOf(measure)}`,
+    columns: [{ heading: say('Treatment'), numeric: false }, ...columns],
     rows: descriptions.map((description, row) => ({
       heading: treatmentName(trial, description.treatment, names),
       cells: columns.map((column) => cellOf(column, description[measure], working(row))),
@@ -69,32 +70,37 @@ function columnsFor(summaries: readonly Summary[], unit: string, digits: number)
   });
   return [
     count('n', ({ n }) => n),
-    ...(summaries.some(({ missing }) => missing) ? [count('Unknown', ({ missing }) => missing ?? 0)] : []),
-    quantity('Mean', ({ mean }) => mean),
-    quantity('Standard deviation', ({ sd }) => sd),
+    ...(summaries.some(({ missing }) => missing)
+      ? [count(say('Unknown'), ({ missing }) => missing ?? 0)]
+      : []),
+    quantity(say('Mean'), ({ mean }) => mean),
+    quantity(say('Standard deviation'), ({ sd }) => sd),
     {
-      heading: 'CV',
+      heading: say('CV'),
       unit: '%',
       numeric: true,
       cell: ({ cv }) => orNothing(cv, (number) => formatNumber(number, 1)),
     },
-    ...(summaries.some(({ se }) => se !== null) ? [quantity('Standard error', ({ se }) => se)] : []),
+    ...(summaries.some(({ se }) => se !== null) ? [quantity(say('Standard error'), ({ se }) => se)] : []),
     ...(summaries.some(({ ci95 }) => ci95 !== null) ? [intervalColumn(unit, digits)] : []),
   ];
 }
 
 function intervalColumn(unit: string, digits: number): Column {
   return {
-    heading: '95% interval of the mean',
+    heading: say('95% interval of the mean'),
     unit: unitInBoth(unit),
     numeric: true,
     cell: ({ ci95 }) => {
       const [lower, upper] = (ci95 ?? []) as number[];
       if (lower === undefined || upper === undefined) return noNumber;
-      return joined(formatBare(lower, unit, digits), ' to ', formatBare(upper, unit, digits));
+      return joined(formatBare(lower, unit, digits), toWord(), formatBare(upper, unit, digits));
     },
   };
 }
+
+/** The word between two limits. */
+export const toWord = (): string => ` ${say('to')} `;
 
 /** Two quantities with a word between them. */
 export function joined(a: InBothUnits, between: string, b: InBothUnits): InBothUnits {
@@ -117,6 +123,8 @@ function cellOf(column: Column, summary: Summary | null, working: string): Text 
 
 function missingSentence({ missing }: Summary): string | undefined {
   return missing
-    ? 'Where the weight of something that grew is unknown, it is counted as unknown and left out of the mean, never taken as 0.'
+    ? say(
+        'Where the weight of something that grew is unknown, it is counted as unknown and left out of the mean, never taken as 0.',
+      )
     : undefined;
 }

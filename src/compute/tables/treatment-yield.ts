@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { TreatmentDescription } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { formatNumber } from '../format/format-number.ts';
@@ -16,16 +17,16 @@ export function treatmentYieldTable(
 ): PageTable {
   const whole = (value: number | null) => orNothing(value, (number) => formatNumber(number, 0));
   return {
-    caption: 'What was set, yield by the area of the cover, and days to the last cut',
+    caption: say('What was set, yield by the area of the cover, and days to the last cut'),
     columns: [
-      { heading: 'Treatment', numeric: false },
-      { heading: 'Containers', numeric: true },
-      { heading: 'Pots', numeric: true },
-      { heading: 'Plants set', numeric: true },
-      { heading: 'Yield', unit: unitInBoth('kg/m2'), numeric: true },
-      { heading: 'Yield a day', unit: unitInBoth('g/m2/day'), numeric: true },
-      { heading: 'Days from sowing', numeric: true },
-      { heading: 'Days from transplanting', numeric: true },
+      { heading: say('Treatment'), numeric: false },
+      { heading: say('Containers'), numeric: true },
+      { heading: say('Pots'), numeric: true },
+      { heading: say('Plants set'), numeric: true },
+      { heading: say('Yield'), unit: unitInBoth('kg/m2'), numeric: true },
+      { heading: say('Yield a day'), unit: unitInBoth('g/m2/day'), numeric: true },
+      { heading: say('Days from sowing'), numeric: true },
+      { heading: say('Days from transplanting'), numeric: true },
     ],
     rows: descriptions.map((each, row) => ({
       heading: treatmentName(trial, each.treatment, names),

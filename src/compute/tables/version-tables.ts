@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { VersionStep } from '../versions/version-steps.ts';
 import { noNumber, type PageTable } from './page-table.ts';
 
@@ -5,13 +6,13 @@ import { noNumber, type PageTable } from './page-table.ts';
 export function changedCellsTable({ changes, release, since }: VersionStep): PageTable | null {
   if (changes.length === 0 || since === null) return null;
   return {
-    caption: `What ${release.version} changed since ${since}, weights in g`,
+    caption: say('What {version} changed since {since}, weights in g', { version: release.version, since }),
     columns: [
-      { heading: 'Where', numeric: false },
-      { heading: 'File', numeric: false },
-      { heading: 'Column or key', numeric: false },
-      { heading: `In ${since}`, numeric: false },
-      { heading: `In ${release.version}`, numeric: false },
+      { heading: say('Where'), numeric: false },
+      { heading: say('File'), numeric: false },
+      { heading: say('Column or key'), numeric: false },
+      { heading: say('In {version}', { version: since }), numeric: false },
+      { heading: say('In {version}', { version: release.version }), numeric: false },
     ],
     rows: changes.map(({ file, row, column, before, after }) => ({
       heading: row,
@@ -25,11 +26,11 @@ export function changedCellsTable({ changes, release, since }: VersionStep): Pag
 export function movedFiguresTable({ figures, release, since }: VersionStep): PageTable | null {
   if (figures.length === 0 || since === null) return null;
   return {
-    caption: `Which published figures ${release.version} moved`,
+    caption: say('Which published figures {version} moved', { version: release.version }),
     columns: [
-      { heading: 'Figure', numeric: false },
-      { heading: `In ${since}`, numeric: false },
-      { heading: `In ${release.version}`, numeric: false },
+      { heading: say('Figure'), numeric: false },
+      { heading: say('In {version}', { version: since }), numeric: false },
+      { heading: say('In {version}', { version: release.version }), numeric: false },
     ],
     rows: figures.map(({ figure, before, after }) => ({ heading: figure, cells: [before, after] })),
     notes: [],

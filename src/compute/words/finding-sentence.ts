@@ -4,7 +4,8 @@ import type { Trial } from '../../model/trial.ts';
 import { againstCheckSentences, pairSentences } from './compared-sentences.ts';
 import { rankSentence } from './rank-sentence.ts';
 import { type Telling, tellingOf } from './telling.ts';
-import type { Words } from './words.ts';
+import { tell } from './tell.ts';
+import { joinWords, type Words } from './words.ts';
 
 /**
  * The trial's finding in one or two plain sentences: what differed and by how much, effect and interval
@@ -26,12 +27,17 @@ export function findingSentence(
 function onlyOne({ findings, headline, name, amount, per }: Telling): Words {
   const [only] = findings.treatments;
   const mean = only ? (headline.summaryOf(only)?.mean ?? null) : null;
-  if (only === undefined || mean === null) return ['Nothing is known of it, so there is nothing to say yet.'];
-  return [`${name(only.treatment)} gave `, amount(mean), `${per} on average.`];
+  if (only === undefined || mean === null)
+    return tell('Nothing is known of it, so there is nothing to say yet.');
+  return tell('{name} gave {amount}{per} on average.', {
+    name: name(only.treatment),
+    amount: amount(mean),
+    per,
+  });
 }
 
 /** The highest and the lowest on average, said of these units alone. */
-function described({ findings, headline, name, within, amount, per, verbs }: Telling): Words {
+function described({ findings, headline, name, within, amount, per, ofWeights }: Telling): Words {
   const means = findings.treatments
     .flatMap((each) => {
       const mean = headline.summaryOf(each)?.mean ?? null;
@@ -40,13 +46,20 @@ function described({ findings, headline, name, within, amount, per, verbs }: Tel
     .sort((a, b) => b.mean - a.mean);
   const [most, least] = [means[0], means.at(-1)];
   if (most === undefined || least === undefined || most === least) {
-    return ['Too little is known to set treatments beside one another.'];
+    return tell('Too little is known to set treatments beside one another.');
   }
-  return [
-    `${most.name} ${verbs.most}, `,
-    amount(most.mean),
-    `${per} on average, and ${least.within} ${verbs.least}, `,
-    amount(least.mean),
-    '. This describes what was found and tests nothing: another time the order may differ.',
-  ];
+  const values = {
+    most: most.name,
+    highest: amount(most.mean),
+    per,
+    least: least.within,
+    lowest: amount(least.mean),
+  };
+  const found = ofWeights
+    ? tell('{most} weighed most, {highest}{per} on average, and {least} least, {lowest}.', values)
+    : tell('{most} was highest, {highest}{per} on average, and {least} lowest, {lowest}.', values);
+  const description = tell(
+    'This describes what was found and tests nothing: another time the order may differ.',
+  );
+  return joinWords([found, description], ' ');
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Findings, Inference, Summary, TreatmentDescription } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { headlineMeasure } from '../headline-measure.ts';
@@ -16,7 +17,7 @@ export function headlineOf(trial: Trial, findings: Findings): Headline {
   const measure = headlineMeasure(trial);
   return {
     measure,
-    per: measure === 'per_plant_set' ? 'a plant' : 'a pot',
+    per: measure === 'per_plant_set' ? say('a plant') : say('a pot'),
     inference: findings.inference.find((entry) => entry.measure === measure && entry.cut === 'all') ?? null,
     summaryOf: (description) => description[measure],
   };

@@ -2,6 +2,7 @@ import type { Findings, PositionEffects } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { formatQuantity } from '../format/format-quantity.ts';
 import { digitsFor } from '../tables/treatment-summary.ts';
+import { tell } from './tell.ts';
 import type { Words } from './words.ts';
 
 /** How much a container's weights change from one side of the grid to the other. */
@@ -35,13 +36,20 @@ export function positionSentence(trial: Trial, findings: Findings): Words | null
     described.flatMap((each) => each[measure] ?? []),
   );
   const difference = Math.max(...means) - Math.min(...means);
-  return [
-    `From one side of a container to the other, weights changed by up to `,
-    formatQuantity(widest.amount, unit, digits),
-    ` (${widest.container}, along the ${widest.along}); the widest difference between treatments is `,
-    formatQuantity(difference, unit, digits),
-    '.',
-  ];
+  const values = {
+    change: formatQuantity(widest.amount, unit, digits),
+    container: widest.container,
+    difference: formatQuantity(difference, unit, digits),
+  };
+  return widest.along === 'rows'
+    ? tell(
+        'From one side of a container to the other, weights changed by up to {change} ({container}, along the rows); the widest difference between treatments is {difference}.',
+        values,
+      )
+    : tell(
+        'From one side of a container to the other, weights changed by up to {change} ({container}, along the columns); the widest difference between treatments is {difference}.',
+        values,
+      );
 }
 
 function changesOf(trial: Trial, { container, rows, columns }: PositionEffects): Change[] {

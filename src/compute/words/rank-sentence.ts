@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import { formatNumber } from '../format/format-number.ts';
 import type { Telling } from './telling.ts';
@@ -15,11 +16,16 @@ export function rankSentence(telling: Telling, { rank_test: ranks, alpha }: Infe
   const marks = (value: number) => formatNumber(value, Number.isInteger(value) ? 0 : 1);
   const medians =
     most.median === least.median
-      ? `Every treatment had a median of ${marks(most.median)}`
-      : `${telling.name(most.treatment)} had the highest median, ${marks(most.median)}, and ${telling.within(least.treatment)} the lowest, ${marks(least.median)}`;
+      ? say('Every treatment had a median of {median}', { median: marks(most.median) })
+      : say('{most} had the highest median, {highest}, and {least} the lowest, {lowest}', {
+          most: telling.name(most.treatment),
+          highest: marks(most.median),
+          least: telling.within(least.treatment),
+          lowest: marks(least.median),
+        });
   const apart =
     ranks.p < alpha
-      ? 'by their ranks the treatments are not all alike'
-      : 'by their ranks this trial could not tell the treatments apart';
+      ? say('by their ranks the treatments are not all alike')
+      : say('by their ranks this trial could not tell the treatments apart');
   return [`${medians}; ${apart}.`];
 }

@@ -1,10 +1,9 @@
+import { say, sayCount } from '../../model/say.ts';
 import type { Findings } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
-import { measureNames } from '../tables/measures.ts';
+import { measureName } from '../tables/measures.ts';
 import { headlineOf } from './headline.ts';
 import { listed, type Words } from './words.ts';
-
-const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? '' : 's'}`;
 
 /** What the finding rests on: how much was set and weighed, of what, where, and what was lost on the way. */
 export function restsOnSentence(trial: Trial, findings: Findings): Words {
@@ -17,24 +16,44 @@ export function restsOnSentence(trial: Trial, findings: Findings): Words {
     treatments.length < 2
       ? ''
       : alike
-        ? `, ${counted(plants[0]!, 'plant')} of each of ${treatments.length} treatments`
-        : `, ${Math.min(...plants)} to ${Math.max(...plants)} plants of each of ${treatments.length} treatments`;
+        ? sayCount(
+            plants[0]!,
+            ', {count} plant of each of {treatments} treatments',
+            ', {count} plants of each of {treatments} treatments',
+            { treatments: treatments.length },
+          )
+        : say(', {least} to {most} plants of each of {treatments} treatments', {
+            least: Math.min(...plants),
+            most: Math.max(...plants),
+            treatments: treatments.length,
+          });
   const total = plants.reduce((sum, count) => sum + count, 0);
   const lost = lostInWords(counts);
-  return [
-    `It rests on the ${findings.variable.name.toLowerCase()} ${measureNames[measure]} of ` +
-      `${counted(total, 'plant')}${each}, in ${counted(containers, 'container')}.${lost}`,
-  ];
+  const rests = say('It rests on the {variable} {measure} of {plants}{each}, in {containers}.', {
+    variable: findings.variable.name.toLowerCase(),
+    measure: measureName(measure),
+    plants: sayCount(total, '{count} plant', '{count} plants'),
+    each,
+    containers: sayCount(containers, '{count} container', '{count} containers'),
+  });
+  return [rests + lost];
 }
 
 /** "One plant died." and the like, only what occurred. */
 function lostInWords(counts: Findings['counts']): string {
   const kinds: [number, string][] = [
-    [counts.dead, 'died'],
-    [counts.no_regrowth, 'did not regrow'],
-    [counts.not_weighed, 'went unweighed at some cut'],
-    [counts.culled, counts.culled === 1 ? 'was culled' : 'were culled'],
+    [counts.dead, sayCount(counts.dead, '{count} died', '{count} died')],
+    [counts.no_regrowth, sayCount(counts.no_regrowth, '{count} did not regrow', '{count} did not regrow')],
+    [
+      counts.not_weighed,
+      sayCount(
+        counts.not_weighed,
+        '{count} went unweighed at some cut',
+        '{count} went unweighed at some cut',
+      ),
+    ],
+    [counts.culled, sayCount(counts.culled, '{count} was culled', '{count} were culled')],
   ];
-  const lost = kinds.filter(([count]) => count > 0).map(([count, what]) => `${count} ${what}`);
-  return lost.length === 0 ? '' : ` Of what was set, ${listed(lost)}.`;
+  const lost = kinds.filter(([count]) => count > 0).map(([, said]) => said);
+  return lost.length === 0 ? '' : ` ${say('Of what was set, {lost}.', { lost: listed(lost) })}`;
 }

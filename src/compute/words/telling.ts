@@ -7,40 +7,13 @@ import { levelNames, treatmentName } from '../format/level-names.ts';
 import { printedResolution } from '../format/printed-resolution.ts';
 import { type Headline, headlineOf } from './headline.ts';
 
-/** How more and less of the primary variable is said. */
-interface Verbs {
-  exceeded: string;
-  fellShort: string;
-  most: string;
-  least: string;
-  higher: string;
-  lower: string;
-}
-
-const ofWeights: Verbs = {
-  exceeded: 'outweighed',
-  fellShort: 'weighed less than',
-  most: 'weighed most',
-  least: 'least',
-  higher: 'heavier',
-  lower: 'lighter',
-};
-
-const ofOthers: Verbs = {
-  exceeded: 'exceeded',
-  fellShort: 'fell short of',
-  most: 'was highest',
-  least: 'lowest',
-  higher: 'higher',
-  lower: 'lower',
-};
-
 /** What the sentences of one trial are made with. */
 export interface Telling {
   trial: Trial;
   findings: Findings;
   headline: Headline;
-  verbs: Verbs;
+  /** Weights are told by weighing, all else by more and less. */
+  ofWeights: boolean;
   /** " a plant", " a pot"; nothing beside a unit that is by area already. */
   per: string;
   /** A treatment's name at the start of a sentence, and within one. */
@@ -60,7 +33,7 @@ export function tellingOf(trial: Trial, findings: Findings, cultivars: readonly 
     trial,
     findings,
     headline,
-    verbs: unit === 'g' ? ofWeights : ofOthers,
+    ofWeights: unit === 'g',
     per: unit.includes('/') ? '' : ` ${headline.per}`,
     name: (treatment) => treatmentName(trial, treatment, names),
     within: (treatment) => withinSentence(treatmentName(trial, treatment, names), trial, treatment),

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { InBothUnits } from '../format/format-quantity.ts';
 
 /** A text whose quantities are still in both units, so that a page can show either: pieces in their order. */
@@ -15,5 +16,6 @@ export function joinWords(texts: readonly Words[], between: string): Words {
 
 /** "a", "a and b", "a, b and c". */
 export function listed(items: readonly string[]): string {
-  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)!}`;
+  if (items.length < 2) return items[0] ?? '';
+  return say('{items} and {last}', { items: items.slice(0, -1).join(', '), last: items.at(-1)! });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../../model/say.ts';
 import type { Findings, Inference } from '../../../model/findings.ts';
 import type { Trial } from '../../../model/trial.ts';
 import { formatNumber } from '../../format/format-number.ts';
@@ -17,25 +18,27 @@ export function anovaTable(trial: Trial, findings: Findings, inference: Inferenc
   const square = unitName(findings.variable.unit);
   const unit = square === '' ? {} : { unit: `${square}²` };
   return {
-    caption: 'Analysis of variance, each term beside the error that it is held against',
+    caption: say('Analysis of variance, each term beside the error that it is held against'),
     columns: [
-      { heading: 'Term', numeric: false },
+      { heading: say('Term'), numeric: false },
       { heading: 'df', numeric: true },
-      { heading: 'Sum of squares', ...unit, numeric: true },
-      { heading: 'Mean square', ...unit, numeric: true },
-      { heading: 'Error', numeric: false },
-      { heading: 'Error df', numeric: true },
+      { heading: say('Sum of squares'), ...unit, numeric: true },
+      { heading: say('Mean square'), ...unit, numeric: true },
+      { heading: say('Error'), numeric: false },
+      { heading: say('Error df'), numeric: true },
       { heading: 'F', numeric: true },
       { heading: 'p', numeric: true },
     ],
     rows: inference.anova.map((row) => ({
       heading:
-        row.term === 'residual' ? `Residual, between ${row.error ?? 'unit'}s` : termName(trial, row.term),
+        row.term === 'residual'
+          ? say(`Residual, between ${row.error ?? 'unit'}s`)
+          : termName(trial, row.term),
       cells: [
         orNothing(row.df, formatDf),
         orNothing(row.sum_of_squares, (value) => formatNumber(value, 1)),
         orNothing(row.mean_square, (value) => formatNumber(value, 1)),
-        row.f === null ? '' : (row.error ?? ''),
+        row.f === null || row.error === null ? '' : say(row.error),
         row.error_df === null ? '' : formatDf(row.error_df),
         row.f === null ? '' : formatNumber(row.f, 2),
         row.p === null ? '' : bareP(row.p, inference.alpha),

@@ -1,3 +1,4 @@
+import { say } from '../../../model/say.ts';
 import type { Inference } from '../../../model/findings.ts';
 import { formatNumber } from '../../format/format-number.ts';
 import { distinct, noNumber, type PageTable } from '../page-table.ts';
@@ -16,9 +17,9 @@ export function checksTable({
   const normal = checks?.shapiro_wilk;
   if (normal)
     rows.push({
-      heading: 'Shapiro–Wilk',
+      heading: say('Shapiro–Wilk'),
       cells: [
-        'Are the residuals of the units as good as normal?',
+        say('Are the residuals of the units as good as normal?'),
         normal.w === null ? noNumber : `W = ${formatNumber(normal.w, 3)}`,
         p(normal.p),
       ],
@@ -27,34 +28,41 @@ export function checksTable({
   if (spread) {
     const df = [spread.df1, spread.df2]
       .map((each) => (each === null ? noNumber : formatDf(each)))
-      .join(' and ');
-    const f = spread.f === null ? noNumber : `F = ${formatNumber(spread.f, 2)} on ${df} df`;
+      .join(` ${say('and')} `);
+    const f = spread.f === null ? noNumber : say('F = {f} on {df} df', { f: formatNumber(spread.f, 2), df });
     rows.push({
-      heading: 'Brown–Forsythe',
-      cells: ['Is the spread alike in every treatment?', f, p(spread.p)],
+      heading: say('Brown–Forsythe'),
+      cells: [say('Is the spread alike in every treatment?'), f, p(spread.p)],
     });
   }
   if (lots) {
     const count = formatNumber(lots.arrangements, 0);
     const value = lots.exact
-      ? `all ${count} arrangements counted`
-      : `${count} arrangements drawn, seed ${lots.seed ?? ''}`;
+      ? say('all {count} arrangements counted', { count })
+      : say('{count} arrangements drawn, seed {seed}', { count, seed: lots.seed ?? '' });
     rows.push({
-      heading: 'Randomisation test',
-      cells: [`How often would the lot alone do as much? (${lots.statistic})`, value, p(lots.p)],
+      heading: say('Randomisation test'),
+      cells: [
+        say('How often would the lot alone do as much? ({statistic})', { statistic: lots.statistic }),
+        value,
+        p(lots.p),
+      ],
     });
   }
   if (ranks) {
     const value = ranks.statistic === null ? noNumber : `χ² = ${formatNumber(ranks.statistic, 2)}`;
-    rows.push({ heading: ranks.method, cells: ['Do the treatments differ in rank?', value, p(ranks.p)] });
+    rows.push({
+      heading: ranks.method,
+      cells: [say('Do the treatments differ in rank?'), value, p(ranks.p)],
+    });
   }
   if (rows.length === 0) return null;
   return {
-    caption: 'Checks of the analysis',
+    caption: say('Checks of the analysis'),
     columns: [
-      { heading: 'Check', numeric: false },
-      { heading: 'What it asks', numeric: false },
-      { heading: 'Result', numeric: false },
+      { heading: say('Check'), numeric: false },
+      { heading: say('What it asks'), numeric: false },
+      { heading: say('Result'), numeric: false },
       { heading: 'p', numeric: true },
     ],
     rows,

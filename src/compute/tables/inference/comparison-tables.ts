@@ -1,3 +1,4 @@
+import { say } from '../../../model/say.ts';
 import type { Findings, Inference } from '../../../model/findings.ts';
 import type { Treatment, Trial } from '../../../model/trial.ts';
 import { formatNumber } from '../../format/format-number.ts';
@@ -12,7 +13,7 @@ import {
   type TableColumn,
   type Text,
 } from '../page-table.ts';
-import { digitsFor, joined, orNothing } from '../treatment-summary.ts';
+import { digitsFor, joined, orNothing, toWord } from '../treatment-summary.ts';
 import { formatDf } from './anova-table.ts';
 import { bareP } from './bare-p.ts';
 import { families, termName } from './names-of.ts';
@@ -62,7 +63,7 @@ export function comparisonTables(
   };
 }
 
-const treatmentColumn: TableColumn = { heading: 'Treatment', numeric: false };
+const treatmentColumn = (): TableColumn => ({ heading: say('Treatment'), numeric: false });
 
 function quantityColumn({ unit }: Setting, heading: string): TableColumn {
   return { heading, unit: unitInBoth(unit), numeric: true };
@@ -74,7 +75,11 @@ function quantity({ unit, digits }: Setting, value: number | null, plus = false)
 
 function limits({ unit, digits }: Setting, lower: number | null, upper: number | null, plus = false): Text {
   if (lower === null || upper === null) return noNumber;
-  return joined(formatBare(lower, unit, digits, { plus }), ' to ', formatBare(upper, unit, digits, { plus }));
+  return joined(
+    formatBare(lower, unit, digits, { plus }),
+    toWord(),
+    formatBare(upper, unit, digits, { plus }),
+  );
 }
 
 function linked({ working }: Setting, text: Text): Text | TableCell {
@@ -85,17 +90,17 @@ function meansTable(setting: Setting, term: string, rows: Inference['means']): P
   const lettered = rows.some(({ letters }) => letters !== null);
   return {
     caption:
-      `Means, ${termName(setting.trial, term)}, each with its own 95% limits.` +
+      say('Means, {term}, each with its own 95% limits.', { term: termName(setting.trial, term) }) +
       (lettered
-        ? ' Means that share a letter are not told apart by this trial; that does not make them equal.'
+        ? ` ${say('Means that share a letter are not told apart by this trial; that does not make them equal.')}`
         : ''),
     columns: [
-      treatmentColumn,
-      quantityColumn(setting, 'Mean'),
-      quantityColumn(setting, 'Standard error'),
+      treatmentColumn(),
+      quantityColumn(setting, say('Mean')),
+      quantityColumn(setting, say('Standard error')),
       { heading: 'df', numeric: true },
-      quantityColumn(setting, '95% limits'),
-      ...(lettered ? [{ heading: 'Letters', numeric: false }] : []),
+      quantityColumn(setting, say('95% limits')),
+      ...(lettered ? [{ heading: say('Letters'), numeric: false }] : []),
     ],
     rows: rows.map((row) => ({
       heading: setting.name(row.treatment),
@@ -113,16 +118,19 @@ function meansTable(setting: Setting, term: string, rows: Inference['means']): P
 
 function differencesTable(setting: Setting, term: string, rows: Inference['differences']): PageTable {
   return {
-    caption: `Differences, ${termName(setting.trial, term)}: the first less the second. The limits hold for all pairs at once (Tukey–Kramer, 95%).`,
+    caption: say(
+      'Differences, {term}: the first less the second. The limits hold for all pairs at once (Tukey–Kramer, 95%).',
+      { term: termName(setting.trial, term) },
+    ),
     columns: [
-      { heading: 'Pair', numeric: false },
-      quantityColumn(setting, 'Difference'),
-      quantityColumn(setting, '95% limits'),
-      quantityColumn(setting, 'Standard error'),
-      { heading: 'Adjusted p', numeric: true },
+      { heading: say('Pair'), numeric: false },
+      quantityColumn(setting, say('Difference')),
+      quantityColumn(setting, say('95% limits')),
+      quantityColumn(setting, say('Standard error')),
+      { heading: say('Adjusted p'), numeric: true },
     ],
     rows: rows.map((row) => ({
-      heading: `${setting.name(row.a)} less ${setting.name(row.b)}`,
+      heading: say('{a} less {b}', { a: setting.name(row.a), b: setting.name(row.b) }),
       cells: [
         linked(setting, quantity(setting, row.estimate, true)),
         limits(setting, row.lower, row.upper, true),
@@ -136,13 +144,15 @@ function differencesTable(setting: Setting, term: string, rows: Inference['diffe
 
 function checkTable(setting: Setting, rows: Inference['against_check']): PageTable {
   return {
-    caption: 'Against the check: each less the check, with limits that hold for all at once (Dunnett, 95%).',
+    caption: say(
+      'Against the check: each less the check, with limits that hold for all at once (Dunnett, 95%).',
+    ),
     columns: [
-      treatmentColumn,
-      quantityColumn(setting, 'Difference'),
-      quantityColumn(setting, '95% limits'),
-      { heading: 'Of the check', unit: '%', numeric: true },
-      { heading: 'Adjusted p', numeric: true },
+      treatmentColumn(),
+      quantityColumn(setting, say('Difference')),
+      quantityColumn(setting, say('95% limits')),
+      { heading: say('Of the check'), unit: '%', numeric: true },
+      { heading: say('Adjusted p'), numeric: true },
     ],
     rows: rows.map((row) => ({
       heading: setting.name(row.treatment),

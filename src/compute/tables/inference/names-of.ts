@@ -1,12 +1,15 @@
+import { say } from '../../../model/say.ts';
 import type { Findings, Inference } from '../../../model/findings.ts';
 import type { Trial } from '../../../model/trial.ts';
-import { measureNames } from '../measures.ts';
+import { measureName } from '../measures.ts';
 
 /** What an analysis is about: "Fresh weight per pot, all cuts". */
 export function analysisName(findings: Findings, { measure, cut }: Inference): string {
-  const name = `${findings.variable.name} ${measureNames[measure]}`;
+  const name = `${findings.variable.name} ${measureName(measure)}`;
   if (findings.treatments_by_cut.length < 2) return name;
-  return `${name}, ${cut === 'all' ? 'all cuts' : `cut ${cut}`}`;
+  return cut === 'all'
+    ? say('{variable}, all cuts', { variable: name })
+    : say('{measure}, cut {cut}', { measure: name, cut });
 }
 
 /** A term's ids with the factors' names for them: "cultivar:strength" becomes "Cultivar × Solution strength". */

@@ -1,3 +1,4 @@
+import { say } from '../../../model/say.ts';
 import type { Findings, Inference } from '../../../model/findings.ts';
 import type { Trial } from '../../../model/trial.ts';
 import { formatNumber } from '../../format/format-number.ts';
@@ -5,7 +6,7 @@ import { formatBare } from '../../format/format-quantity.ts';
 import { type LevelNames, treatmentName } from '../../format/level-names.ts';
 import { unitInBoth } from '../../format/unit-in-both.ts';
 import { distinct, noNumber, type PageTable } from '../page-table.ts';
-import { digitsFor, joined, orNothing } from '../treatment-summary.ts';
+import { digitsFor, joined, orNothing, toWord } from '../treatment-summary.ts';
 
 /** Means of the analysis on another scale, brought back; null where there was no need of one. */
 export function transformedTable(
@@ -24,14 +25,14 @@ export function transformedTable(
   const both = unitInBoth(unit);
   return {
     caption:
-      `Spread grows with the mean, so the analysis was done again on the ${transformed.scale}. ` +
+      `${say('Spread grows with the mean, so the analysis was done again on the {scale}.', { scale: say(transformed.scale) })} ` +
       (transformed.conclusion_changes
-        ? 'The conclusion changes: rely on neither without more replicates.'
-        : 'The conclusion does not change.'),
+        ? say('The conclusion changes: rely on neither without more replicates.')
+        : say('The conclusion does not change.')),
     columns: [
-      { heading: 'Treatment', numeric: false },
-      { heading: 'Back-transformed mean', unit: both, numeric: true },
-      { heading: '95% limits', unit: both, numeric: true },
+      { heading: say('Treatment'), numeric: false },
+      { heading: say('Back-transformed mean'), unit: both, numeric: true },
+      { heading: say('95% limits'), unit: both, numeric: true },
     ],
     rows: transformed.means.map(({ treatment, mean, lower, upper }) => ({
       heading: treatmentName(trial, treatment, names),
@@ -39,7 +40,7 @@ export function transformedTable(
         orNothing(mean, (value) => formatBare(value, unit, digits)),
         lower === null || upper === null
           ? noNumber
-          : joined(formatBare(lower, unit, digits), ' to ', formatBare(upper, unit, digits)),
+          : joined(formatBare(lower, unit, digits), toWord(), formatBare(upper, unit, digits)),
       ],
     })),
     notes: [],
@@ -54,11 +55,11 @@ export function mediansTable(
 ): PageTable | null {
   if (!ranks) return null;
   return {
-    caption: `Medians, set beside one another by ${ranks.method}`,
+    caption: say('Medians, set beside one another by {method}', { method: ranks.method }),
     columns: [
-      { heading: 'Treatment', numeric: false },
+      { heading: say('Treatment'), numeric: false },
       { heading: 'n', numeric: true },
-      { heading: 'Median', numeric: true },
+      { heading: say('Median'), numeric: true },
     ],
     rows: ranks.medians.map(({ treatment, median, n }) => ({
       heading: treatmentName(trial, treatment, names),
@@ -72,10 +73,13 @@ export function mediansTable(
 export function plantsPerUnitTable({ plants_per_unit: worth }: Inference): PageTable | null {
   if (!worth || worth.gain.length === 0) return null;
   return {
-    caption: `How many plants of each unit are worth weighing: variance of a treatment’s mean, in percent of that with the ${formatNumber(worth.weighed, Number.isInteger(worth.weighed) ? 0 : 1)} weighed in this trial`,
+    caption: say(
+      'How many plants of each unit are worth weighing: variance of a treatment’s mean, in percent of that with the {weighed} weighed in this trial',
+      { weighed: formatNumber(worth.weighed, Number.isInteger(worth.weighed) ? 0 : 1) },
+    ),
     columns: [
-      { heading: 'Plants of each unit', numeric: false },
-      { heading: 'Variance of the mean', unit: '%', numeric: true },
+      { heading: say('Plants of each unit'), numeric: false },
+      { heading: say('Variance of the mean'), unit: '%', numeric: true },
     ],
     rows: worth.gain.map(({ plants, variance_percent: percent }) => ({
       heading: formatNumber(plants, 0),

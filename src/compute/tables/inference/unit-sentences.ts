@@ -1,3 +1,4 @@
+import { say } from '../../../model/say.ts';
 import type { Inference } from '../../../model/findings.ts';
 import type { Trial } from '../../../model/trial.ts';
 import type { LevelNames } from '../../format/level-names.ts';
@@ -10,8 +11,11 @@ export function unitSentences(trial: Trial, names: LevelNames, { units }: Infere
     const [first] = counts;
     const alike = first !== undefined && counts.every(([, count]) => count === first[1]);
     const each = alike
-      ? `${first[1]} for each level`
+      ? say('{count} for each level', { count: first[1] })
       : counts.map(([level, count]) => `${names(factor, level)} ${count}`).join(', ');
-    return `${termName(trial, factor)} was allotted to ${unit}s, so the replicates are ${unit}s: ${each}.`;
+    return say(`{factor} was allotted to ${unit}s, so the replicates are ${unit}s: {each}.`, {
+      factor: termName(trial, factor),
+      each,
+    });
   });
 }
