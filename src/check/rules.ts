@@ -5,6 +5,7 @@ import arrangementContradicted from './rules/arrangement-contradicted.ts';
 import blankCell from './rules/blank-cell.ts';
 import blankHeading from './rules/blank-heading.ts';
 import blankText from './rules/blank-text.ts';
+import chargesOutOfBalance from './rules/charges-out-of-balance.ts';
 import checkNotALevel from './rules/check-not-a-level.ts';
 import containerTotal from './rules/container-total.ts';
 import containerTreatment from './rules/container-treatment.ts';
@@ -15,6 +16,7 @@ import dateFarFromCut from './rules/date-far-from-cut.ts';
 import dateInTheFuture from './rules/date-in-the-future.ts';
 import dateOrder from './rules/date-order.ts';
 import dateOutsideTheTrial from './rules/date-outside-the-trial.ts';
+import doubtfulLabel from './rules/doubtful-label.ts';
 import duplicateColumn from './rules/duplicate-column.ts';
 import duplicateId from './rules/duplicate-id.ts';
 import ecAgainstRecipe from './rules/ec-against-recipe.ts';
@@ -29,6 +31,7 @@ import harvestMapping from './rules/harvest-mapping.ts';
 import identicalRun from './rules/identical-run.ts';
 import layoutAndContainerDiffer from './rules/layout-and-container-differ.ts';
 import levelRise from './rules/level-rise.ts';
+import malformedFormula from './rules/malformed-formula.ts';
 import measuredWithoutUnit from './rules/measured-without-unit.ts';
 import misnamedFile from './rules/misnamed-file.ts';
 import missingColumn from './rules/missing-column.ts';
@@ -71,6 +74,8 @@ import roundedByHand from './rules/rounded-by-hand.ts';
 import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
+import stockBeyondSolubility from './rules/stock-beyond-solubility.ts';
+import stockThatSettles from './rules/stock-that-settles.ts';
 import tooManyPlants from './rules/too-many-plants.ts';
 import tooManyPositions from './rules/too-many-positions.ts';
 import totalWithoutResolution from './rules/total-without-resolution.ts';
@@ -85,6 +90,7 @@ import unknownCut from './rules/unknown-cut.ts';
 import unknownKey from './rules/unknown-key.ts';
 import unknownLevel from './rules/unknown-level.ts';
 import unknownLicence from './rules/unknown-licence.ts';
+import unknownNutrient from './rules/unknown-nutrient.ts';
 import unknownStatus from './rules/unknown-status.ts';
 import unknownUnit from './rules/unknown-unit.ts';
 import unlikelySize from './rules/unlikely-size.ts';
@@ -116,6 +122,7 @@ export const rules: readonly Rule[] = [
   blankCell,
   blankHeading,
   blankText,
+  chargesOutOfBalance,
   checkNotALevel,
   containerTotal,
   containerTreatment,
@@ -126,6 +133,7 @@ export const rules: readonly Rule[] = [
   dateInTheFuture,
   dateOrder,
   dateOutsideTheTrial,
+  doubtfulLabel,
   duplicateColumn,
   duplicateId,
   ecAgainstRecipe,
@@ -140,6 +148,7 @@ export const rules: readonly Rule[] = [
   identicalRun,
   layoutAndContainerDiffer,
   levelRise,
+  malformedFormula,
   measuredWithoutUnit,
   misnamedFile,
   missingColumn,
@@ -182,6 +191,8 @@ export const rules: readonly Rule[] = [
   sameTitleAndSeason,
   seasonYear,
   statusAgainstTime,
+  stockBeyondSolubility,
+  stockThatSettles,
   tooManyPlants,
   tooManyPositions,
   totalWithoutResolution,
@@ -196,6 +207,7 @@ export const rules: readonly Rule[] = [
   unknownKey,
   unknownLevel,
   unknownLicence,
+  unknownNutrient,
   unknownStatus,
   unknownUnit,
   unlikelySize,

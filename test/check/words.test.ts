@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import harvestTable from '../../schemas/harvest.table.json' with { type: 'json' };
 import readingsTable from '../../schemas/readings.table.json' with { type: 'json' };
 import { explainDate, isDate } from '../../src/check/date.ts';
-import { expectedEc } from '../../src/check/expected-ec.ts';
 import { explainNumber } from '../../src/check/explain-number.ts';
 import { harvestColumns } from '../../src/check/harvest-columns.ts';
 import { nearest } from '../../src/check/nearest.ts';
@@ -214,20 +213,6 @@ describe('hasOrcidCheckDigit', () => {
     expect(hasOrcidCheckDigit('0000-0002-1825-0097')).toBe(true);
     expect(hasOrcidCheckDigit('0000-0002-1694-233X')).toBe(true);
     expect(hasOrcidCheckDigit('0000-0002-1825-0079')).toBe(false);
-  });
-});
-
-describe('expectedEc', () => {
-  it('is a tenth of the cations, by hand', () => {
-    // 1 g/L of 26% K2O: 260 * 0.83015 / 39.098 = 5.5205; water of 40.078 mg/L Ca: 2. A tenth of the sum: 0.75205.
-    const salts: [{ name: string; grams_per_litre: number; percent: Record<string, number> }] = [
-      { name: 'Base', grams_per_litre: 1, percent: { K2O: 26, N: 5 } },
-    ];
-    expect(expectedEc({ water: { Ca: 40.078 }, salts })).toBeCloseTo(0.75205, 4);
-  });
-
-  it('is not reckoned where a salt gives no analysis', () => {
-    expect(expectedEc({ salts: [{ name: 'Epsom salt', grams_per_litre: 1 }] })).toBeNull();
   });
 });
 

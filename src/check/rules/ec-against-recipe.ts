@@ -1,7 +1,10 @@
+import { ecRange } from '../../compute/nutrients/ec-estimates.ts';
+import { solutionOf } from '../../compute/nutrients/solution.ts';
+import { atStrength, strengthOf } from '../../compute/nutrients/strength-of.ts';
+import { agreesWith } from '../../compute/nutrients/warnings.ts';
 import type { Facts } from '../facts.ts';
-import type { Report, Rule } from '../rule.ts';
-import { expectedEc } from '../expected-ec.ts';
 import { readingPlace } from '../places.ts';
+import type { Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
   rule: 'ec-against-recipe',
@@ -9,19 +12,15 @@ const rule: Rule = {
   acceptable: true,
   title: 'Solution unlike its recipe',
   meaning:
-    'What the salts should conduct and what the meter showed when the container was filled differ by more than 30 in a hundred: a salt was weighed wrongly, the recipe is another, or the meter needs its standard.',
-  example: 'ec of T1 is 0.9, but the recipe gives about 1.7',
+    'What the meter showed when the container was filled lies more than 30 in a hundred outside what several published formulas expect of the recipe: a salt was weighed wrongly, the recipe is another, or the meter needs its standard.',
+  example: 'ec of T1 is 0.9, but the recipe should give 1.6 to 1.8',
   check,
 };
 export default rule;
 
-/** By how much a rule of thumb and a hand meter may differ. */
-const most = 1.3;
-
 function check({ metadata, readings }: Facts, report: Report): void {
   const { nutrients, factors = [], containers = [] } = metadata.draft;
-  const full = nutrients === undefined ? null : expectedEc(nutrients);
-  if (full === null || readings === null) return;
+  if (nutrients?.salts === undefined || readings === null) return;
   const seen = new Set<string>();
   for (const [index, { container, ec }] of readings.rows.entries()) {
     if (ec === null || ec === 0 || seen.has(container)) continue;
@@ -29,33 +28,17 @@ function check({ metadata, readings }: Facts, report: Report): void {
     const treatment = containers.find(({ id }) => id === container)?.treatment;
     const strength = strengthOf(treatment, factors);
     if (strength === null) continue;
-    const expected = full * strength;
-    const ratio = ec / expected;
-    if (ratio <= most && ratio >= 1 / most) continue;
-    const about = expected.toFixed(1);
-    const message = `ec of ${container} is ${String(ec)} mS/cm at its first reading, but the recipe gives about ${about}; check the salts, the recipe and the meter`;
+    const range = ecRange(solutionOf(atStrength(nutrients, strength)).ec);
+    if (range === null || agreesWith(range, ec)) continue;
+    const expected = `${range.lowest.toFixed(1)} to ${range.highest.toFixed(1)}`;
+    const message = `ec of ${container} is ${String(ec)} mS/cm at its first reading, but the recipe should give ${expected}; check the salts, the recipe and the meter`;
     report(rule, {
       file: 'readings.csv',
       place: readingPlace(readings, index, 'ec'),
       found: String(ec),
-      expected: about,
+      expected,
       message,
       where: container,
     });
   }
-}
-
-/** How many times the recipe a container was filled with; null where a treatment may have changed the recipe itself. */
-function strengthOf(
-  treatment: Readonly<Record<string, string>> | undefined,
-  factors: NonNullable<Facts['metadata']['draft']['factors']> | [],
-): number | null {
-  let strength = 1;
-  for (const { id, kind } of factors) {
-    if (kind === 'cultivar' || id === 'plants_per_pot') continue;
-    const level = Number(treatment?.[id]);
-    if (id !== 'strength' || !(level > 0)) return null;
-    strength = level;
-  }
-  return strength;
 }

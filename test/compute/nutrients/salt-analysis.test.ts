@@ -29,7 +29,9 @@ test('a split label settles the forms, and its rest is urea', () => {
 
 test('forms that add up to more than the nitrogen are remarked on', () => {
   const { remarks } = saltAnalysis({ name: 'x', grams_per_litre: 1, percent: { N: 10, NO3_N: 8, NH4_N: 4 } });
-  expect(remarks).toEqual(['x: nitrate, ammonium and urea add up to more than the nitrogen.']);
+  expect(remarks.map(({ text }) => text)).toEqual([
+    'x: nitrate, ammonium and urea add up to more than the nitrogen.',
+  ]);
 });
 
 test('a formula tells everything, and what it does not hold is none', () => {
@@ -58,7 +60,7 @@ test('a label that disagrees with the formula is used, and remarked on', () => {
   const salt = { name: 'Epsom salt', grams_per_litre: 1, formula: 'MgSO4', percent: { Mg: 9.8 } };
   const { percent, remarks } = saltAnalysis(salt);
   expect(percent.Mg.value).toBe(9.8);
-  expect(remarks).toEqual([
+  expect(remarks.map(({ text }) => text)).toEqual([
     'Epsom salt: the label gives 9.8 % Mg, the formula 20.2 %; the label is used. Is it another hydrate?',
   ]);
 });
@@ -100,7 +102,7 @@ test('a salt with neither label nor formula is unknown', () => {
 test('a name that is not known is reported with the nearest, and nothing is taken for zero beside it', () => {
   const salt = { name: 'Base', grams_per_litre: 1, percent: { N: 5, P205: 11, K2O: 26 } };
   const { percent, remarks } = saltAnalysis(salt);
-  expect(remarks).toEqual([
+  expect(remarks.map(({ text }) => text)).toEqual([
     'Base: the label names "P205", which is not known and is left out; did you mean "P2O5"?',
   ]);
   expect(percent.P.value).toBeNull();
@@ -109,15 +111,19 @@ test('a name that is not known is reported with the nearest, and nothing is take
 test('an element given twice counts once, and a disagreement is remarked on', () => {
   const { percent, remarks } = saltAnalysis({ name: 'x', grams_per_litre: 1, percent: { P: 10, P2O5: 10 } });
   expect(percent.P.value).toBe(10);
-  expect(remarks).toEqual(['x: the label gives P twice, and P2O5 does not agree; P is used.']);
+  expect(remarks.map(({ text }) => text)).toEqual([
+    'x: the label gives P twice, and P2O5 does not agree; P is used.',
+  ]);
 });
 
 test('a formula that cannot be read is not used, and a label beyond 100 % is remarked on', () => {
   const bad = saltAnalysis({ name: 'x', grams_per_litre: 1, formula: 'mgso4' });
   expect(bad.percent.Mg.value).toBeNull();
-  expect(bad.remarks).toEqual([
+  expect(bad.remarks.map(({ text }) => text)).toEqual([
     'x: the formula "mgso4" has "mgso4" where an element such as K or Mg should stand, and is not used.',
   ]);
   const full = saltAnalysis({ name: 'x', grams_per_litre: 1, percent: { K: 60, Cl: 50 } });
-  expect(full.remarks).toEqual(["x: the label adds up to 110 % of the salt's weight."]);
+  expect(full.remarks.map(({ text }) => text)).toEqual([
+    "x: the label adds up to 110 % of the salt's weight.",
+  ]);
 });

@@ -10,7 +10,7 @@ function salt(name: string, formula: string, grams: number, stock?: string): Sal
 }
 
 function warnings(recipe: Recipe, measuredEc?: number): readonly string[] {
-  return solutionOf(recipe, measuredEc === undefined ? {} : { measuredEc }).warnings;
+  return solutionOf(recipe, measuredEc === undefined ? {} : { measuredEc }).warnings.map(({ text }) => text);
 }
 
 test('calcium and sulfate in one stock are warned of, by name', () => {
