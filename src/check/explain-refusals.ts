@@ -1,4 +1,5 @@
 import type { Path, Yaml } from '../read/yaml.ts';
+import { pathOf } from './json-pointer.ts';
 import { nearest } from './nearest.ts';
 import type { Refusal } from './refusal.ts';
 import type { Report } from './rule.ts';
@@ -9,12 +10,6 @@ import wrongDate, { explainWrongDate } from './rules/wrong-date.ts';
 import wrongForm, { explainWrongForm } from './rules/wrong-form.ts';
 import wrongType, { explainWrongType } from './rules/wrong-type.ts';
 import { validate, type SchemaName } from './validator.ts';
-
-/** A JSON pointer as a path. */
-export function pathOf(pointer: string): string[] {
-  const steps = pointer.split('/').slice(1);
-  return steps.map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'));
-}
 
 /** Reports, in growers' words, all that a schema refuses in a value. */
 export function explainRefusals(

@@ -1,4 +1,4 @@
-import type { ErrorObject } from 'ajv';
+import type { SchemaError } from './validator.ts';
 
 /** Every pattern of the schemas, in words. */
 export const patternWords: Readonly<Record<string, string>> = {
@@ -20,7 +20,7 @@ const characters = (count: unknown): string => `${String(count)} character${coun
 const entries = (count: unknown): string => `${String(count)} entr${count === 1 ? 'y' : 'ies'}`;
 
 /** What a schema asks of a value's form, to be said after "must be". */
-export function formInWords({ keyword, params }: ErrorObject): string {
+export function formInWords({ keyword, params }: SchemaError): string {
   const limit: unknown = params['limit'];
   const words: Readonly<Record<string, string>> = {
     pattern: patternWords[String(params['pattern'])] ?? `of the form ${String(params['pattern'])}`,

@@ -1,12 +1,10 @@
-import type { ErrorObject } from 'ajv';
-
 import type { Finding, Rule } from './rule.ts';
 import type { Path, Yaml } from '../read/yaml.ts';
-import type { SchemaName } from './validator.ts';
+import type { SchemaError, SchemaName } from './validator.ts';
 
 /** One thing that a schema refused, with what is needed to explain it. */
 export interface Refusal {
-  error: ErrorObject;
+  error: SchemaError;
   schema: SchemaName;
   /** The file as problems name it. */
   file: string;

@@ -1,5 +1,5 @@
 import type { Path } from '../read/yaml.ts';
-import { pathOf } from './explain-refusals.ts';
+import { pathOf, valueAt } from './json-pointer.ts';
 import { validate, type SchemaName } from './validator.ts';
 
 /** A value without what its schema refuses. */
@@ -54,15 +54,6 @@ export function soundPart(schema: SchemaName, given: Record<string, unknown>): S
     if (!isChanged) break;
   }
   return { value, lost, original: (path) => originalPath(value, path, origins) };
-}
-
-function valueAt(value: unknown, path: Path): unknown {
-  let here = value;
-  for (const step of path) {
-    if (typeof here !== 'object' || here === null) return undefined;
-    here = (here as Record<string, unknown>)[String(step)];
-  }
-  return here;
 }
 
 function closeGaps(array: unknown[], origins: WeakMap<unknown[], number[]>): void {

@@ -12,6 +12,7 @@ export default defineConfig(
       '**/.tankside/',
       '**/node_modules/',
       'src/model/generated/',
+      'src/check/generated/',
       'test/broken/**/trials/',
     ],
   },
