@@ -4,6 +4,7 @@ import type { EarlierVersion, Trial, TrialMetadata } from '../model/trial.ts';
 import type { FolderFiles } from '../read/folder-files.ts';
 import { applyAccepted } from './apply-accepted.ts';
 import { collector } from './collect.ts';
+import { factSheetsOfTrial } from './fact-sheets.ts';
 import type { Facts, Metadata } from './facts.ts';
 import { type FrozenVersion, frozenVersions, isVersion } from './frozen-versions.ts';
 import { fullGrid } from './full-grid.ts';
@@ -27,6 +28,8 @@ export interface CheckContext {
   today: string;
   /** `trials/`, to name files from the content folder on; empty to name them from the trial's folder on. */
   prefix: string;
+  /** Set where fact sheets are left unread, as in a frozen version: they show findings that are no longer those. */
+  withoutSheets?: boolean;
 }
 
 export interface CheckedTrial {
@@ -39,15 +42,14 @@ export interface CheckedTrial {
 /** Checks a trial's folder: all of its faults, and the trial where none of them is an error. */
 export function checkTrial(id: string, files: FolderFiles, context: CheckContext): CheckedTrial {
   const { prefix, cultivars, today } = context;
-  const { report, problems } = collector(prefix === '' ? '' : `${prefix}${id}/`);
+  const path = prefix === '' ? '' : `${prefix}${id}/`;
+  const { report, problems } = collector(path);
   const metadata = readTrialYaml(files, report);
   const facts = metadata === null ? null : readFacts({ id, files, cultivars, today, metadata }, report);
   if (facts === null) reportUnreadFiles(files, report);
   else for (const { check } of rules) check?.(facts, report);
-  const settled =
-    facts === null
-      ? { problems, queries: [] }
-      : applyAccepted(problems, facts, prefix === '' ? '' : `${prefix}${id}/`);
+  const factSheets = context.withoutSheets === true ? [] : factSheetsOfTrial(files, report, path);
+  const settled = facts === null ? { problems, queries: [] } : applyAccepted(problems, facts, path);
   settled.problems.sort(compareProblems);
   if (facts === null || hasError(settled.problems)) return { trial: null, problems: settled.problems };
   const earlier = earlierVersions(id, files, facts.metadata.draft.version ?? '', context);
@@ -61,6 +63,7 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
     queries: settled.queries,
     files,
     ...(earlier.length > 0 ? { earlier } : {}),
+    ...(factSheets.length > 0 ? { factSheets } : {}),
   };
   return { trial, problems: settled.problems };
 }
@@ -86,7 +89,8 @@ export function checkFrozen(
 ): Trial | null {
   // Photographs are no part of what is frozen; those of today stand in for them.
   const photographs = [...files].filter(([path]) => !path.startsWith('versions/') && path.includes('/'));
-  return checkTrial(id, new Map([...photographs, ...frozen.files]), context).trial;
+  return checkTrial(id, new Map([...photographs, ...frozen.files]), { ...context, withoutSheets: true })
+    .trial;
 }
 
 function readTrialYaml(files: FolderFiles, report: Report): Metadata | null {

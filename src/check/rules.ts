@@ -73,6 +73,24 @@ import reservedId from './rules/reserved-id.ts';
 import roundedByHand from './rules/rounded-by-hand.ts';
 import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
+import sheetEventAttribute from './rules/sheet-event-attribute.ts';
+import sheetExpression from './rules/sheet-expression.ts';
+import sheetExpressionAttribute from './rules/sheet-expression-attribute.ts';
+import sheetFileName from './rules/sheet-file-name.ts';
+import sheetImage from './rules/sheet-image.ts';
+import sheetImport from './rules/sheet-import.ts';
+import sheetLink from './rules/sheet-link.ts';
+import sheetMisplaced from './rules/sheet-misplaced.ts';
+import sheetMissingAttribute from './rules/sheet-missing-attribute.ts';
+import sheetNoValue from './rules/sheet-no-value.ts';
+import sheetRawHtml from './rules/sheet-raw-html.ts';
+import sheetSpreadAttribute from './rules/sheet-spread-attribute.ts';
+import sheetSyntax from './rules/sheet-syntax.ts';
+import sheetTooLarge from './rules/sheet-too-large.ts';
+import sheetUnknownAttribute from './rules/sheet-unknown-attribute.ts';
+import sheetUnknownComponent from './rules/sheet-unknown-component.ts';
+import sheetUnknownName from './rules/sheet-unknown-name.ts';
+import sheetWrongAttribute from './rules/sheet-wrong-attribute.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
 import stockBeyondSolubility from './rules/stock-beyond-solubility.ts';
 import stockThatSettles from './rules/stock-that-settles.ts';
@@ -190,6 +208,24 @@ export const rules: readonly Rule[] = [
   roundedByHand,
   sameTitleAndSeason,
   seasonYear,
+  sheetEventAttribute,
+  sheetExpression,
+  sheetExpressionAttribute,
+  sheetFileName,
+  sheetImage,
+  sheetImport,
+  sheetLink,
+  sheetMisplaced,
+  sheetMissingAttribute,
+  sheetNoValue,
+  sheetRawHtml,
+  sheetSpreadAttribute,
+  sheetSyntax,
+  sheetTooLarge,
+  sheetUnknownAttribute,
+  sheetUnknownComponent,
+  sheetUnknownName,
+  sheetWrongAttribute,
   statusAgainstTime,
   stockBeyondSolubility,
   stockThatSettles,

@@ -1,4 +1,5 @@
 import cultivarsSchema from '../../schemas/cultivars.schema.json' with { type: 'json' };
+import sheetSchema from '../../schemas/sheet.schema.json' with { type: 'json' };
 import siteSchema from '../../schemas/site.schema.json' with { type: 'json' };
 import trialSchema from '../../schemas/trial.schema.json' with { type: 'json' };
 import type { Path } from '../read/yaml.ts';
@@ -23,6 +24,7 @@ export const roots: Readonly<Record<SchemaName, Schema>> = {
   trial: trialSchema as Schema,
   site: siteSchema as Schema,
   cultivars: cultivarsSchema as Schema,
+  sheet: sheetSchema as Schema,
 };
 
 /** A schema with what its `$ref` refers to behind its own words. */

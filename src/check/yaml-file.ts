@@ -18,11 +18,16 @@ export function yamlOf(file: string, bytes: Uint8Array, report: Report): Yaml | 
   const text = textOf(file, bytes, report);
   if (text === null) return null;
   const yaml = readYaml(text);
+  reportYamlFaults(file, yaml, report);
+  return yaml.faults.length > 0 ? null : yaml;
+}
+
+/** Reports what is wrong with the YAML itself. */
+export function reportYamlFaults(file: string, yaml: Yaml, report: Report): void {
   for (const fault of withoutEchoes(yaml.faults)) {
     if (fault.kind === 'duplicate key') reportYamlDuplicateKey(report, file, fault);
     else if (fault.kind === 'tab') reportYamlTab(report, file, fault);
     else if (fault.kind === 'aliases') reportYamlAliases(report, file, fault);
     else reportYamlSyntax(report, file, fault);
   }
-  return yaml.faults.length > 0 ? null : yaml;
 }

@@ -1,10 +1,7 @@
 /** The only file of this room that touches the disk. */
 import { readdir, readFile, realpath, stat } from 'node:fs/promises';
 import { join, sep } from 'node:path';
-import type { Unread } from './folder-files.ts';
-
-/** Beyond this a file is no part of a trial's record: 100 MB. */
-const largest = 100 * 1024 * 1024;
+import { largestFile, type Unread } from './folder-files.ts';
 
 /** The names of the folders in `trials/`, sorted; files there and names that begin with a dot are passed over. */
 export async function listTrials(contentFolder: string): Promise<string[]> {
@@ -35,6 +32,16 @@ export async function readContentFiles(
     readFile(join(contentFolder, name)).catch(() => null);
   const [site, cultivars] = await Promise.all([read('site.yaml'), read('cultivars.yaml')]);
   return { site, cultivars };
+}
+
+/** The files of `fact-sheets/`, those across trials; none where there is no such folder. */
+export async function readSheetsFolder(
+  contentFolder: string,
+): Promise<Map<string, Uint8Array> & { readonly unread: readonly Unread[] }> {
+  const path = join(contentFolder, 'fact-sheets');
+  return (await isFolder(path))
+    ? readTrialFolder(path)
+    : Object.assign(new Map<string, Uint8Array>(), { unread: [] });
 }
 
 /**
@@ -77,7 +84,7 @@ async function readInto(
     } else if (found.isDirectory()) {
       if (!visited.has(real)) await readInto(files, unread, root, path, new Set([...visited, real]));
     } else if (!found.isFile()) unread.push({ path, reason: 'not a regular file' });
-    else if (found.size > largest) unread.push({ path, reason: 'too large' });
+    else if (found.size > largestFile) unread.push({ path, reason: 'too large' });
     else {
       const bytes = await readFile(real).catch(() => null);
       if (bytes === null) unread.push({ path, reason: 'not readable' });

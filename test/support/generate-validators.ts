@@ -11,7 +11,7 @@ import standalone from 'ajv/dist/standalone/index.js';
 import * as formats from '../../src/check/formats.ts';
 
 const root = new URL('../../', import.meta.url);
-const names = ['trial', 'site', 'cultivars'] as const;
+const names = ['trial', 'site', 'cultivars', 'sheet'] as const;
 
 export const validatorsFile = 'src/check/generated/validators.mjs';
 

@@ -14,3 +14,4 @@ export interface Validator {
 export const trial: Validator;
 export const site: Validator;
 export const cultivars: Validator;
+export const sheet: Validator;

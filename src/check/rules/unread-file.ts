@@ -1,4 +1,4 @@
-import type { FolderFiles } from '../../read/folder-files.ts';
+import type { FolderFiles, UnreadReason } from '../../read/folder-files.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -26,12 +26,21 @@ function check({ files }: Facts, report: Report): void {
 
 export function reportUnreadFiles(files: FolderFiles, report: Report): void {
   for (const { path, reason } of files.unread ?? []) {
-    const isLink = reason === 'a link that leaves the folder';
-    const advice = isLink
-      ? 'copy the file into the folder'
-      : reason === 'too large'
-        ? 'keep files under 100 MB'
-        : 'mend or remove it';
-    report(rule, { file: path, message: `${showText(path)} is ${reason}; ${advice}` });
+    report(rule, { file: path, message: `${showText(path)} is ${reason}; ${advice[reason]}` });
   }
 }
+
+const again = 'make the archive again from the folder itself, with what the computer brings for it';
+
+const advice: Readonly<Record<UnreadReason, string>> = {
+  'a link that leaves the folder': 'copy the file into the folder',
+  'not a regular file': 'mend or remove it',
+  'not readable': 'mend or remove it',
+  'too large': 'keep files under 100 MB',
+  'a link': 'put the file itself into the archive',
+  'outside the archive': again,
+  'in the archive twice': `programs differ in which of the two they read; ${again}`,
+  'locked with a password': 'make the archive again without one',
+  'packed in a rare way': again,
+  damaged: `what comes out is not what its checksum was made of; ${again}`,
+};

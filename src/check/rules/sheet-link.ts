@@ -1,0 +1,25 @@
+import type { SheetFault } from '../../read/sheet-fault.ts';
+import type { Report, Rule } from '../rule.ts';
+import { showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'sheet-link',
+  severity: 'error',
+  acceptable: false,
+  title: 'Link that a fact sheet may not have',
+  meaning:
+    'A link leads to a page: one with http or https, an e-mail address with mailto, a page of this site or a heading of the sheet. Any other could run code or lead where nobody expects.',
+  example:
+    '"javascript:alert(1)" is no address of a page; write one that begins with https://, or with / for a page of this site',
+};
+export default rule;
+
+export function reportSheetLink(report: Report, file: string, { place, found }: SheetFault): void {
+  const what = found === '' ? 'an empty address' : showText(found);
+  report(rule, {
+    file,
+    place,
+    found,
+    message: `${what} is no address that a link may have; write one that begins with https://, http:// or mailto:, with / for a page of this site, or with # for a heading`,
+  });
+}
