@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { TreatmentDescription } from '../model/findings.ts';
 import type { Position, Trial } from '../model/trial.ts';
 import { isWeight } from '../model/units.ts';
@@ -31,7 +32,8 @@ function describeTreatment(
   const onePlantAPot = group.positions.every((position) => position.plants === 1);
   const onePotAUnit = unit === 'position' || (unit === 'plot' && plotsAreSinglePots(group.positions));
   const scored = trial.metadata.variables[0]!.kind === 'scored';
-  const withheld = (replicates: boolean) => (scored ? marksNotAmounts : replicates ? null : notReplicates);
+  const withheld = (replicates: boolean) =>
+    scored ? marksNotAmounts() : replicates ? null : notReplicates();
   const perPlant = (of: 'set' | 'harvested') =>
     single.length === 0
       ? null
@@ -40,15 +42,16 @@ function describeTreatment(
           withheld(onePotAUnit && onePlantAPot),
         );
   const reasons: string[] = [];
-  if (single.length === 0) reasons.push('Pots were weighed whole, so nothing is known of single plants.');
+  if (single.length === 0)
+    reasons.push(say('Pots were weighed whole, so nothing is known of single plants.'));
   const area = kilogramsPerSquareMetre(trial, pots);
   if (area.value === null) reasons.push(area.reason);
   const last = dateOfCut(trial, cut);
   const { sown, transplanted } = trial.metadata.dates ?? {};
   const daysSinceSowing = sown && last ? daysBetween(sown, last) : null;
   const daysSinceTransplanting = transplanted && last ? daysBetween(transplanted, last) : null;
-  if (daysSinceSowing === null) reasons.push('No day of sowing is given.');
-  if (daysSinceTransplanting === null) reasons.push('No day of transplanting is given.');
+  if (daysSinceSowing === null) reasons.push(say('No day of sowing is given.'));
+  if (daysSinceTransplanting === null) reasons.push(say('No day of transplanting is given.'));
   const days = daysSinceTransplanting ?? daysSinceSowing;
   return {
     treatment: group.treatment,
@@ -90,7 +93,10 @@ function kilogramsPerSquareMetre(
   pots: readonly PotYield[],
 ): { value: number } | { value: null; reason: string } {
   if (!isWeight(trial.metadata.variables[0]!.unit)) {
-    return { value: null, reason: 'The primary variable is not a weight, so there is no yield by area.' };
+    return {
+      value: null,
+      reason: say('The primary variable is not a weight, so there is no yield by area.'),
+    };
   }
   const containers = new Map(trial.metadata.containers.map((container) => [container.id, container]));
   const grams: number[] = [];
@@ -98,10 +104,11 @@ function kilogramsPerSquareMetre(
   for (const { position, pot } of pots) {
     if (pot.value === null) continue;
     const area = coverOfPosition(containers.get(position.container)!);
-    if (area === null) return { value: null, reason: 'No cover is given, so there is no area to divide by.' };
+    if (area === null)
+      return { value: null, reason: say('No cover is given, so there is no area to divide by.') };
     grams.push(pot.value);
     areas.push(area);
   }
-  if (areas.length === 0) return { value: null, reason: 'No pot has a known weight.' };
+  if (areas.length === 0) return { value: null, reason: say('No pot has a known weight.') };
   return { value: sum(grams) / 1000 / sum(areas) };
 }

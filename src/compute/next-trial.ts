@@ -1,3 +1,4 @@
+import { say, sayCount } from '../model/say.ts';
 import type { Findings } from '../model/findings.ts';
 import type { Trial } from '../model/trial.ts';
 import { medianOf } from '../statistics/median.ts';
@@ -35,8 +36,13 @@ export function nextTrial(
   const treatments = new Set(trial.positions.map(({ treatment }) => JSON.stringify(treatment))).size;
   const from =
     own !== null
-      ? "this trial's own error"
-      : `the median error of the site's ${others.length} other tested trial${others.length === 1 ? '' : 's'} of ${trial.metadata.crop.name.toLowerCase()}`;
+      ? say("this trial's own error")
+      : sayCount(
+          others.length,
+          "the median error of the site's {count} other tested trial of {crop}",
+          "the median error of the site's {count} other tested trials of {crop}",
+          { crop: trial.metadata.crop.name.toLowerCase() },
+        );
   if (treatments < 2) return [];
   const design =
     trial.metadata.design.arrangement === 'completely randomised'
@@ -46,8 +52,8 @@ export function nextTrial(
     powers.map((power) => {
       const shared = { difference_percent: difference, power };
       if (cvPercent === null) {
-        const reason = 'Neither this trial nor any other of the crop here has an error to reckon from.';
-        return { ...shared, replicates_needed: null, cv_used: null, from: 'none', reason };
+        const reason = say('Neither this trial nor any other of the crop here has an error to reckon from.');
+        return { ...shared, replicates_needed: null, cv_used: null, from: say('none'), reason };
       }
       const needed = replicatesNeeded(
         { differencePercent: difference, cvPercent, treatments, design, alpha, test: 't' },

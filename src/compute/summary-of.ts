@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { Summary } from '../model/findings.ts';
 import { coefficientOfVariation } from '../statistics/coefficient-of-variation.ts';
 import { confidenceIntervalOfMean } from '../statistics/confidence-interval-of-mean.ts';
@@ -21,8 +22,8 @@ export function summaryOf(yields: readonly Yield[], withheld: string | null): Su
   const five = fiveNumberSummary(values);
   const interval = confidenceIntervalOfMean(values);
   const reasons: string[] = [];
-  if (average.value === null) reasons.push('No weight is known.');
-  else if (average.n < 2) reasons.push('One value has no spread.');
+  if (average.value === null) reasons.push(say('No weight is known.'));
+  else if (average.n < 2) reasons.push(say('One value has no spread.'));
   if (withheld !== null) reasons.push(withheld);
   const replicates = withheld === null;
   return {
@@ -43,6 +44,7 @@ export function summaryOf(yields: readonly Yield[], withheld: string | null): Su
 }
 
 /** Why a standard error is withheld. */
-export const notReplicates = 'These are not the replicates, so a standard error would say too much.';
-export const marksNotAmounts =
-  'Scores are marks, not amounts, so a standard error of their mean would say too much.';
+export const notReplicates = (): string =>
+  say('These are not the replicates, so a standard error would say too much.');
+export const marksNotAmounts = (): string =>
+  say('Scores are marks, not amounts, so a standard error of their mean would say too much.');

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { correlationOf } from '../../statistics/dunnett/correlation.ts';
@@ -35,7 +36,7 @@ export function againstCheck(trial: Trial, family: Family, alpha: number): Again
       percent_of_check: mean === null || control.mean! <= 0 ? null : (100 * mean) / control.mean!,
     };
     if (estimate === null || se === null || df === null || distribution === null) {
-      const why = reason ?? 'no standard error could be had';
+      const why = say(reason ?? 'no standard error could be had');
       return { ...shared, lower: null, upper: null, p_adjusted: null, reason: why };
     }
     const reach = distribution.criticalValue(alpha, df) * se;

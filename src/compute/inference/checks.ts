@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import { brownForsythe } from '../../statistics/brown-forsythe.ts';
 import { shapiroWilk } from '../../statistics/shapiro-wilk.ts';
@@ -18,14 +19,14 @@ export function checksOf(
     shapiro_wilk: {
       w: normal.w,
       p: normal.p,
-      ...('reason' in normal ? { reason: normal.reason } : {}),
+      ...('reason' in normal ? { reason: say(normal.reason) } : {}),
     },
     brown_forsythe: {
       f: spread.f,
       df1: spread.df1,
       df2: spread.df2,
       p: spread.p,
-      ...('reason' in spread ? { reason: spread.reason } : {}),
+      ...('reason' in spread ? { reason: say(spread.reason) } : {}),
     },
     unusual: unusualPositions(design, alpha),
   };

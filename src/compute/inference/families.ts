@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import type { Treatment } from '../../model/trial.ts';
 import { tUpperQuantile } from '../../statistics/distributions/student-t.ts';
@@ -77,7 +78,7 @@ function differenceOf(
 ): Difference {
   const { estimate, se, df } = pair;
   if (estimate === null || se === null || df === null) {
-    const reason = pair.reason ?? 'no standard error could be had';
+    const reason = say(pair.reason ?? 'no standard error could be had');
     return { a, b, estimate, se, df, lower: null, upper: null, p_adjusted: null, reason };
   }
   const { lower, upper, p } = tukeyKramer(estimate, se, df, groups, alpha);

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { analysisOfVarianceTypeThree } from '../../statistics/linear-model/analysis-of-variance-type-three.ts';
 import { withConfoundedGroups } from '../../statistics/linear-model/confounded-groups.ts';
 import { modelTerms } from '../../statistics/linear-model/model-terms.ts';
@@ -46,7 +47,7 @@ function byLeastSquares(design: AnalysisDesign): FittedModel {
         term: residual,
         variance: fit.residualMeanSquare,
         ...(fit.residualMeanSquare === null
-          ? { reason: 'no degrees of freedom are left to estimate it' }
+          ? { reason: say('no degrees of freedom are left to estimate it') }
           : {}),
       },
     ],
@@ -79,7 +80,7 @@ function byReml(
     varianceComponents: fit.components.map(({ term, variance, atZero }) => ({
       term,
       variance,
-      ...(atZero ? { reason: 'estimated at zero, its bound' } : {}),
+      ...(atZero ? { reason: say('estimated at zero, its bound') } : {}),
     })),
   };
 }

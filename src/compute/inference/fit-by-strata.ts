@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { StrataAnalysis } from '../../statistics/linear-model/analysis-of-variance-with-strata.ts';
 import type { StrataRow } from '../../statistics/linear-model/strata-rows.ts';
 import { type AnovaRow, type FittedModel, residualRow } from './fitted-model.ts';
@@ -16,11 +17,12 @@ export function fitByStrata(analysis: StrataAnalysis): FittedModel | null {
       variance,
       ...(negative
         ? {
-            reason:
+            reason: say(
               'came out below zero: units differed less than chance between their parts would make them',
+            ),
           }
         : {}),
-      ...(variance === null ? { reason: 'no degrees of freedom are left to estimate it' } : {}),
+      ...(variance === null ? { reason: say('no degrees of freedom are left to estimate it') } : {}),
     })),
   };
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { analysisOfVarianceWithStrata } from '../../statistics/linear-model/analysis-of-variance-with-strata.ts';
@@ -24,6 +25,7 @@ import { unitMeans } from './unit-means.ts';
 import {
   confoundedWithBlock,
   modelInWords,
+  noTest,
   notRandomised,
   nothingVaries,
   scoresOfSeveralStrata,
@@ -82,7 +84,7 @@ export function infer(
     return reasons.length > 0 ? untested(reasons.join(' ')) : inferFromRanks(trial, design, untested);
   }
   const fit = fitModel(design, degrees);
-  if ('reason' in fit) return untested(`No test could be made: ${fit.reason}.`);
+  if ('reason' in fit) return untested(noTest(fit.reason));
   for (const row of fit.anova) {
     if (lacking.get(row.term) === null && row.f === null) {
       lacking.set(row.term, reasonOfRow(trial, design, row.term, row.reason));
@@ -98,7 +100,7 @@ export function infer(
     }),
   );
   const reasons = distinct([...lacking.values()]);
-  if (!trial.metadata.design.randomised) reasons.push(notRandomised);
+  if (!trial.metadata.design.randomised) reasons.push(notRandomised());
   const units = unitMeans(design);
   const scores = normalScores(units.fit.residuals);
   return {
@@ -108,7 +110,7 @@ export function infer(
     verdict: 'tested',
     reason: reasons.join(' '),
     method: fit.method,
-    model: `${modelInWords(trial, measure, design.blocks, design.terms, strataWithError(degrees))}; ${fit.why}`,
+    model: `${modelInWords(trial, measure, design.blocks, design.terms, strataWithError(degrees))}; ${say(fit.why)}`,
     anova: fit.anova.map((row) => withholdUntested(row, lacking.get(row.term) ?? null, degrees)),
     variance_components: fit.varianceComponents,
     means: families.flatMap((family) => family.means),
@@ -148,13 +150,12 @@ function inferFromRanks(
   untested: (reason: string) => Inference,
 ): Inference {
   const ranked = rankTestOf(trial, design, unitMeans(design));
-  if (ranked === null) return untested(scoresOfSeveralStrata);
-  if (ranked.p === null)
-    return { ...untested(`No test could be made: ${ranked.reason ?? ''}.`), rank_test: ranked };
+  if (ranked === null) return untested(scoresOfSeveralStrata());
+  if (ranked.p === null) return { ...untested(noTest(ranked.reason ?? '')), rank_test: ranked };
   return {
-    ...untested(trial.metadata.design.randomised ? '' : notRandomised),
+    ...untested(trial.metadata.design.randomised ? '' : notRandomised()),
     verdict: 'tested',
-    model: `ranks of ${design.finest}s by ${ranked.method}`,
+    model: say('ranks of {units} by {method}', { units: say(`${design.finest}s`), method: ranked.method }),
     rank_test: ranked,
   };
 }
@@ -192,8 +193,8 @@ function whyUntested(
 function reasonOfRow(trial: Trial, design: AnalysisDesign, name: string, reason: string | undefined): string {
   const term = design.terms.find((each) => each.name === name)!;
   if (reason?.startsWith('cannot be told apart')) return confoundedWithBlock(trial, term);
-  if (reason === 'the error is zero to rounding') return nothingVaries;
-  return reason === undefined ? withoutErrorDegrees(trial, term) : `${name}: ${reason}.`;
+  if (reason === 'the error is zero to rounding') return nothingVaries();
+  return reason === undefined ? withoutErrorDegrees(trial, term) : `${name}: ${say(reason)}.`;
 }
 
 function withholdUntested(

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { type Cut, analysedCuts } from '../cuts.ts';
@@ -27,15 +28,15 @@ export function inferences(trial: Trial, yieldsOfCut: (cut: Cut) => Yields): Inf
 
 function entryOf(trial: Trial, measure: Measure, cut: Cut, observations: readonly Observation[]): Inference {
   const untested = (reason: string) => notTested(trial, measure, cut, observations, reason);
-  if (observations.length === 0 && measure !== 'per_pot') return untested(wholePots);
+  if (observations.length === 0 && measure !== 'per_pot') return untested(wholePots());
   const scored = trial.metadata.variables[0]!.kind === 'scored';
   if (scored && measure === 'per_pot' && trial.positions.some(({ plants }) => plants > 1)) {
-    return untested(scoresAreNotSummed);
+    return untested(scoresAreNotSummed());
   }
   const varied = (trial.metadata.factors ?? []).some(
     ({ id }) => new Set(observations.map(({ position }) => position.treatment[id])).size > 1,
   );
-  return varied ? infer(trial, measure, cut, observations) : untested(tooFewTreatments);
+  return varied ? infer(trial, measure, cut, observations) : untested(tooFewTreatments());
 }
 
 function alike(a: readonly Observation[], b: readonly Observation[]): boolean {
@@ -52,5 +53,5 @@ function renamed(entry: Inference, measure: Measure): Inference {
 }
 
 function inWords(measure: Measure): string {
-  return measure.replaceAll('_', ' ');
+  return say(measure.replaceAll('_', ' '));
 }

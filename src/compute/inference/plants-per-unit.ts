@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import type { AnalysisDesign } from './analysis-design.ts';
 import { stratumOf } from './error-degrees.ts';
@@ -38,7 +39,7 @@ export function plantsPerUnit(
       variance_percent: (100 * varianceWith(plants)) / varianceWith(weighed),
     })),
     ...(unitVariance < 0
-      ? { reason: 'The variance between units came out below zero and is taken as zero here.' }
+      ? { reason: say('The variance between units came out below zero and is taken as zero here.') }
       : {}),
   };
 }

@@ -1,3 +1,5 @@
+import { listed } from '../words/words.ts';
+import { say } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { latinSquareRandomisationTest } from '../../statistics/randomisation/latin-square-randomisation-test.ts';
@@ -35,7 +37,14 @@ export function randomisationTestOf(
   const result = square ? ofSquare(design, units, random) : ofBlocks(design, units, random);
   const statistic = statisticInWords(design);
   if ('reason' in result) {
-    return { statistic, p: null, arrangements: 0, exact: false, seed: null, reason: `${result.reason}.` };
+    return {
+      statistic,
+      p: null,
+      arrangements: 0,
+      exact: false,
+      seed: null,
+      reason: `${say(result.reason)}.`,
+    };
   }
   return {
     statistic,
@@ -54,7 +63,10 @@ function finestFactors(design: AnalysisDesign): string[] {
 }
 
 function statisticInWords(design: AnalysisDesign): string {
-  return `sum of squares of ${finestFactors(design).join(' and ')} after blocks, between means of ${design.finest}s`;
+  return say('sum of squares of {factors} after blocks, between means of {units}', {
+    factors: listed(finestFactors(design)),
+    units: say(`${design.finest}s`),
+  });
 }
 
 /** What restricts the lots of a unit: its block, and the levels of what was allotted to coarser units. */

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { friedman } from '../../statistics/friedman.ts';
@@ -43,7 +44,7 @@ export function rankTestOf(trial: Trial, design: AnalysisDesign, { units }: Unit
 
 function numbers(test: ReturnType<typeof friedman>): Pick<RankTest, 'statistic' | 'df' | 'p' | 'reason'> {
   const { statistic, df, p } = test;
-  return { statistic, df, p, ...('reason' in test ? { reason: test.reason } : {}) };
+  return { statistic, df, p, ...('reason' in test ? { reason: say(test.reason) } : {}) };
 }
 
 function medianOfUnits(key: string, members: readonly UnitMean[]): RankTest['medians'][number] {

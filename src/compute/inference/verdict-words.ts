@@ -1,57 +1,68 @@
+import { say } from '../../model/say.ts';
 import type { Factor, Trial } from '../../model/trial.ts';
 import type { UnitStratum } from '../experimental-unit.ts';
+import { listed } from '../words/words.ts';
 import type { TreatmentTerm } from './analysis-design.ts';
 
 /** Why a term is not tested, in a grower's words, and what would have made it testable. */
 export function withoutReplicates(trial: Trial, term: TreatmentTerm): string {
-  const factor = inWords(trial, term);
-  const unit = term.unit;
-  return (
-    `Each ${factor} had one ${unit} of its own, so ${factor} and ${unit} cannot be told apart: ` +
-    `what differs between ${unit}s for any other reason would show as well. The numbers describe these ${unit}s ` +
-    `and test nothing. With at least two ${unit}s for each ${factor}, drawn by lot, it could have been tested.`
+  return say(
+    'Each {factor} had one {unit} of its own, so {factor} and {unit} cannot be told apart: what differs between {units} for any other reason would show as well. The numbers describe these {units} and test nothing. With at least two {units} for each {factor}, drawn by lot, it could have been tested.',
+    wordsOf(trial, term),
   );
 }
 
 /** Where replicates are there, but blocks and the terms fitted before use them up. */
 export function withoutErrorDegrees(trial: Trial, term: TreatmentTerm): string {
-  const factor = inWords(trial, term);
-  return (
-    `Once blocks and treatments are allowed for, no ${term.unit}s are left over to show how much ${term.unit}s ` +
-    `differ by themselves, so ${factor} cannot be tested. One more ${term.unit} for each ${factor}, or one more block, would have made it testable.`
+  return say(
+    'Once blocks and treatments are allowed for, no {units} are left over to show how much {units} differ by themselves, so {factor} cannot be tested. One more {unit} for each {factor}, or one more block, would have made it testable.',
+    wordsOf(trial, term),
   );
 }
 
 export function confoundedWithBlock(trial: Trial, term: TreatmentTerm): string {
-  const factor = inWords(trial, term);
-  return (
-    `Within a block ${factor} never varies, or varies only together with something fitted before it, so ${factor} and block cannot be told apart. ` +
-    `Had every block held each ${factor}, it could have been tested.`
+  return say(
+    'Within a block {factor} never varies, or varies only together with something fitted before it, so {factor} and block cannot be told apart. Had every block held each {factor}, it could have been tested.',
+    wordsOf(trial, term),
   );
 }
 
-export const nothingVaries =
-  'Units treated alike weighed alike to the last digit, so there is no error to test against. The numbers stand as they are.';
+function wordsOf(trial: Trial, term: TreatmentTerm): { factor: string; unit: string; units: string } {
+  return { factor: inWords(trial, term), unit: say(term.unit), units: say(`${term.unit}s`) };
+}
 
-export const wholePots = 'Pots were weighed whole, so nothing is known of single plants.';
+export const nothingVaries = (): string =>
+  say(
+    'Units treated alike weighed alike to the last digit, so there is no error to test against. The numbers stand as they are.',
+  );
 
-export const scoresOfSeveralStrata =
-  'Scores are compared by their ranks, and for units within units there is no plain test on ranks. The medians stand as they are.';
+export const wholePots = (): string => say('Pots were weighed whole, so nothing is known of single plants.');
 
-export const scoresAreNotSummed =
-  'Scores are marks, not amounts: those of several plants of a pot are not summed.';
+export const scoresOfSeveralStrata = (): string =>
+  say(
+    'Scores are compared by their ranks, and for units within units there is no plain test on ranks. The medians stand as they are.',
+  );
 
-export const tooFewTreatments =
-  'Fewer than two treatments have a known weight, so there is nothing to compare.';
+export const scoresAreNotSummed = (): string =>
+  say('Scores are marks, not amounts: those of several plants of a pot are not summed.');
 
-export const notRandomised =
-  'Lots were not drawn: a test supposes that chance alone decided which unit had which treatment, so read every p and interval here with that in mind.';
+export const tooFewTreatments = (): string =>
+  say('Fewer than two treatments have a known weight, so there is nothing to compare.');
+
+export const notRandomised = (): string =>
+  say(
+    'Lots were not drawn: a test supposes that chance alone decided which unit had which treatment, so read every p and interval here with that in mind.',
+  );
+
+/** A test that the numbers did not allow, and why. */
+export const noTest = (reason: string): string =>
+  say('No test could be made: {reason}.', { reason: say(reason) });
 
 /** The factors of a term by name: "cultivar", "cultivar and strength". */
 export function inWords(trial: Trial, term: Pick<TreatmentTerm, 'factors'>): string {
   const factors = trial.metadata.factors ?? [];
   const name = (id: string) => lowerFirst(factors.find((factor: Factor) => factor.id === id)?.name ?? id);
-  return term.factors.map(name).join(' and ');
+  return listed(term.factors.map(name));
 }
 
 function lowerFirst(text: string): string {
@@ -60,7 +71,7 @@ function lowerFirst(text: string): string {
 
 /** "per pot", "per plant set", "per plant harvested". */
 export function measureInWords(measure: string): string {
-  return measure.replaceAll('_', ' ');
+  return say(measure.replaceAll('_', ' '));
 }
 
 /** The model in words. */
@@ -72,14 +83,14 @@ export function modelInWords(
   errors: readonly string[],
 ): string {
   const response = `${lowerFirst(trial.metadata.variables[0]!.name)} ${measureInWords(measure)}`;
-  const fixed = [...blocks.map((names) => names.join(' and ')), ...terms.map(({ name }) => name)].join(' + ');
-  return `${response} = ${fixed}, with error between ${errors.map(plural).join(' and between ')}`;
-}
-
-function plural(stratum: string): string {
-  return `${stratum}s`;
+  const fixed = [
+    ...blocks.map((names) => listed(names.map((name) => say(name)))),
+    ...terms.map(({ name }) => name),
+  ].join(' + ');
+  const between = listed(errors.map((stratum) => say(`between ${stratum}s`)));
+  return say('{response} = {fixed}, with error {between}', { response, fixed, between });
 }
 
 export function unitsInWords(unit: UnitStratum, count: number): string {
-  return `${count} ${unit}${count === 1 ? '' : 's'}`;
+  return `${count} ${say(count === 1 ? unit : `${unit}s`)}`;
 }

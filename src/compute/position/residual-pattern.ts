@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { PositionEffects } from '../../model/findings.ts';
 import { leastSquares } from '../../statistics/linear-model/least-squares.ts';
 import { modelTerms } from '../../statistics/linear-model/model-terms.ts';
@@ -17,7 +18,7 @@ export function residualPattern({
 }: PotsOfContainer): Required<Pick<PositionEffects, 'morans_i' | 'residuals'>> {
   const nothing = (reason: string) => ({ i: null, expected: null, variance: null, p: null, reason });
   if (pots.length < 3)
-    return { morans_i: nothing('Fewer than three pots have a known weight.'), residuals: [] };
+    return { morans_i: nothing(say('Fewer than three pots have a known weight.')), residuals: [] };
   const values = groupIndexes(pots.map(({ position }) => treatmentKey(position.treatment)));
   const factor = { name: 'treatment', levels: groupCount(values), values };
   const model = modelTerms(pots.length, [factor], factor.levels > 1 ? [['treatment']] : []);
@@ -30,7 +31,7 @@ export function residualPattern({
   return {
     morans_i:
       found.i === null
-        ? nothing(`No test: ${found.reason}.`)
+        ? nothing(say('No test: {reason}.', { reason: say(found.reason) }))
         : {
             i: found.i,
             expected: found.expected,

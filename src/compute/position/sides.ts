@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { PositionEffects } from '../../model/findings.ts';
 import type { Container, Position } from '../../model/trial.ts';
 import { meanOf } from '../../statistics/mean.ts';
@@ -9,7 +10,7 @@ type MeanOfSide = PositionEffects['edge'];
 function meanWhere({ pots }: PotsOfContainer, within: (position: Position) => boolean): MeanOfSide {
   const values = pots.filter(({ position }) => within(position)).map(({ value }) => value);
   return values.length === 0
-    ? { mean: null, n: 0, reason: 'No pot there has a known weight.' }
+    ? { mean: null, n: 0, reason: say('No pot there has a known weight.') }
     : { mean: meanOf(values), n: values.length };
 }
 
@@ -50,10 +51,10 @@ function halvesAlong(
 ): PositionEffects['halves'] {
   if (count < 2) return [];
   const half = Math.floor(count / 2);
-  const far = near === undefined ? `last ${along}` : `opposite ${near}`;
+  const far = near === undefined ? say(`last ${along}`) : say('opposite {landmark}', { landmark: near });
   const side = (name: string, within: (at: number) => boolean) => {
     const { mean, n } = meanWhere(ofContainer, (position) => within(position[along]));
     return { side: name, mean, n };
   };
-  return [side(near ?? `${along} 1`, (at) => at <= half), side(far, (at) => at > count - half)];
+  return [side(near ?? `${say(along)} 1`, (at) => at <= half), side(far, (at) => at > count - half)];
 }

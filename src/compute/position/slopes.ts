@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { PositionEffects } from '../../model/findings.ts';
 import { tTwoSided } from '../../statistics/distributions/student-t.ts';
 import { isEstimable, lacksError } from '../../statistics/linear-model/fixed-effects.ts';
@@ -18,7 +19,7 @@ export interface SlopesOfContainer {
   adjusted: { key: string; adjusted: number | null }[];
 }
 
-const needsMore = 'Fewer pots have a known weight than the slopes and treatments need.';
+const needsMore = (): string => say('Fewer pots have a known weight than the slopes and treatments need.');
 
 /**
  * Slopes along rows and columns in one container, by least squares beside its treatments and blocks: the
@@ -27,7 +28,7 @@ const needsMore = 'Fewer pots have a known weight than the slopes and treatments
  */
 export function slopesOfContainer({ pots }: PotsOfContainer): SlopesOfContainer {
   const none = (reason: string): Slope => ({ slope: null, se: null, t: null, df: null, p: null, reason });
-  if (pots.length < 3) return { rows: none(needsMore), columns: none(needsMore), adjusted: [] };
+  if (pots.length < 3) return { rows: none(needsMore()), columns: none(needsMore()), adjusted: [] };
   const factors = [
     factorOf(
       'block',
@@ -50,13 +51,14 @@ export function slopesOfContainer({ pots }: PotsOfContainer): SlopesOfContainer 
   );
   const slope = (name: string): Slope => {
     const term = model.terms.find((each) => each.name === name);
-    if (!term) return none(`There is one of the ${name} only.`);
+    if (!term) return none(say(`There is one of the ${name} only.`));
     const contrast = new Float64Array(model.matrix.columns);
     contrast[term.start] = 1;
-    if (!isEstimable(fit, contrast)) return none('Place and treatment cannot be told apart here.');
+    if (!isEstimable(fit, contrast)) return none(say('Place and treatment cannot be told apart here.'));
     const estimate = fit.coefficients[term.start]!;
     const lacking = lacksError(fit, contrast);
-    if (lacking !== null) return { ...none(`No test: ${lacking}.`), slope: estimate };
+    if (lacking !== null)
+      return { ...none(say('No test: {reason}.', { reason: say(lacking) })), slope: estimate };
     const se = Math.sqrt(quadraticForm(contrast, fit.covariance, contrast));
     const t = estimate / se;
     return { slope: estimate, se, t, df: fit.residualDf, p: tTwoSided(t, fit.residualDf) };

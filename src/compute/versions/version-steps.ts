@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Findings } from '../../model/findings.ts';
 import type { Cultivar } from '../../model/library.ts';
 import type { Release, Trial } from '../../model/trial.ts';
@@ -33,8 +34,8 @@ export function versionSteps(
     if (now === null) {
       const reason =
         frozen === undefined
-          ? 'Its files were not frozen, so that its changes are shown with those of the next.'
-          : 'By the rules of today its files hold an error, so that they are not compared.';
+          ? say('Its files were not frozen, so that its changes are shown with those of the next.')
+          : say('By the rules of today its files hold an error, so that they are not compared.');
       steps.push({ release, since: null, changes: [], figures: [], reason });
       continue;
     }
@@ -49,7 +50,7 @@ export function versionSteps(
             { trial: now, findings: found, names: names(now) },
           );
     const reason =
-      before === null && index > 0 ? 'No version before it was frozen to compare it with.' : null;
+      before === null && index > 0 ? say('No version before it was frozen to compare it with.') : null;
     steps.push({ release, since: before?.trial.metadata.version ?? null, changes, figures, reason });
     if (found !== null) before = { trial: now, findings: found };
   }
