@@ -6,12 +6,13 @@ import { build as buildPages } from 'astro';
 import { hasError } from '../model/problem.ts';
 import type { Library } from '../model/library.ts';
 import type { PublishedFile } from '../publish/files.ts';
-import { provideLibrary } from '../publish/library.ts';
+import { provideLibrary, provideSearch } from '../publish/library.ts';
 import { report } from './check.ts';
 import { contentFolder, outputFolder, root } from './folders.ts';
 import { libraryOf } from './library-of.ts';
 import { loadContent } from './load-content.ts';
 import { makePhotographs } from './make-photographs.ts';
+import { makeSearch } from './make-search.ts';
 import { writeFiles } from './write-files.ts';
 
 export async function run(args: string[]): Promise<number> {
@@ -29,9 +30,12 @@ export async function run(args: string[]): Promise<number> {
     process.stderr.write(`${report(photographs.problems)}Nothing was published.\n`);
     return 1;
   }
+  const search = await makeSearch(library);
+  if (search.missing !== null) process.stderr.write(`${search.missing}\n`);
+  provideSearch(search.missing);
   const output = outputFolder();
   const startedIn = process.cwd();
-  await replaceFolder(output, (next) => writeSite(library, photographs.files, next));
+  await replaceFolder(output, (next) => writeSite(library, [...photographs.files, ...search.files], next));
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   process.stderr.write(
     `Built ${library.trials.length} trials in ${seconds} s into ${relative(startedIn, output) || output}\n`,
@@ -39,17 +43,13 @@ export async function run(args: string[]): Promise<number> {
   return 0;
 }
 
-async function writeSite(
-  library: Library,
-  photographs: readonly PublishedFile[],
-  output: string,
-): Promise<void> {
+async function writeSite(library: Library, beside: readonly PublishedFile[], output: string): Promise<void> {
   provideLibrary(() => Promise.resolve(library));
   const { origin, pathname } = new URL(library.site.url);
   // Astro looks for a bundle's place from the folder the command was started in.
   process.chdir(root);
   await buildPages({ root, outDir: output, site: origin, base: pathname, logLevel: 'warn' });
-  await writeFiles(library, photographs, output);
+  await writeFiles(library, beside, output);
 }
 
 /**

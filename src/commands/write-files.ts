@@ -5,14 +5,14 @@ import type { Library } from '../model/library.ts';
 import { type PublishedFile, publishedFiles, siteFiles } from '../publish/files.ts';
 import { type Progress, progressOf } from './progress.ts';
 
-/** Writes every published file below the output folder. */
+/** Writes every published file below the output folder, and those given beside them (photographs, the search). */
 export async function writeFiles(
   library: Library,
-  photographs: readonly PublishedFile[],
+  beside: readonly PublishedFile[],
   output: string,
   progress: Progress = progressOf('Publishing'),
 ): Promise<void> {
-  await writeAll(output, [...siteFiles(library), ...photographs]);
+  await writeAll(output, [...siteFiles(library), ...beside]);
   for (const [index, item] of library.trials.entries()) {
     const files = item.findings === null ? [] : publishedFiles(item, library);
     await writeAll(join(output, 'data', item.trial.id), files);

@@ -5,6 +5,7 @@ export const navigation: readonly { label: string; path: string }[] = [
   { label: 'Compare', path: 'compare/' },
   { label: 'Data', path: 'data/' },
   { label: 'Methods', path: 'methods/' },
+  { label: 'Search', path: 'search/' },
 ];
 
 /** One step of the way to a page; the page itself has no path. */

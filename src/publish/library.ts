@@ -34,3 +34,17 @@ export function providePhotographs(photographs: ReadonlyMap<string, readonly Pho
 export function publishedPhotographs(trial: string): readonly Photograph[] {
   return album[photographsKey]?.get(trial) ?? [];
 }
+
+const searchKey = Symbol.for('tankside.search');
+const desk = globalThis as unknown as Record<symbol, string | null | undefined>;
+
+/** Says that the site has a search (null), or why it has none. */
+export function provideSearch(missing: string | null): void {
+  desk[searchKey] = missing;
+}
+
+/** Why the site has no search, in a sentence; null where it has one. */
+export function searchMissing(): string | null {
+  const missing = desk[searchKey];
+  return missing === undefined ? 'The search is made by the build; there is none in this preview.' : missing;
+}

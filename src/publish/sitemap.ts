@@ -13,6 +13,7 @@ export const standingPages = [
   'data/',
   'data/checks/',
   'methods/',
+  'search/',
   'licence/',
 ];
 
