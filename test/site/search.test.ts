@@ -6,8 +6,6 @@ import { launchBrowser, openPage, serveSite, type View } from '../support/browse
 import { overflow } from '../support/overflow.ts';
 import { builtSite, demo } from '../support/site.ts';
 
-const question = 'Do the two newcomers match the check cultivar in autumn light?';
-
 let browser: Browser;
 beforeAll(async () => {
   browser = await launchBrowser();
@@ -37,12 +35,11 @@ describe.each([
     await visit('search/', async (page) => {
       await page.keyboard.type('newcomers');
       await told(page, /for “newcomers”\.$/);
-      const entry = page.locator('#search-results > li', { hasText: question });
+      const entry = page.locator('#search-results > li', { hasText: 'Three autumn lettuces' });
       expect(await entry.locator('a').getAttribute('href')).toBe(`${base}trials/autumn-lettuce-2025/`);
-      expect(await entry.locator('a').textContent()).toBe('Three autumn lettuces in four tanks');
       expect(await entry.locator('.note').first().textContent()).toBe('Trial, autumn 2025');
       expect(await entry.locator('p .metric').textContent()).toContain('outweighed the check');
-      expect(await entry.locator('mark').allTextContents()).toEqual(['newcomers']);
+      expect(new Set(await entry.locator('mark').allTextContents())).toEqual(new Set(['newcomers']));
     });
   });
 
