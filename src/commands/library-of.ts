@@ -1,6 +1,8 @@
 /** From a checked content folder to the library that the pages are made from. */
 import { siteFindings } from '../compute/site-findings.ts';
+import { languageOf, writeIn } from '../model/language.ts';
 import type { Library } from '../model/library.ts';
+import '../model/messages.ts';
 import type { Trial } from '../model/trial.ts';
 import type { CheckedContent } from './load-content.ts';
 import { type Progress, progressOf } from './progress.ts';
@@ -13,8 +15,9 @@ const unnamed = {
   licence: 'CC0-1.0',
 };
 
-/** Computes the findings of every finished trial and puts the newest trials first. */
+/** Computes the findings of every finished trial, in the site's language, and puts the newest trials first. */
 export function libraryOf(content: CheckedContent, progress: Progress = progressOf('Computing')): Library {
+  writeIn(languageOf(content.site?.language));
   const sorted = [...content.trials].sort(newestFirst);
   const trials = siteFindings(sorted, (count) => progress.done(count, sorted.length));
   progress.end();

@@ -1,3 +1,4 @@
+import { pattern, say } from '../model/say.ts';
 import type { PageTable, TableCell, Text } from '../compute/tables/page-table.ts';
 import type { Words } from '../compute/words/words.ts';
 import type { FigureTable } from '../model/figure.ts';
@@ -33,6 +34,25 @@ export function wordsHtml(words: Words, first: FirstUnits): string {
   return words.map((piece) => textHtml(piece, first)).join('');
 }
 
+/**
+ * A message with links: each `[words](name)` in it leads to the address given under that name. The values are
+ * text, and never markup.
+ */
+export function sayHtml(
+  english: string,
+  addresses: Readonly<Record<string, string>>,
+  values: Readonly<Record<string, string | number>> = {},
+): string {
+  return escapeHtml(pattern(english))
+    .replace(
+      /\[([^\]]+)\]\((\w+)\)/g,
+      (_, words: string, name: string) => `<a href="${escapeHtml(addresses[name] ?? '')}">${words}</a>`,
+    )
+    .replace(/\{(\w+)\}/g, (whole, name: string) =>
+      Object.hasOwn(values, name) ? escapeHtml(String(values[name])) : whole,
+    );
+}
+
 /** A table in a region of its own that scrolls sideways where the screen is narrow. */
 export function tableHtml(table: PageTable, first: FirstUnits): string {
   const head = table.columns.map(
@@ -60,7 +80,7 @@ export function figureTableHtml({ caption, columns, rows }: FigureTable): string
     const data = cells.map((cell, index) => `<td${numeric[index + 1] ?? ''}>${escapeHtml(cell)}</td>`);
     return `<tr><th scope="row">${escapeHtml(heading)}</th>${data.join('')}</tr>`;
   });
-  return scrolling(`Table: ${caption}`, caption, head, body);
+  return scrolling(say('Table: {caption}', { caption }), caption, head, body);
 }
 
 function unitHtml(unit: Text | undefined, first: FirstUnits): string {

@@ -1,4 +1,5 @@
-import { measureNames } from '../compute/tables/measures.ts';
+import { say } from '../model/say.ts';
+import { measureName } from '../compute/tables/measures.ts';
 import type { MeasureWorking, TreatmentWorking } from '../compute/workings/working.ts';
 import type { analysisWorking } from '../compute/workings/analysis-working.ts';
 import { escapeHtml, type FirstUnits, tableHtml } from './html.ts';
@@ -11,7 +12,7 @@ export function analysisWorkingHtml(
   first: FirstUnits,
 ): string {
   return (
-    `<details class="working"><summary>${escapeHtml(name)}: the units and formulas</summary>` +
+    `<details class="working"><summary>${escapeHtml(say('{name}: the units and formulas', { name }))}</summary>` +
     `<h3 id="${id}">${escapeHtml(name)}</h3>${stepsHtml(steps)}${tableHtml(units, first)}</details>`
   );
 }
@@ -23,9 +24,11 @@ export function workingHtml(
   level: number,
 ): string {
   const ofArea =
-    area === null ? '' : `<h${level} id="${area.id}">${area.heading}</h${level}>${stepsHtml(area.steps)}`;
+    area === null
+      ? ''
+      : `<h${level} id="${area.id}">${escapeHtml(area.heading)}</h${level}>${stepsHtml(area.steps)}`;
   return (
-    `<details class="working"><summary>${escapeHtml(treatment)}: the values and formulas</summary>` +
+    `<details class="working"><summary>${escapeHtml(say('{name}: the values and formulas', { name: treatment }))}</summary>` +
     `${measures.map((measure) => measureHtml(measure, data, level)).join('')}${ofArea}</details>`
   );
 }
@@ -42,8 +45,8 @@ function measureHtml(
   const out = leftOut.map(({ place, reason }) => `${escapeHtml(place)} (${escapeHtml(reason)})`);
   return (
     `<h${level} id="${id}">${escapeHtml(heading)}</h${level}>` +
-    `<ul class="values" aria-label="Values ${measureNames[measure]}">${items.join('')}</ul>` +
-    (out.length === 0 ? '' : `<p class="note">Left out: ${out.join(', ')}.</p>`) +
+    `<ul class="values" aria-label="${escapeHtml(say('Values {measure}', { measure: measureName(measure) }))}">${items.join('')}</ul>` +
+    (out.length === 0 ? '' : `<p class="note">${say('Left out: {list}.', { list: out.join(', ') })}</p>`) +
     stepsHtml(steps)
   );
 }

@@ -10,8 +10,10 @@ export type Language = (typeof languages)[number];
 const key = Symbol.for('tankside:language');
 const kept = globalThis as unknown as Record<symbol, Language | undefined>;
 
-/** The language that is being written now; English until another was set. */
-export const language = (): Language => kept[key] ?? 'en';
+/** The language that is being written now: the one set, else that of the page in a browser, else English. */
+export function language(): Language {
+  return (kept[key] ??= languageOf(globalThis.document?.documentElement.lang));
+}
 
 /** Sets the language of the site: once, before anything is written. */
 export function writeIn(chosen: Language): void {

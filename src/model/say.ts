@@ -1,7 +1,16 @@
 import { language } from './language.ts';
-import messages from './messages.json' with { type: 'json' };
 
-type Translations = Readonly<Record<string, Readonly<Record<string, string>>>>;
+/** By the English text: the text in every other language. */
+export type Messages = Readonly<Record<string, Readonly<Record<string, string>>>>;
+
+/** Under a registered symbol as the language is; English needs none, so that a browser loads none for it. */
+const key = Symbol.for('tankside:messages');
+const shelf = globalThis as unknown as Record<symbol, Messages | undefined>;
+
+/** Sets where the words of other languages are found: `messages.ts` does it when it is imported. */
+export function provideMessages(messages: Messages): void {
+  shelf[key] = messages;
+}
 
 /**
  * The pattern of a message in the language being written. The English text is its own key, so that the code
@@ -9,8 +18,7 @@ type Translations = Readonly<Record<string, Readonly<Record<string, string>>>>;
  */
 export function pattern(english: string): string {
   const now = language();
-  if (now === 'en') return english;
-  return (messages as Translations)[english]?.[now] ?? english;
+  return now === 'en' ? english : (shelf[key]?.[english]?.[now] ?? english);
 }
 
 /**

@@ -1,7 +1,5 @@
+import { say, sayCount } from '../model/say.ts';
 import type { TrialMetadata } from '../model/trial.ts';
-
-const counted = (count: number, thing: string): string =>
-  `${String(count)} ${thing}${count === 1 ? '' : 's'}`;
 
 /** Where a trial stood, in words: its site, region and country, no finer than trial.yaml says. */
 export function placeInWords(site: TrialMetadata['site']): string {
@@ -11,9 +9,12 @@ export function placeInWords(site: TrialMetadata['site']): string {
 /** How a trial was laid out, in a sentence. */
 export function designInWords(metadata: TrialMetadata): string {
   const { arrangement, allotted, randomised } = metadata.design;
-  const lots = randomised ? 'lots drawn' : 'no lots drawn';
-  const containers = counted(metadata.containers.length, 'container');
-  const words = `${arrangement}, treatments allotted to each ${allotted}, ${lots}, ${containers}`;
+  const words = say('{arrangement}, treatments allotted to each {unit}, {lots}, {containers}', {
+    arrangement: say(arrangement),
+    unit: say(allotted),
+    lots: randomised ? say('lots drawn') : say('no lots drawn'),
+    containers: sayCount(metadata.containers.length, '{count} container', '{count} containers'),
+  });
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 }
 
@@ -22,6 +23,11 @@ export function describedInWords(metadata: TrialMetadata): string {
   if (metadata.summary !== undefined) return metadata.summary;
   const { crop, season, site } = metadata;
   const species = crop.species === undefined ? '' : ` (${crop.species})`;
-  const grown = `A growing trial of ${crop.name}${species} in ${season.name} ${String(season.year)} at ${placeInWords(site)} (${site.setting}).`;
+  const grown = say('A growing trial of {crop} in {season} at {place} ({setting}).', {
+    crop: crop.name + species,
+    season: `${say(season.name)} ${String(season.year)}`,
+    place: placeInWords(site),
+    setting: say(site.setting),
+  });
   return `${metadata.question} ${grown} ${designInWords(metadata)}`;
 }

@@ -1,6 +1,6 @@
+import { say } from '../../model/say.ts';
 const printed: Readonly<Record<string, string>> = {
   'kg/m2': 'kg/m²',
-  'g/m2/day': 'g/m² a day',
   m2: 'm²',
   Cel: '°C',
   '1': '',
@@ -26,6 +26,7 @@ const customary: Readonly<Record<string, string>> = {
  * as they are.
  */
 export function unitName(unit: string): string {
+  if (unit === 'g/m2/day') return say('g/m² a day');
   if (Object.hasOwn(printed, unit)) return printed[unit]!;
   if (/^\{.*\}$/.test(unit)) return unit.slice(1, -1);
   // UCUM writes customary units in brackets, with the country or system behind: [acr_us] is an acre.

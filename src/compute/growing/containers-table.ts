@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Trial } from '../../model/trial.ts';
 import { type LevelNames, treatmentName } from '../format/level-names.ts';
 import { noNumber, type PageTable, type Text } from '../tables/page-table.ts';
@@ -9,49 +10,49 @@ type Container = Trial['metadata']['containers'][number];
 export function containersTable(trial: Trial, names: LevelNames): PageTable {
   const { containers } = trial.metadata;
   const columns: { heading: string; shown: boolean; cell: (container: Container) => Text }[] = [
-    { heading: 'Kind', shown: true, cell: ({ kind }) => kind },
-    { heading: 'Rows × columns', shown: true, cell: ({ rows, columns }) => `${rows} × ${columns}` },
+    { heading: say('Kind'), shown: true, cell: ({ kind }) => say(kind) },
+    { heading: say('Rows × columns'), shown: true, cell: ({ rows, columns }) => `${rows} × ${columns}` },
     {
-      heading: 'Beside row 1',
+      heading: say('Beside row 1'),
       shown: containers.some((each) => each.row_1),
       cell: (each) => each.row_1 ?? noNumber,
     },
     {
-      heading: 'Beside column 1',
+      heading: say('Beside column 1'),
       shown: containers.some((each) => each.column_1),
       cell: (each) => each.column_1 ?? noNumber,
     },
     {
-      heading: 'Block',
+      heading: say('Block'),
       shown: containers.some((each) => each.block),
       cell: (each) => each.block ?? noNumber,
     },
     {
-      heading: 'Treatment',
+      heading: say('Treatment'),
       shown: containers.some((each) => each.treatment),
       cell: (each) => (each.treatment ? treatmentName(trial, each.treatment, names) : noNumber),
     },
     {
-      heading: 'Cover',
+      heading: say('Cover'),
       shown: containers.some((each) => each.cover),
       cell: (each) => (each.cover ? rectangleInBoth(each.cover) : noNumber),
     },
     {
-      heading: 'Inside',
+      heading: say('Inside'),
       shown: containers.some((each) => each.inside),
       cell: (each) => (each.inside ? rectangleInBoth(each.inside) : noNumber),
     },
     {
-      heading: 'Solution',
+      heading: say('Solution'),
       shown: containers.some((each) => each.volume),
       cell: (each) => (each.volume ? volumeInBoth(each.volume) : noNumber),
     },
   ];
   const shown = columns.filter((column) => column.shown);
   return {
-    caption: 'The containers',
+    caption: say('The containers'),
     columns: [
-      { heading: 'Container', numeric: false },
+      { heading: say('Container'), numeric: false },
       ...shown.map(({ heading }) => ({ heading, numeric: false })),
     ],
     rows: containers.map((container) => ({

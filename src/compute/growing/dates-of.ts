@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Trial } from '../../model/trial.ts';
 import { daysBetween } from '../days-between.ts';
 import { formatDate } from '../format/format-date.ts';
@@ -6,15 +7,20 @@ import { formatDate } from '../format/format-date.ts';
 export function datesOf(trial: Trial): { name: string; text: string }[] {
   const { sown, germinated, transplanted, cuts = [] } = trial.metadata.dates ?? {};
   const named: [string, string | undefined][] = [
-    ['Sown', sown],
-    ['Germinated', germinated],
-    ['Transplanted', transplanted],
-    ...cuts.map((date, index): [string, string] => [cuts.length > 1 ? `Cut ${index + 1}` : 'Cut', date]),
+    [say('Sown'), sown],
+    [say('Germinated'), germinated],
+    [say('Transplanted'), transplanted],
+    ...cuts.map((date, index): [string, string] => [
+      cuts.length > 1 ? say('Cut {cut}', { cut: index + 1 }) : say('Cut'),
+      date,
+    ]),
   ];
   const known = named.flatMap(([name, date]) => (date === undefined ? [] : [{ name, date }]));
   const first = known[0];
   return known.map(({ name, date }, index) => ({
     name,
-    text: formatDate(date) + (index === 0 ? '' : `, day ${daysBetween(first!.date, date)}`),
+    text:
+      formatDate(date) +
+      (index === 0 ? '' : `, ${say('day {day}', { day: daysBetween(first!.date, date) })}`),
   }));
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Reading, Trial } from '../../model/trial.ts';
 import { formatDate } from '../format/format-date.ts';
 import { formatBare } from '../format/format-quantity.ts';
@@ -27,16 +28,16 @@ export function readingsTable(trial: Trial): PageTable | null {
     .map(([key, heading, unit]) => ({ key, heading, unit, digits: mostDigits(readings, key) }));
   const remarks = readings.some(({ remark }) => remark !== '');
   return {
-    caption: 'Readings. The level was read before that row’s water was added; EC at 25 °C.',
+    caption: say('Readings. The level was read before that row’s water was added; EC at 25 °C.'),
     columns: [
-      { heading: 'Day', numeric: false },
-      { heading: 'Container', numeric: false },
+      { heading: say('Day'), numeric: false },
+      { heading: say('Container'), numeric: false },
       ...shown.map(({ heading, unit }) => ({
-        heading,
+        heading: say(heading),
         numeric: true,
         ...(unitName(unit) === '' ? {} : { unit: unitInBoth(unit) }),
       })),
-      ...(remarks ? [{ heading: 'Remark', numeric: false }] : []),
+      ...(remarks ? [{ heading: say('Remark'), numeric: false }] : []),
     ],
     rows: readings.map((reading) => ({
       heading: formatDate(reading.date),

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Trial } from '../../model/trial.ts';
 import { formatDate } from '../format/format-date.ts';
 import { positionKey } from '../position-key.ts';
@@ -22,8 +23,9 @@ export function remarksOf(trial: Trial): Remark[] {
 
 /** A row of the harvest in words: its position, and its plant and cut where they are not the first. */
 export function recordPlace(record: Trial['harvest'][number]): string {
-  const plant = record.plant === null || record.plant === 1 ? '' : `, plant ${record.plant}`;
-  const cut = record.cut === 1 ? '' : `, cut ${record.cut}`;
+  const plant =
+    record.plant === null || record.plant === 1 ? '' : `, ${say('plant {plant}', { plant: record.plant })}`;
+  const cut = record.cut === 1 ? '' : `, ${say('cut {cut}', { cut: record.cut })}`;
   return positionKey(record) + plant + cut;
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Findings } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { formatNumber } from '../format/format-number.ts';
@@ -5,7 +6,7 @@ import { formatQuantity } from '../format/format-quantity.ts';
 import { type LevelNames, treatmentName } from '../format/level-names.ts';
 import { bareP } from '../tables/inference/bare-p.ts';
 import { termName } from '../tables/inference/names-of.ts';
-import { measureNames } from '../tables/measures.ts';
+import { measureName } from '../tables/measures.ts';
 import { noNumber, type Text } from '../tables/page-table.ts';
 import { digitsFor } from '../tables/treatment-summary.ts';
 import { headlineOf } from '../words/headline.ts';
@@ -50,7 +51,7 @@ function figuresOf({ trial, findings, names }: TrialVersion): Map<string, Text> 
     const name = treatmentName(trial, treatment, names);
     const mean = summaries[index]?.mean ?? null;
     if (mean !== null) {
-      const figure = `${name}: mean ${measureNames[measure]}`;
+      const figure = say('{name}: mean {measure}', { name, measure: measureName(measure) });
       figures.set(figure, formatQuantity(mean, findings.variable.unit, digits));
     }
     if (perArea !== null) figures.set(`${name}: yield`, formatQuantity(perArea, 'kg/m2', 2));

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Findings, Inference } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { formatNumber } from '../format/format-number.ts';
@@ -30,13 +31,14 @@ export function analysisWorking(
   const both = unitInBoth(unit);
   return {
     units: {
-      caption:
+      caption: say(
         'Each experimental unit: the mean of what was weighed in it, what the model makes of it, and what is left',
+      ),
       columns: [
-        { heading: 'Unit', numeric: false },
-        { heading: 'Mean', unit: both, numeric: true },
-        { heading: 'Fitted', unit: both, numeric: true },
-        { heading: 'Residual', unit: both, numeric: true },
+        { heading: say('Unit'), numeric: false },
+        { heading: say('Mean'), unit: both, numeric: true },
+        { heading: say('Fitted'), unit: both, numeric: true },
+        { heading: say('Residual'), unit: both, numeric: true },
       ],
       rows: (inference.residuals ?? []).map(({ unit: name, fitted, residual }) => ({
         heading: name,
@@ -56,7 +58,7 @@ function stepsOf(trial: Trial, inference: Inference): { name: string; formula: s
           {
             name: `F, ${termName(trial, term)}`,
             formula:
-              `mean square ÷ mean square of the error between ${error ?? 'unit'}s = ` +
+              `${say('mean square ÷ mean square of the error {between}', { between: say(`between ${error ?? 'unit'}s`) })} = ` +
               `${formatNumber(square, 2)} ÷ ${formatNumber(square / f, 2)} = ${formatNumber(f, 2)}`,
           },
         ],
@@ -65,9 +67,9 @@ function stepsOf(trial: Trial, inference: Inference): { name: string; formula: s
   if (pair && pair.estimate !== null && pair.se !== null && pair.upper !== null) {
     const q = formatNumber((pair.upper - pair.estimate) / pair.se, 3);
     tests.push({
-      name: 'Limits of a difference',
+      name: say('Limits of a difference'),
       formula:
-        'difference ± (q ÷ √2) × its standard error; for the first pair ' +
+        `${say('difference ± (q ÷ √2) × its standard error; for the first pair')} ` +
         `${formatNumber(pair.estimate, 2, { plus: true })} ± ${q} × ${formatNumber(pair.se, 2)}`,
     });
   }

@@ -1,3 +1,5 @@
+import { unitName } from '../format/unit-name.ts';
+import { say } from '../../model/say.ts';
 import type { TreatmentDescription } from '../../model/findings.ts';
 import { formatNumber } from '../format/format-number.ts';
 
@@ -9,19 +11,19 @@ export function areaSteps(description: TreatmentDescription): { name: string; fo
   const area = kilograms / yieldByArea;
   const steps = [
     {
-      name: 'Yield',
+      name: say('Yield'),
       formula:
-        'weight of the pots ÷ their part of the cover = ' +
+        `${say('weight of the pots ÷ their part of the cover')} = ` +
         `${formatNumber(kilograms, 3)}\u00a0kg ÷ ${formatNumber(area, 4)}\u00a0m² = ${formatNumber(yieldByArea, 2)}\u00a0kg/m²`,
     },
   ];
   const days = description.days_from_transplanting ?? description.days_from_sowing;
   if (byDay !== null && days !== null) {
     steps.push({
-      name: 'Yield a day',
+      name: say('Yield a day'),
       formula:
-        '1000 × yield ÷ days = ' +
-        `1000 × ${formatNumber(yieldByArea, 4)} ÷ ${days} = ${formatNumber(byDay, 1)}\u00a0g/m² a day`,
+        `${say('1000 × yield ÷ days')} = ` +
+        `1000 × ${formatNumber(yieldByArea, 4)} ÷ ${days} = ${formatNumber(byDay, 1)}\u00a0${unitName('g/m2/day')}`,
     });
   }
   return steps;

@@ -1,3 +1,5 @@
+import { formatPercent } from '../format/format-percent.ts';
+import { say } from '../../model/say.ts';
 import type { Summary } from '../../model/findings.ts';
 import { formatNumber } from '../format/format-number.ts';
 
@@ -14,29 +16,33 @@ export function summarySteps(
   const finer = (value: number) => formatNumber(value, Math.max(0, digits) + 2);
   const steps: { name: string; formula: string }[] = [];
   const add = (name: string, formula: string) => steps.push({ name, formula });
-  if (mean !== null) add('Mean', `sum ÷ n = ${whole(mean * n)} ÷ ${n} = ${whole(mean)} ${unit}`);
+  if (mean !== null)
+    add(say('Mean'), `${say('sum ÷ n')} = ${whole(mean * n)} ÷ ${n} = ${whole(mean)} ${unit}`);
   if (mean !== null && sd !== null) {
     const squares = `${finer(sd * sd * (n - 1))} ÷ ${n - 1}`;
     add(
-      'Standard deviation',
-      `√(sum of squared differences from the mean ÷ (n − 1)) = √(${squares}) = ${whole(sd)} ${unit}`,
+      say('Standard deviation'),
+      `${say('√(sum of squared differences from the mean ÷ (n − 1))')} = √(${squares}) = ${whole(sd)} ${unit}`,
     );
     if (cv !== null) {
       add(
-        'CV',
-        `100 × standard deviation ÷ mean = 100 × ${finer(sd)} ÷ ${finer(mean)} = ${formatNumber(cv, 1)}%`,
+        say('CV'),
+        `${say('100 × standard deviation ÷ mean')} = 100 × ${finer(sd)} ÷ ${finer(mean)} = ${formatPercent(cv, 1)}`,
       );
     }
   }
   if (se !== null && sd !== null) {
-    add('Standard error', `standard deviation ÷ √n = ${finer(sd)} ÷ √${n} = ${whole(se)} ${unit}`);
+    add(
+      say('Standard error'),
+      `${say('standard deviation ÷ √n')} = ${finer(sd)} ÷ √${n} = ${whole(se)} ${unit}`,
+    );
   }
   const [lower, upper] = (ci95 ?? []) as number[];
   if (se !== null && mean !== null && lower !== undefined && upper !== undefined) {
     const t = formatNumber((upper - mean) / se, 4);
     add(
-      '95% interval',
-      `mean ± t × standard error = ${finer(mean)} ± ${t} × ${finer(se)} = ${whole(lower)} to ${whole(upper)} ${unit}`,
+      say('95% interval'),
+      `${say('mean ± t × standard error')} = ${finer(mean)} ± ${t} × ${finer(se)} = ${say('{from} to {to}', { from: whole(lower), to: whole(upper) })} ${unit}`,
     );
   }
   return steps;

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Findings, Summary, TreatmentDescription } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { type Cut } from '../cuts.ts';
@@ -6,7 +7,7 @@ import { formatNumber } from '../format/format-number.ts';
 import { type LevelNames, treatmentName } from '../format/level-names.ts';
 import { printedResolution } from '../format/printed-resolution.ts';
 import { unitName } from '../format/unit-name.ts';
-import { type Measure, measureNames } from '../tables/measures.ts';
+import { type Measure, measureName } from '../tables/measures.ts';
 import { digitsFor } from '../tables/treatment-summary.ts';
 import { treatmentKey } from '../treatments.ts';
 import { type Yields, yieldsOf } from '../yields.ts';
@@ -57,10 +58,11 @@ function working(
 ): MeasureWorking {
   const unit = unitName(findings.variable.unit);
   const digits = digitsOfValue(printedResolution(trial.metadata.variables[0]));
+  const measured = `${findings.variable.name} ${measureName(measure)}`;
   return {
     id,
     measure,
-    heading: `${findings.variable.name} ${measureNames[measure]}${unit === '' ? '' : `, in ${unit}`}`,
+    heading: unit === '' ? measured : say('{measured}, in {unit}', { measured, unit }),
     values: values.flatMap(({ place, value, rows }) =>
       value === null ? [] : [{ place, value: formatNumber(value, digits), rows }],
     ),
@@ -73,5 +75,5 @@ function working(
 
 function areaWorking(description: TreatmentDescription, id: string): TreatmentWorking['area'] {
   const steps = areaSteps(description);
-  return steps.length === 0 ? null : { id, heading: 'Yield by area and by day', steps };
+  return steps.length === 0 ? null : { id, heading: say('Yield by area and by day'), steps };
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Position, Trial } from '../../model/trial.ts';
 import type { Cut } from '../cuts.ts';
 import { positionKey } from '../position-key.ts';
@@ -49,14 +50,16 @@ export function valuesOf(yields: Yields, measure: Measure, rows: WeightsRows): V
 }
 
 function nameOf({ position, plant }: PlantYield): string {
-  return position.plants === 1 ? positionKey(position) : `${positionKey(position)} plant ${plant}`;
+  return position.plants === 1
+    ? positionKey(position)
+    : `${positionKey(position)} ${say('plant {plant}', { plant: String(plant) })}`;
 }
 
 function ofPlace(place: string, { value, unknown }: Yield, rows: WeightsRows, key: string): ValueOfPlace {
   return {
     place,
     value,
-    reason: unknown ? 'weight unknown' : value === null ? 'not counted by its status' : '',
+    reason: unknown ? say('weight unknown') : value === null ? say('not counted by its status') : '',
     rows: rows.get(key) ?? [],
   };
 }
@@ -69,7 +72,7 @@ function ofContainers(yields: Yields, rows: WeightsRows): ValueOfPlace[] {
     return {
       place,
       value: unknown || values.length === 0 ? null : values.reduce((total, value) => total + value, 0),
-      reason: unknown ? 'a pot of unknown weight' : 'nothing counted in it',
+      reason: unknown ? say('a pot of unknown weight') : say('nothing counted in it'),
       rows: pots.flatMap(({ position }: { position: Position }) => rows.get(positionKey(position)) ?? []),
     };
   });

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Findings } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import type { LevelNames } from '../format/level-names.ts';
@@ -12,10 +13,10 @@ export function workingGroups(
   names: LevelNames,
 ): { heading: string; workings: TreatmentWorking[] }[] {
   const groups = [
-    { cut: 'all' as const, heading: 'All cuts together', descriptions: findings.treatments },
+    { cut: 'all' as const, heading: say('All cuts together'), descriptions: findings.treatments },
     ...findings.treatments_by_cut.map(({ cut, treatments }) => ({
       cut,
-      heading: `Cut ${cut}`,
+      heading: say('Cut {cut}', { cut }),
       descriptions: treatments,
     })),
   ];
