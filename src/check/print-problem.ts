@@ -22,6 +22,16 @@ export function printCount(problems: readonly Problem[]): string {
   ].join(', ');
 }
 
+/** What the command prints and the page lets one keep: one line a problem, then a count. */
+export function printReport(problems: readonly Problem[]): string {
+  return [...problems.map(printProblem), printCount(problems)].map((line) => `${line}\n`).join('');
+}
+
+/** The same for machines. */
+export function printJson(problems: readonly Problem[]): string {
+  return `${JSON.stringify(problems, null, 2)}\n`;
+}
+
 const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** By file, line, column and rule; a fault without a line stands before those with one. */

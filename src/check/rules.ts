@@ -114,6 +114,7 @@ import unknownUnit from './rules/unknown-unit.ts';
 import unlikelySize from './rules/unlikely-size.ts';
 import unlikelySpread from './rules/unlikely-spread.ts';
 import unpairedQuote from './rules/unpaired-quote.ts';
+import unreadArchive from './rules/unread-archive.ts';
 import unreadFile from './rules/unread-file.ts';
 import unreleasedChanges from './rules/unreleased-changes.ts';
 import valueNotANumber from './rules/value-not-a-number.ts';
@@ -249,6 +250,7 @@ export const rules: readonly Rule[] = [
   unlikelySize,
   unlikelySpread,
   unpairedQuote,
+  unreadArchive,
   unreadFile,
   unreleasedChanges,
   valueNotANumber,

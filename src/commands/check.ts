@@ -1,12 +1,14 @@
 /** `check`: prints every problem of a content folder or of one trial folder. */
 import { parseArgs, styleText } from 'node:util';
-import { printCount, printProblem } from '../check/print-problem.ts';
+import { printCount, printJson, printProblem, printReport } from '../check/print-problem.ts';
 import { hasError, type Problem } from '../model/problem.ts';
 import { annotation } from './annotation.ts';
 import { folderArgument, kindOfFolder } from './folder-argument.ts';
 import { contentFolder } from './folders.ts';
 import { loadContent, loadTrial } from './load-content.ts';
 import { wrongUse } from './usage.ts';
+
+export { printReport as report };
 
 export async function run(args: string[]): Promise<number> {
   const { values, positionals } = parseArgs({
@@ -27,14 +29,9 @@ function written(
   folder: string,
   { json, github }: { json: boolean; github: boolean },
 ): string {
-  if (json) return `${JSON.stringify(problems, null, 2)}\n`;
+  if (json) return printJson(problems);
   if (github) return problems.map((problem) => `${annotation(problem, folder)}\n`).join('');
-  return process.stdout.isTTY ? inColour(problems) : report(problems);
-}
-
-/** One line a problem, then a count. */
-export function report(problems: readonly Problem[]): string {
-  return [...problems.map(printProblem), printCount(problems)].map((line) => `${line}\n`).join('');
+  return process.stdout.isTTY ? inColour(problems) : printReport(problems);
 }
 
 const colours = { error: 'red', warning: 'yellow', note: 'cyan' } as const;

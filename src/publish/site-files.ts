@@ -10,6 +10,7 @@ import { csvText } from './csv.ts';
 import { csvwMetadata } from './csvw.ts';
 import { dataset, finished } from './dataset.ts';
 import { datasetIndex } from './dataset-index.ts';
+import { exampleFolder } from './example-folder.ts';
 import { feed } from './feed.ts';
 import { licence } from './licence.ts';
 import { madeOnce } from './made-once.ts';
@@ -100,6 +101,7 @@ export const siteFiles = madeOnce('site-files', (library: Library): PublishedFil
       'The catalogue of the datasets, for those who gather them (DCAT 3).',
       catalog(library),
     ),
+    ...exampleFolder(library),
     textFile('feed.xml', 'application/atom+xml', 'Every release, newest first (Atom).', feed(library)),
     textFile('sitemap.xml', 'application/xml', 'Every page, for search engines.', sitemap(library)),
     textFile(

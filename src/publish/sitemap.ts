@@ -12,6 +12,7 @@ export const standingPages = [
   'compare/',
   'data/',
   'data/checks/',
+  'check/',
   'methods/',
   'search/',
   'licence/',

@@ -1,0 +1,26 @@
+import type { ArchiveFault } from '../../read/unzip.ts';
+import type { Report, Rule } from '../rule.ts';
+import { showText } from '../show-value.ts';
+
+const rule: Rule = {
+  rule: 'unread-archive',
+  severity: 'error',
+  acceptable: false,
+  title: 'Archive or folder that was not taken in',
+  meaning:
+    'The page of checks reads a zip archive as the folder that it holds. One that is cut off, or more than any trial has, is left alone.',
+  example: '"autumn.zip" is no zip archive, or is cut off; make it again, or give the folder itself',
+};
+export default rule;
+
+const words: Readonly<Record<ArchiveFault, string>> = {
+  'no zip': 'is no zip archive, or is cut off; make it again, or give the folder itself',
+  'too large': 'holds more than 500 MB; give one trial at a time, and leave out what is no part of it',
+  'too many files': 'holds more than 20 000 files; give the folder of one trial',
+};
+
+/** @param name the archive's; empty for all that was given together */
+export function reportUnreadArchive(report: Report, name: string, fault: ArchiveFault): void {
+  const said = name === '' ? 'what was given' : showText(name);
+  report(rule, { file: name === '' ? 'all' : name, found: name || null, message: `${said} ${words[fault]}` });
+}

@@ -1,0 +1,99 @@
+/** What the check found, as HTML: the same words as the command line's, and the line that each speaks of. */
+import { printCount } from '../../check/print-problem.ts';
+import { hasError, type Problem, type Severity } from '../../model/problem.ts';
+import { escapeHtml, wordsHtml, type FirstUnits } from '../html.ts';
+import type { FileProblems, Outcome, ShownProblem, TrialOutcome } from './outcome.ts';
+
+const severities: Readonly<Record<Severity, string>> = { error: 'Error', warning: 'Warning', note: 'Note' };
+
+/** What was checked, as a reader would call it. */
+export function nameOf({ kind, names }: Outcome): string {
+  if (kind === 'trial') return names[0] ?? 'what was given';
+  return names.length === 1 ? `the folder of 1 trial` : `the folder of ${names.length} trials`;
+}
+
+/** The result in one sentence, for the heading and to be read out. */
+export function verdict(outcome: Outcome): string {
+  const name = nameOf(outcome);
+  if (outcome.problems.length === 0) return `Nothing to mend in ${name}`;
+  const found = printCount(outcome.problems);
+  return hasError(outcome.problems)
+    ? `To be mended in ${name}: ${found}`
+    : `Fit to be published, ${name}: ${found}`;
+}
+
+/** All of the result below its heading. */
+export function outcomeHtml(outcome: Outcome, checks: string, first: FirstUnits): string {
+  return [
+    ...outcome.files.map((file) => fileHtml(file, checks)),
+    ...outcome.trials.map((trial) => trialHtml(trial, first)),
+  ].join('');
+}
+
+function fileHtml({ file, count, shown }: FileProblems, checks: string): string {
+  const more = count - shown.length;
+  const rest =
+    more > 0 ? `<p class="note">And ${more} more in this file; the text to keep has them all.</p>` : '';
+  return (
+    `<section class="file-problems"><h3><code>${escapeHtml(file)}</code> ` +
+    `<span class="unit">${escapeHtml(printCount(shown.map(({ problem }) => problem)))}</span></h3>` +
+    `<ol>${shown.map((one) => problemHtml(one, checks)).join('')}</ol>${rest}</section>`
+  );
+}
+
+function problemHtml({ problem, excerpt, title, meaning }: ShownProblem, checks: string): string {
+  const line =
+    excerpt === null
+      ? ''
+      : `<p class="excerpt"><code>${escapeHtml(excerpt.before)}` +
+        `${excerpt.marked === '' ? '' : `<mark>${escapeHtml(excerpt.marked)}</mark>`}` +
+        `${escapeHtml(excerpt.after)}</code></p>`;
+  return (
+    `<li class="problem severity-${problem.severity}">` +
+    `<p class="problem-place"><strong>${severities[problem.severity]}</strong> ${placeHtml(problem)}</p>` +
+    `<p class="message">${escapeHtml(problem.message)}</p>${line}${pairHtml(problem)}` +
+    (problem.hint === null ? '' : `<p>${escapeHtml(problem.hint)}</p>`) +
+    `<details><summary>${escapeHtml(title)}</summary><p>${escapeHtml(meaning)} ` +
+    `<a href="${escapeHtml(`${checks}#${problem.rule}`)}" target="_blank" rel="noopener">` +
+    `<code>${escapeHtml(problem.rule)}</code> in the list of checks (opens beside this page)</a></p></details></li>`
+  );
+}
+
+function placeHtml({ line, column }: Problem): string {
+  if (line === null) return 'the whole file';
+  return column === null ? `line ${line}` : `line ${line}, column ${column}`;
+}
+
+/** What stands there and what should, where both are short enough to be set beside each other. */
+function pairHtml({ found, expected }: Problem): string {
+  if (expected === null || expected === '') return '';
+  const stands =
+    found === null || found === '' ? '' : `<dt>Stands there</dt><dd><code>${escapeHtml(found)}</code></dd>`;
+  return `<dl class="pair">${stands}<dt>To be written</dt><dd><code>${escapeHtml(expected)}</code></dd></dl>`;
+}
+
+function trialHtml(trial: TrialOutcome, first: FirstUnits): string {
+  const { id, title, finding, restsOn } = trial;
+  return (
+    `<section class="would-publish"><h3>What would be published of ${escapeHtml(title)}</h3>` +
+    (finding === null ? '' : `<p class="finding">${wordsHtml(finding, first)}</p>`) +
+    (restsOn === null ? '' : `<p>${wordsHtml(restsOn, first)}</p>`) +
+    `<ul>${published(trial, id)
+      .map((item) => `<li>${item}</li>`)
+      .join('')}</ul></section>`
+  );
+}
+
+function published({ counts, queries, status }: TrialOutcome, id: string): string[] {
+  const page = `A page of the trial at <code>trials/${escapeHtml(id)}/</code>`;
+  const open =
+    queries === 0
+      ? 'No open query beside it.'
+      : `${queries === 1 ? 'One open query' : `${queries} open queries`} beside it: each warning and each accepted problem, in the words above.`;
+  if (counts === null) return [`${page}, and no dataset: it is ${status}.`, open];
+  return [
+    `${page}, with its figures, tables and every step of the reckoning.`,
+    `The weights as they stand, ${counts.weighed} of ${counts.set} set and weighed, with their metadata, at <code>data/${escapeHtml(id)}/</code>.`,
+    open,
+  ];
+}

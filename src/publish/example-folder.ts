@@ -1,0 +1,36 @@
+import type { Library } from '../model/library.ts';
+import type { Trial } from '../model/trial.ts';
+import { archive } from './archive.ts';
+import type { PublishedFile } from './published-file.ts';
+
+/** An example is tried over any line: 2 MB. */
+const largest = 2_000_000;
+
+/** The trial whose folder is the example: the newest finished one without a query, or else the newest finished. */
+export function exampleTrial({ trials }: Library): Trial | null {
+  const fit = trials
+    .filter(({ trial, findings }) => findings !== null && sizeOf(trial) <= largest)
+    .map(({ trial }) => trial);
+  return fit.find(({ queries }) => queries.length === 0) ?? fit[0] ?? null;
+}
+
+function sizeOf({ files }: Trial): number {
+  return [...files.values()].reduce((sum, bytes) => sum + bytes.length, 0);
+}
+
+/** A trial's folder as the grower keeps it, to be tried on the page of checks and to begin one's own from. */
+export function exampleFolder(library: Library): PublishedFile[] {
+  const trial = exampleTrial(library);
+  if (trial === null) return [];
+  const files = [...trial.files].map(([name, bytes]) => ({ name, bytes }));
+  files.sort((a, b) => (a.name < b.name ? -1 : 1));
+  const day = trial.metadata.releases?.at(-1)?.date ?? '1980-01-01';
+  return [
+    {
+      name: 'check/example.zip',
+      bytes: archive(trial.id, day, files),
+      mediaType: 'application/zip',
+      description: `The folder of ${trial.metadata.title}, as its grower keeps it.`,
+    },
+  ];
+}
