@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { Findings } from '../model/findings.ts';
 import type { Trial } from '../model/trial.ts';
 import { isWeight } from '../model/units.ts';
@@ -8,7 +9,7 @@ import { inferences } from './inference/inferences.ts';
 import { nextTrial } from './next-trial.ts';
 import { nutrientsOf } from './nutrients/solution.ts';
 import { positionEffects } from './position/position-effects.ts';
-import { waterUsed } from './water.ts';
+import { waterUsed } from './water/water-used.ts';
 import { type Yields, yieldsOf } from './yields.ts';
 
 /**
@@ -31,7 +32,7 @@ export function computeFindings(trial: Trial): Findings {
     version: trial.metadata.version,
     variable: {
       id: variable.id,
-      name: variable.name,
+      name: say(variable.name),
       unit: isWeight(variable.unit) ? 'g' : (variable.unit ?? '1'),
     },
     counts: countsOf(trial),

@@ -4,6 +4,7 @@ import type { Trial } from '../model/trial.ts';
 import { say, sayCount } from '../model/say.ts';
 import { dayScale, type DayScale, monthStarts } from './day-scale.ts';
 import { drawEventMarks, drawEvents } from './event-marks.ts';
+import { cutLines } from './cut-lines.ts';
 import { readingsPanels } from './readings-panels.ts';
 import { drawing, element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
@@ -55,6 +56,7 @@ export function drawTimeLine(trial: Trial): Figure | null {
   const foot = y + marks.height;
   const months = drawMonths(scale, y, foot);
   const panels = readingsPanels(trial, scale, foot + 22);
+  const cuts = panels.height > 0 ? cutLines(trial, scale, foot + 22, foot + 22 + panels.height) : [];
   const words = drawEvents(events, foot + 22 + panels.height);
   const title = say('Time line');
   const said = milestones.map(({ date, what }) => say('{what} on {date}', { what, date: formatDate(date) }));
@@ -75,6 +77,7 @@ export function drawTimeLine(trial: Trial): Figure | null {
       element('line', { class: 'day', x1: scale.at(scale.first), x2: scale.at(scale.last), y1: y, y2: y }),
       above.svg,
       marks.svg,
+      ...cuts,
       panels.svg,
       words.svg,
     ),

@@ -3,6 +3,7 @@ import { formatBare, formatQuantity } from '../compute/format/format-quantity.ts
 import { squareMetres } from '../compute/growing-area.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Container, Trial } from '../model/trial.ts';
+import { cutLines, cutsOf } from './cut-lines.ts';
 import { dayScale } from './day-scale.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { element, drawing, label } from './svg.ts';
@@ -30,7 +31,7 @@ export function drawWaterOverTime(trial: Trial, options: FigureOptions = {}): Fi
     .filter(({ points }) => points.length > 1);
   if (lines.length === 0) return null;
   const scale = dayScale(
-    lines.flatMap(({ points }) => points.map(({ date }) => date)),
+    [...lines.flatMap(({ points }) => points.map(({ date }) => date)), ...cutsOf(trial)],
     [7, 84],
   );
   const title = 'Water used, from the first reading on';
@@ -57,6 +58,7 @@ export function drawWaterOverTime(trial: Trial, options: FigureOptions = {}): Fi
     svg: drawing(
       { id, title, description, kind: id },
       { height: foot + 18 },
+      ...cutLines(trial, scale, 30, foot - 10, foot - 16),
       linePanel(lines, 'water', 'water used (L)', scale, 0),
       ...months,
     ),

@@ -10,6 +10,7 @@ export const standingPages = [
   'trials/',
   'cultivars/',
   'compare/',
+  'solution/',
   'data/',
   'data/checks/',
   'check/',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { drawTimeLine } from '../../src/draw/time-line.ts';
-import { waterUsed } from '../../src/compute/water.ts';
+import { waterUsed } from '../../src/compute/water/water-used.ts';
 import { yieldsOf } from '../../src/compute/yields.ts';
 import { drawWaterOverTime, waterUsedUpTo } from '../../src/draw/water-over-time.ts';
 import { blockTrial } from '../support/example-trial.ts';

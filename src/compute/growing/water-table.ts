@@ -1,31 +1,66 @@
 import type { Findings } from '../../model/findings.ts';
+import type { Trial } from '../../model/trial.ts';
 import { formatBare } from '../format/format-quantity.ts';
 import { unitInBoth } from '../format/unit-in-both.ts';
-import { distinct, type PageTable } from '../tables/page-table.ts';
+import { distinct, type PageTable, type Text } from '../tables/page-table.ts';
 import { orNothing } from '../tables/treatment-summary.ts';
 
-/** Water used by each container; null where nothing was read. */
-export function waterTable(findings: Findings): PageTable | null {
-  const { water } = findings;
+/**
+ * Water used by each container, what is left of it and whether its first fill would have lasted; null where
+ * nothing was read. Numbers carry the uncertainty of the readings beside them.
+ */
+export function waterTable(trial: Trial, water: Findings['water']): PageTable | null {
   if (water.length === 0) return null;
-  const litres = (value: number | null, unit: string, digits: number) =>
-    orNothing(value, (number) => formatBare(number, unit, digits));
+  const quantity = (unit: string, digits: number, value: number | null | undefined): Text =>
+    orNothing(value ?? null, (number) => formatBare(number, unit, digits));
+  const finished = trial.metadata.status === 'finished';
   return {
     caption: `Water used: ${distinct(water.map(({ method }) => method)).join('; ')}`,
     columns: [
       { heading: 'Container', numeric: false },
       { heading: 'Water used', unit: unitInBoth('L'), numeric: true },
       { heading: 'Uncertain by', unit: unitInBoth('L'), numeric: true },
-      { heading: 'Water by fresh weight', unit: unitInBoth('L/kg'), numeric: true },
+      ...(finished
+        ? [{ heading: 'For its whole fresh weight', unit: unitInBoth('L/kg'), numeric: true }]
+        : []),
+      { heading: 'For each plant set and day', unit: unitInBoth('L'), numeric: true },
+      { heading: 'Left at the last reading', unit: unitInBoth('L'), numeric: true },
+      {
+        heading: finished ? 'Would the first fill have lasted?' : 'Will the first fill last?',
+        numeric: false,
+      },
     ],
     rows: water.map((each) => ({
       heading: each.container,
       cells: [
-        litres(each.used_L, 'L', 1),
-        litres(each.uncertainty_L ?? null, 'L', 1),
-        litres(each.L_per_kg, 'L/kg', 1),
+        quantity('L', 1, each.used_L),
+        quantity('L', 1, each.uncertainty_L),
+        ...(finished ? [quantity('L/kg', 1, each.L_per_kg)] : []),
+        quantity('L', 3, each.L_per_plant_day),
+        quantity('L', 1, each.left_L),
+        lastsInWords(each.fill_lasts),
       ],
     })),
-    notes: distinct(water.map(({ reason }) => reason)),
+    notes: distinct([
+      'Each level is read to about 2 mm. What evaporated beside the plants is counted with what went through them.',
+      sharedNote(trial),
+      ...water.flatMap(({ container, reason }) => (reason ? [`${container}: ${reason}`] : [])),
+    ]),
   };
+}
+
+function lastsInWords(lasts: boolean | null | undefined): string {
+  if (lasts === null || lasts === undefined) return 'cannot be told';
+  return lasts ? 'yes' : 'no';
+}
+
+/** Said where several treatments drew on one container: nothing tells their shares apart. */
+function sharedNote(trial: Trial): string {
+  const treatments = Map.groupBy(trial.positions, ({ container }) => container);
+  const shared = [...treatments.values()].some(
+    (positions) => new Set(positions.map(({ treatment }) => JSON.stringify(treatment))).size > 1,
+  );
+  return shared
+    ? 'Plants of several treatments drew on the same water, so it is not split between treatments.'
+    : '';
 }

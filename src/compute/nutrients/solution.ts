@@ -4,7 +4,7 @@ import { type Amounts, amountsOf } from './amounts.ts';
 import { type Balance, balanceOf } from './balance.ts';
 import { byNutrient } from './by-nutrient.ts';
 import { type EcEstimate, ecEstimates } from './ec-estimates.ts';
-import { milligramsPerMillimole } from './ions.ts';
+import { type IonId, ionIds, milligramsPerMillimole } from './ions.ts';
 import { type Ratios, ratiosOf } from './ratios.ts';
 import { reckonedForms } from './reckoned-forms.ts';
 import type { Recipe, Warning } from './recipe.ts';
@@ -34,6 +34,16 @@ export interface SolutionOptions {
 
 /** Published whatever the recipe holds; the rest only where something in the recipe gives or names it. */
 const always: readonly Nutrient[] = nutrientNames.slice(0, nutrientNames.indexOf('Cl'));
+
+/** The nutrients that are published of a recipe, in their order. */
+export function listedNutrients({ total }: Pick<Amounts, 'total'>): Nutrient[] {
+  return nutrientNames.filter((name) => always.includes(name) || total[name].value !== 0);
+}
+
+/** The ions that a recipe holds, or may hold, in their order. */
+export function listedIons({ meq }: Pick<Balance, 'meq'>): IonId[] {
+  return ionIds.filter((ion) => meq[ion].value !== 0);
+}
 
 /**
  * All that a recipe amounts to, for the pages and for the calculator: the recipe as written, at full strength.
@@ -71,10 +81,12 @@ export function nutrientsOf(
   nutrients: Recipe,
   options: SolutionOptions = {},
 ): NonNullable<Findings['nutrients']> {
-  const { amounts, balance, ec, warnings, reason } = solutionOf(nutrients, options);
-  const listed = nutrientNames.filter((name) => always.includes(name) || amounts.total[name].value !== 0);
+  const { amounts, balance, ec, millimoles, warnings, reason } = solutionOf(nutrients, options);
+  const listed = listedNutrients(amounts);
   return {
     mg_per_L: Object.fromEntries(listed.map((name) => [name, amounts.total[name].value])),
+    mmol_per_L: Object.fromEntries(listed.map((name) => [name, millimoles[name]])),
+    meq_per_L: Object.fromEntries(listedIons(balance).map((ion) => [ion, balance.meq[ion].value])),
     cations_meq: balance.cations.value,
     anions_meq: balance.anions.value,
     ec_estimates: [...ec],

@@ -24,7 +24,8 @@ export function stockWarnings(salts: readonly SaltInSolution[], ratio: number | 
   });
 }
 
-function stockName(name: string): string {
+/** A stock's name in a sentence: "stock A", or "the stock" where it has none. */
+export function stockInWords(name: string): string {
   return name === '' ? 'the stock' : `stock ${name}`;
 }
 
@@ -36,7 +37,7 @@ function compatibility(stock: string, members: readonly SaltInSolution[]): Warni
     if (calcium.length === 0 || others.length === 0) return [];
     const [called, deposit] = nutrient === 'S' ? ['sulfate', 'gypsum'] : ['phosphate', 'calcium phosphate'];
     const text =
-      `Calcium (${list(calcium)}) and ${called} (${list(others)}) share ${stockName(stock)}: in a concentrate they ` +
+      `Calcium (${list(calcium)}) and ${called} (${list(others)}) share ${stockInWords(stock)}: in a concentrate they ` +
       `come down as ${deposit}. Keep them in separate stocks.`;
     return [{ kind: 'settles', text, salt: others[0]!.place }];
   });
@@ -51,7 +52,7 @@ function dissolving(stock: Stock, members: readonly SaltInSolution[]): Warning[]
   return stock.salts.flatMap(({ name, oneIn }, at): Warning[] => {
     const limit = solubilityOf(name, members[at]!.analysis.formula);
     if (limit === null || oneIn <= 0.9 * limit) return [];
-    const amounts = `${whole(oneIn)} g in a litre of ${stockName(stock.name)}, and about ${whole(limit)} g dissolve in a litre of water at 20 C`;
+    const amounts = `${whole(oneIn)} g in a litre of ${stockInWords(stock.name)}, and about ${whole(limit)} g dissolve in a litre of water at 20 C`;
     const salt = members[at]!.place;
     return oneIn > limit
       ? [

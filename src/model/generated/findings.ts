@@ -318,6 +318,26 @@ export interface Findings {
      */
     uncertainty_L?: number | null;
     /**
+     * Whole days between the first and the last reading of the level.
+     */
+    days?: number;
+    /**
+     * Plants set in the container; those that died later count.
+     */
+    plants?: number;
+    /**
+     * Litres for each plant set and each day between the readings.
+     */
+    L_per_plant_day?: number | null;
+    /**
+     * Litres left in the container after the last reading, reckoned from its volume at the first.
+     */
+    left_L?: number | null;
+    /**
+     * Whether the first fill and the rain, without what was added, would have lasted to the container's last cut; days after the last reading at the use between the last two. Null where it is within the uncertainty.
+     */
+    fill_lasts?: boolean | null;
+    /**
      * How it was reckoned.
      */
     method: string;
@@ -334,6 +354,18 @@ export interface Findings {
      * Milligrams per litre by element or ion; null where a label does not give it.
      */
     mg_per_L: {
+      [k: string]: number | null;
+    };
+    /**
+     * Millimoles per litre of the same.
+     */
+    mmol_per_L?: {
+      [k: string]: number | null;
+    };
+    /**
+     * Milliequivalents per litre of each ion that the recipe holds, without sign.
+     */
+    meq_per_L?: {
       [k: string]: number | null;
     };
     /**
