@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { DictionarySection } from '../publish/dictionary.ts';
 import { escapeHtml } from './html.ts';
 
@@ -7,15 +8,15 @@ export function dictionaryHtml({ id, file, fields }: DictionarySection): string 
     const shown = example === '' ? '' : `<code>${escapeHtml(example)}</code>`;
     return (
       `<tr id="${id}-${anchor(name)}"><th scope="row"><code>${escapeHtml(name)}</code></th><td>${escapeHtml(meaning)}</td>` +
-      `<td>${escapeHtml(kind)}</td><td>${needed ? 'yes' : 'no'}</td><td>${shown}</td></tr>`
+      `<td>${escapeHtml(kind)}</td><td>${needed ? say('yes') : say('no')}</td><td>${shown}</td></tr>`
     );
   });
   const head = ['Name', 'Meaning', 'Kind', 'Needed', 'Example']
-    .map((each) => `<th scope="col">${each}</th>`)
+    .map((each) => `<th scope="col">${say(each)}</th>`)
     .join('');
   return (
-    `<div class="scroll" role="group" aria-label="Fields of ${escapeHtml(file)}" tabindex="0"><table class="dictionary">` +
-    `<caption><span>Fields of ${escapeHtml(file)}</span></caption><thead><tr>${head}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`
+    `<div class="scroll" role="group" aria-label="${escapeHtml(say('Fields of {file}', { file }))}" tabindex="0"><table class="dictionary">` +
+    `<caption><span>${escapeHtml(say('Fields of {file}', { file }))}</span></caption><thead><tr>${head}</tr></thead><tbody>${rows.join('')}</tbody></table></div>`
   );
 }
 

@@ -22,7 +22,8 @@ function run(list: HTMLTableElement, filters: HTMLElement, status: HTMLElement):
       row.hidden = !fits;
       if (fits) shown += 1;
     }
-    status.textContent = `${shown} of ${rows.length} trials shown.`;
+    const words = status.dataset['told'] ?? '';
+    status.textContent = words.replace('{shown}', String(shown)).replace('{all}', String(rows.length));
   }
 
   const asked = new URLSearchParams(location.search);

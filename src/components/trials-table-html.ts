@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { ListedTrial } from '../compute/tables/trials-list.ts';
 import { href } from './href.ts';
 import { escapeHtml } from './html.ts';
@@ -13,7 +14,7 @@ function rowHtml(trial: ListedTrial): string {
     `<td data-key="${key}" data-sort="${escapeHtml(sort)}">${escapeHtml(text)}</td>`;
   return (
     `<tr><th scope="row" data-sort="${escapeHtml(title)}"><a href="${href(`trials/${id}/`)}">${escapeHtml(title)}</a>` +
-    `${status === 'finished' ? '' : ` <span class="note">(${escapeHtml(status)})</span>`}</th>` +
+    `${status === 'finished' ? '' : ` <span class="note">(${escapeHtml(say(status))})</span>`}</th>` +
     cell('crop', crop) +
     cell('season', season, seasonOrder) +
     cell('setting', setting) +

@@ -8,11 +8,10 @@ for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-c
   button.addEventListener('click', () => {
     clipboard.writeText(button.dataset['copy'] ?? '').then(
       () => {
-        if (status) status.textContent = 'Copied.';
+        if (status) status.textContent = button.dataset['copied'] ?? '';
       },
       () => {
-        if (status)
-          status.textContent = 'The browser did not let the page copy; select the sentence instead.';
+        if (status) status.textContent = button.dataset['refused'] ?? '';
       },
     );
   });

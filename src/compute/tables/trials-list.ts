@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { TrialWithFindings } from '../../model/library.ts';
 
 /** A trial as the list of trials shows it; the texts are also what the list is filtered by. */
@@ -23,10 +24,10 @@ export function listedTrials(trials: readonly TrialWithFindings[]): ListedTrial[
       id,
       title,
       crop: crop.name,
-      season: `${season.name} ${season.year}`,
+      season: `${say(season.name)} ${season.year}`,
       seasonOrder: `${season.year} ${last}`,
-      setting: site.setting,
-      design: design.arrangement,
+      setting: say(site.setting),
+      design: say(design.arrangement),
       plants: positions.reduce((total, position) => total + position.plants, 0),
       status,
     };
