@@ -1,5 +1,5 @@
 import { largestFile } from './folder-files.ts';
-import { isHidden, most, unzip, type ArchiveFault, type TakenFiles } from './unzip.ts';
+import { isHidden, isOutside, most, unzip, type ArchiveFault, type TakenFiles } from './unzip.ts';
 
 /** A file that was given to a page: a `File` of the browser with its path from the folder that was given. */
 export interface GivenFile {
@@ -58,9 +58,11 @@ async function bytesOf(file: GivenFile): Promise<Uint8Array | 'not readable'> {
 
 /** An archive of one folder is that folder; of loose files, a folder named as the archive. */
 function addArchive(files: TakenFiles, name: string, inside: TakenFiles): void {
-  const tops = new Set([...inside.keys()].map((path) => path.split('/')[0]!));
-  const isFolder = tops.size === 1 && [...inside.keys()].every((path) => path.includes('/'));
+  const paths = [...inside.keys()].filter((path) => !isOutside(path));
+  const tops = new Set(paths.map((path) => path.split('/')[0]!));
+  const isFolder = tops.size === 1 && paths.every((path) => path.includes('/'));
   // Browsers number what is downloaded twice: "autumn (1).zip".
   const folder = name.replace(/\.zip$/i, '').replace(/ ?\(\d+\)$/, '');
-  for (const [path, content] of inside) files.set(isFolder ? path : `${folder}/${path}`, content);
+  for (const [path, content] of inside)
+    files.set(isFolder || isOutside(path) ? path : `${folder}/${path}`, content);
 }

@@ -1,5 +1,5 @@
 import type { FolderFiles, Unread } from './folder-files.ts';
-import type { Taken } from './unzip.ts';
+import { isOutside, type Taken } from './unzip.ts';
 
 /** A trial's folder among what was given. */
 export interface GivenTrial {
@@ -48,28 +48,21 @@ export function trialFolders(taken: Tree): GivenFolders {
 
 /** Takes off a folder that holds all the rest and is nobody's in particular. */
 function withoutWrapping(tree: Tree, name: string | null): { name: string | null; tree: Tree } {
-  const paths = [...tree.keys()].filter(isPlain);
+  const paths = [...tree.keys()].filter((path) => !isOutside(path));
   const first = paths[0]?.split('/')[0] ?? '';
   const isAround = paths.length > 0 && paths.every((path) => path.startsWith(`${first}/`));
   if (!isAround || first === 'trials') return { name, tree };
   const inside = new Map(
-    [...tree].map(([path, content]) => [isPlain(path) ? path.slice(first.length + 1) : path, content]),
+    [...tree].map(([path, content]) => [isOutside(path) ? path : path.slice(first.length + 1), content]),
   );
   return withoutWrapping(inside, first);
-}
-
-/** False for a path that climbs out of its archive, which belongs to no folder. */
-function isPlain(path: string): boolean {
-  return (
-    !/^[A-Za-z]:/.test(path) && path.split('/').every((step) => step !== '' && step !== '.' && step !== '..')
-  );
 }
 
 function foldersOf(tree: Tree): Map<string, Map<string, Taken>> {
   const folders = new Map<string, Map<string, Taken>>();
   for (const [path, content] of tree) {
     const cut = path.indexOf('/');
-    if (cut === -1 || !isPlain(path)) continue;
+    if (cut === -1 || isOutside(path)) continue;
     const inside = folders.get(path.slice(0, cut)) ?? new Map<string, Taken>();
     folders.set(path.slice(0, cut), inside.set(path.slice(cut + 1), content));
   }

@@ -60,7 +60,7 @@ export function isHidden(path: string): boolean {
 }
 
 /** True for a path that would lead out of the folder it is unpacked into, or is no path at all. */
-function isOutside(path: string): boolean {
+export function isOutside(path: string): boolean {
   const steps = path.split('/');
   return (
     path.length > longestPath ||

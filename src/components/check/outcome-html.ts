@@ -30,13 +30,12 @@ export function outcomeHtml(outcome: Outcome, checks: string, first: FirstUnits)
   ].join('');
 }
 
-function fileHtml({ file, count, shown }: FileProblems, checks: string): string {
-  const more = count - shown.length;
+function fileHtml({ file, count, more, shown }: FileProblems, checks: string): string {
   const rest =
     more > 0 ? `<p class="note">And ${more} more in this file; the text to keep has them all.</p>` : '';
   return (
     `<section class="file-problems"><h3><code>${escapeHtml(file)}</code> ` +
-    `<span class="unit">${escapeHtml(printCount(shown.map(({ problem }) => problem)))}</span></h3>` +
+    `<span class="unit">${escapeHtml(count)}</span></h3>` +
     `<ol>${shown.map((one) => problemHtml(one, checks)).join('')}</ol>${rest}</section>`
   );
 }

@@ -1,9 +1,11 @@
 import type { CheckedTaken } from '../../check/check-taken.ts';
 import { excerpts } from '../../check/excerpt.ts';
+import { printCount } from '../../check/print-problem.ts';
 import { rules } from '../../check/rules.ts';
 import { findingSentence } from '../../compute/words/finding-sentence.ts';
 import { restsOnSentence } from '../../compute/words/rests-on-sentence.ts';
 import type { Cultivar } from '../../model/library.ts';
+import type { Problem } from '../../model/problem.ts';
 import type { FileProblems, GivenTrialWithFindings, Outcome, ShownProblem, TrialOutcome } from './outcome.ts';
 
 /** So many problems of a file are shown; more are mostly echoes, and all are in the text that can be kept. */
@@ -23,16 +25,16 @@ export function outcomeOf(checked: CheckedTaken, trials: readonly GivenTrialWith
 function byFile({ problems, bytesOf }: CheckedTaken): FileProblems[] {
   const excerptOf = excerpts(bytesOf);
   const ruleOf = new Map(rules.map((rule) => [rule.rule, rule]));
-  const files = new Map<string, { count: number; shown: ShownProblem[] }>();
-  for (const problem of problems) {
-    const of = files.get(problem.file) ?? { count: 0, shown: [] };
-    files.set(problem.file, of);
-    of.count += 1;
-    if (of.shown.length >= mostShown) continue;
+  const shown = (problem: Problem): ShownProblem => {
     const { title = problem.rule, meaning = '' } = ruleOf.get(problem.rule) ?? {};
-    of.shown.push({ problem, excerpt: excerptOf(problem), title, meaning });
-  }
-  return [...files].map(([file, of]) => ({ file, ...of }));
+    return { problem, excerpt: excerptOf(problem), title, meaning };
+  };
+  return [...Map.groupBy(problems, ({ file }) => file)].map(([file, own]) => ({
+    file,
+    count: printCount(own),
+    more: Math.max(0, own.length - mostShown),
+    shown: own.slice(0, mostShown).map(shown),
+  }));
 }
 
 function trialOutcome(

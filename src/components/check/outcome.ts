@@ -16,8 +16,10 @@ export interface ShownProblem {
 export interface FileProblems {
   /** As problems name it. */
   file: string;
-  /** All there are. */
-  count: number;
+  /** All there are, as "2 errors, 1 warning, 0 notes". */
+  count: string;
+  /** How many are not shown. */
+  more: number;
   shown: readonly ShownProblem[];
 }
 
