@@ -8,20 +8,29 @@ import type { CheckedContent } from './load-content.ts';
 import { type Progress, progressOf } from './progress.ts';
 
 /** What a site is called until its site.yaml can be read; only the development server shows it. */
-const unnamed = {
+export const unnamed = {
   title: 'A site without a readable site.yaml',
   url: 'http://localhost/',
   publisher: 'Unknown',
   licence: 'CC0-1.0',
 };
 
+/** The library of a content: that which the check of its fact sheets has computed already, where there are any. */
+export function libraryOf(content: CheckedContent): Library {
+  return content.library ?? computeLibrary(content);
+}
+
 /** Computes the findings of every finished trial, in the site's language, and puts the newest trials first. */
-export function libraryOf(content: CheckedContent, progress: Progress = progressOf('Computing')): Library {
+export function computeLibrary(
+  content: Omit<CheckedContent, 'library'>,
+  progress: Progress = progressOf('Computing'),
+): Library {
   writeIn(languageOf(content.site?.language));
   const sorted = [...content.trials].sort(newestFirst);
   const trials = siteFindings(sorted, (count) => progress.done(count, sorted.length));
   progress.end();
-  return { site: content.site ?? unnamed, cultivars: content.cultivars, trials, problems: content.problems };
+  const { cultivars, factSheets, problems } = content;
+  return { site: content.site ?? unnamed, cultivars, trials, factSheets, problems };
 }
 
 /** By the last day that the trial knows, then by season and id, so that the order never depends on the disk. */

@@ -2,13 +2,18 @@
 import { basename, resolve } from 'node:path';
 import { checkAcrossTrials } from '../check/check-across-trials.ts';
 import { checkCultivars, checkSite } from '../check/check-content.ts';
+import { checkFactSheets } from '../check/fact-sheets.ts';
 import { type CheckContext, checkTrial } from '../check/check-trial.ts';
 import { compareProblems } from '../check/print-problem.ts';
-import type { Cultivar, SiteSettings } from '../model/library.ts';
+import { siteFindings } from '../compute/site-findings.ts';
+import type { FactSheet } from '../model/fact-sheet.ts';
+import type { Cultivar, Library, SiteSettings } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
 import type { Trial } from '../model/trial.ts';
 import type { FolderFiles } from '../read/folder-files.ts';
-import { listTrials, readContentFiles, readTrialFolder } from '../read/folder.ts';
+import { listTrials, readContentFiles, readSheetsFolder, readTrialFolder } from '../read/folder.ts';
+import { checkSheets } from '../sheets/check-sheets.ts';
+import { computeLibrary, unnamed } from './library-of.ts';
 import { type Progress, progressOf } from './progress.ts';
 
 /** A checked content folder. Trials with an error are left out; every problem is there, sorted. */
@@ -17,9 +22,13 @@ export interface CheckedContent {
   cultivars: readonly Cultivar[];
   /** In the order of their ids. */
   trials: readonly Trial[];
+  /** Those across trials. */
+  factSheets: readonly FactSheet[];
   problems: readonly Problem[];
   /** How many trial folders there are, good or not. */
   folders: number;
+  /** What was found already, since fact sheets are checked against findings; null where there are no sheets. */
+  library: Library | null;
 }
 
 /** Today in UTC, as the checks take it: `TANKSIDE_TODAY` sets it, so that a build can be repeated. */
@@ -52,14 +61,28 @@ export async function loadContent(
   progress.end();
   const across = checkAcrossTrials(trials, cultivars.value ?? [], 'trials/');
   problems.push(...across.problems);
-  problems.sort(compareProblems);
-  return {
+  const sheets = checkFactSheets(await readSheetsFolder(content));
+  problems.push(...sheets.problems);
+  const checked: CheckedContent = {
     site: site.value,
     cultivars: cultivars.value ?? [],
     trials: across.trials,
-    problems,
+    factSheets: sheets.value ?? [],
+    problems: problems.sort(compareProblems),
     folders: ids.length,
+    library: null,
   };
+  return withSheets(checked, ids);
+}
+
+/** The content with its fact sheets checked against the findings, where it has any. */
+function withSheets(content: CheckedContent, ids: readonly string[]): CheckedContent {
+  const sheets = [...content.factSheets, ...content.trials.flatMap(({ factSheets }) => factSheets ?? [])];
+  if (sheets.length === 0) return content;
+  const library = computeLibrary(content);
+  const faulty = new Set(ids.filter((id) => !content.trials.some((trial) => trial.id === id)));
+  const problems = [...content.problems, ...checkSheets(library, { faulty })].sort(compareProblems);
+  return { ...content, problems, library: { ...library, problems } };
 }
 
 /** How many folders are read while one is checked. */
@@ -82,7 +105,17 @@ export async function loadTrial(
   folder: string,
 ): Promise<{ trial: Trial | null; problems: readonly Problem[] }> {
   const path = resolve(folder);
-  return checkTrial(basename(path), await readTrialFolder(path), await contextOf(path));
+  const context = await contextOf(path);
+  const { trial, problems } = checkTrial(basename(path), await readTrialFolder(path), context);
+  if (trial?.factSheets === undefined) return { trial, problems };
+  const library = {
+    site: unnamed,
+    cultivars: context.cultivars ?? [],
+    trials: siteFindings([trial]),
+    problems,
+  };
+  const ofSheets = checkSheets(library, { alone: true });
+  return { trial, problems: [...problems, ...ofSheets].sort(compareProblems) };
 }
 
 /** What a check of one trial folder needs to know beside its files. */

@@ -99,6 +99,8 @@ export interface FactSheet {
   language: string | null;
   /** The keys above the text, between lines of `---`; empty where there are none. */
   frontMatter: Readonly<Record<string, unknown>>;
+  /** The trials that the front matter names, each with its place; empty in the sheet of a trial. */
+  trials: readonly (SheetPlace & { id: string })[];
   blocks: readonly SheetBlock[];
 }
 

@@ -87,7 +87,7 @@ function keywordsOf(metadata: TrialMetadata): string[] {
 }
 
 /** The day on which a version was released; the newest release's, or the last cut's where none names it. */
-function releaseDay(metadata: TrialMetadata): string {
+export function releaseDay(metadata: TrialMetadata): string {
   const { releases = [], version, dates } = metadata;
   const named = releases.find((release) => release.version === version) ?? releases.at(-1);
   return named?.date ?? dates?.cuts?.at(-1) ?? `${String(metadata.season.year)}-12-31`;

@@ -39,7 +39,9 @@ export function readFactSheet(text: string, file: string): SheetRead {
   const reading = sheetReading(source, definitionsIn(root.children));
   const blocks = blocksOf(root.children, reading);
   const frontMatter = isMapping(yaml?.value) ? yaml.value : {};
-  return { sheet: { file, language: languageOf(file), frontMatter, blocks }, faults: reading.faults, yaml };
+  const language = languageOf(file);
+  const sheet = { file, language, frontMatter, trials: trialsNamed(yaml), blocks };
+  return { sheet, faults: reading.faults, yaml };
 }
 
 /** The language tag in a sheet's name: `es` of `factsheet.es.mdx`; null where there is none. */
@@ -63,6 +65,14 @@ function shifted(yaml: Yaml): Yaml {
     place: (path) => down(yaml.place(path)),
     keyPlace: (path) => down(yaml.keyPlace(path)),
   };
+}
+
+function trialsNamed(yaml: Yaml | null): FactSheet['trials'] {
+  const named = isMapping(yaml?.value) ? yaml.value['trials'] : undefined;
+  if (yaml === null || !Array.isArray(named)) return [];
+  return named.flatMap((id: unknown, index) =>
+    typeof id === 'string' ? [{ id, ...yaml.place(['trials', index]) }] : [],
+  );
 }
 
 /** What would take the parser too long. */

@@ -14,6 +14,7 @@ export const rooms = {
   compare: ['model', 'statistics', 'compute'],
   draw: ['model', 'compute'],
   publish: ['model', 'compute', 'compare'],
+  sheets: ['model', 'read', 'check', 'compute', 'compare', 'draw', 'publish'],
 };
 
 /** Packages that only one room may know. */

@@ -1,0 +1,19 @@
+import type { Library } from '../model/library.ts';
+import type { Problem } from '../model/problem.ts';
+import { resolveAll } from './resolved-sheets.ts';
+
+/** What a library's sheets are checked beside. */
+export interface SheetCheck {
+  /** Trials that are there and were left out of the library, for errors of their own. */
+  faulty?: ReadonlySet<string>;
+  /** True where the library is one trial's folder, so that nothing is known of others. */
+  alone?: boolean;
+}
+
+/** Every problem of a library's fact sheets that only the findings can tell, in the order of the sheets. */
+export function checkSheets(
+  library: Library,
+  { faulty = new Set(), alone = false }: SheetCheck = {},
+): Problem[] {
+  return [...resolveAll(library, faulty, alone).values()].flatMap(({ problems }) => problems);
+}

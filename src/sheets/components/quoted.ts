@@ -1,0 +1,12 @@
+import type { SheetComponent } from '../component.ts';
+
+export const quoted: SheetComponent = {
+  name: 'Quoted',
+  stands: 'either',
+  holds: 'text',
+  meaning:
+    'Someone else’s words, as from a label, a seed list or a neighbour. They are set in quotation marks, and what they claim is not held against the findings. Say before it whose words they are.',
+  attributes: [],
+  example: () => 'The packet says <Quoted>ready in seven weeks</Quoted>.',
+  resolve: () => [{ kind: 'quoted' }],
+};
