@@ -22,6 +22,8 @@ export interface Library {
   trials: readonly TrialWithFindings[];
   /** Those across trials, in the order of their files' names; absent where there are none. */
   factSheets?: readonly FactSheet[];
+  /** Trials of other sites, newest first: they take part in comparisons and lists, and are not published again. */
+  gathered?: readonly TrialWithFindings[];
   /** All problems of all files, sorted by file and line; shown by the development server. */
   problems: readonly Problem[];
 }

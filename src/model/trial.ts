@@ -1,4 +1,6 @@
 import type { FactSheet } from './fact-sheet.ts';
+import type { Origin } from './gathered.ts';
+import type { Cultivar } from './generated/cultivars.ts';
 import type { TrialMetadata } from './generated/trial.ts';
 import type { Problem } from './problem.ts';
 
@@ -104,4 +106,8 @@ export interface Trial {
   earlier?: readonly EarlierVersion[];
   /** Its fact sheets, factsheet.mdx first, then those of other languages; absent where there are none. */
   factSheets?: readonly FactSheet[];
+  /** Where it was gathered from; absent for the site's own. */
+  origin?: Origin;
+  /** That site's own list of cultivars, which says what its ids mean; absent for the site's own trials. */
+  cultivarsThere?: readonly Cultivar[];
 }

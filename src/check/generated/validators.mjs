@@ -1825,7 +1825,7 @@ vErrors.push(err127);
 errors++;
 }
 for(const key8 in data46){
-if(!((((key8 === "arrangement") || (key8 === "allotted")) || (key8 === "randomised")) || (key8 === "seed"))){
+if(!(((((key8 === "arrangement") || (key8 === "allotted")) || (key8 === "randomised")) || (key8 === "seed")) || (key8 === "lot"))){
 const err128 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key8},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err128];
@@ -1899,9 +1899,11 @@ errors++;
 }
 }
 }
-}
-else {
-const err134 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data46.lot !== undefined){
+let data51 = data46.lot;
+if(data51 && typeof data51 == "object" && !Array.isArray(data51)){
+if(data51.method === undefined){
+const err134 = {instancePath:instancePath+"/design/lot",schemaPath:"#/properties/design/properties/lot/required",keyword:"required",params:{missingProperty: "method"},message:"must have required property '"+"method"+"'"};
 if(vErrors === null){
 vErrors = [err134];
 }
@@ -1910,12 +1912,9 @@ vErrors.push(err134);
 }
 errors++;
 }
-}
-if(data.containers !== undefined){
-let data51 = data.containers;
-if(Array.isArray(data51)){
-if(data51.length < 1){
-const err135 = {instancePath:instancePath+"/containers",schemaPath:"#/properties/containers/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+for(const key9 in data51){
+if(!(key9 === "method")){
+const err135 = {instancePath:instancePath+"/design/lot",schemaPath:"#/properties/design/properties/lot/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key9},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err135];
 }
@@ -1924,12 +1923,10 @@ vErrors.push(err135);
 }
 errors++;
 }
-const len4 = data51.length;
-for(let i4=0; i4<len4; i4++){
-let data52 = data51[i4];
-if(data52 && typeof data52 == "object" && !Array.isArray(data52)){
-if(data52.id === undefined){
-const err136 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
+}
+if(data51.method !== undefined){
+if(!(data51.method === "lots-1")){
+const err136 = {instancePath:instancePath+"/design/lot/method",schemaPath:"#/properties/design/properties/lot/properties/method/enum",keyword:"enum",params:{allowedValues: schema19.properties.design.properties.lot.properties.method.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err136];
 }
@@ -1938,8 +1935,10 @@ vErrors.push(err136);
 }
 errors++;
 }
-if(data52.kind === undefined){
-const err137 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
+}
+}
+else {
+const err137 = {instancePath:instancePath+"/design/lot",schemaPath:"#/properties/design/properties/lot/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err137];
 }
@@ -1948,8 +1947,10 @@ vErrors.push(err137);
 }
 errors++;
 }
-if(data52.rows === undefined){
-const err138 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "rows"},message:"must have required property '"+"rows"+"'"};
+}
+}
+else {
+const err138 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err138];
 }
@@ -1958,8 +1959,12 @@ vErrors.push(err138);
 }
 errors++;
 }
-if(data52.columns === undefined){
-const err139 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "columns"},message:"must have required property '"+"columns"+"'"};
+}
+if(data.containers !== undefined){
+let data53 = data.containers;
+if(Array.isArray(data53)){
+if(data53.length < 1){
+const err139 = {instancePath:instancePath+"/containers",schemaPath:"#/properties/containers/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err139];
 }
@@ -1968,9 +1973,12 @@ vErrors.push(err139);
 }
 errors++;
 }
-for(const key9 in data52){
-if(!(func1.call(schema19.properties.containers.items.properties, key9))){
-const err140 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key9},message:"must NOT have additional properties"};
+const len4 = data53.length;
+for(let i4=0; i4<len4; i4++){
+let data54 = data53[i4];
+if(data54 && typeof data54 == "object" && !Array.isArray(data54)){
+if(data54.id === undefined){
+const err140 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
 if(vErrors === null){
 vErrors = [err140];
 }
@@ -1979,12 +1987,8 @@ vErrors.push(err140);
 }
 errors++;
 }
-}
-if(data52.id !== undefined){
-let data53 = data52.id;
-if(typeof data53 === "string"){
-if(!pattern9.test(data53)){
-const err141 = {instancePath:instancePath+"/containers/" + i4+"/id",schemaPath:"#/properties/containers/items/properties/id/pattern",keyword:"pattern",params:{pattern: "^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$"},message:"must match pattern \""+"^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$"+"\""};
+if(data54.kind === undefined){
+const err141 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
 if(vErrors === null){
 vErrors = [err141];
 }
@@ -1993,9 +1997,8 @@ vErrors.push(err141);
 }
 errors++;
 }
-}
-else {
-const err142 = {instancePath:instancePath+"/containers/" + i4+"/id",schemaPath:"#/properties/containers/items/properties/id/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data54.rows === undefined){
+const err142 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "rows"},message:"must have required property '"+"rows"+"'"};
 if(vErrors === null){
 vErrors = [err142];
 }
@@ -2004,11 +2007,8 @@ vErrors.push(err142);
 }
 errors++;
 }
-}
-if(data52.kind !== undefined){
-let data54 = data52.kind;
-if(!(((((data54 === "tank") || (data54 === "tray")) || (data54 === "gutter")) || (data54 === "bed")) || (data54 === "bench"))){
-const err143 = {instancePath:instancePath+"/containers/" + i4+"/kind",schemaPath:"#/properties/containers/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.containers.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
+if(data54.columns === undefined){
+const err143 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "columns"},message:"must have required property '"+"columns"+"'"};
 if(vErrors === null){
 vErrors = [err143];
 }
@@ -2017,11 +2017,9 @@ vErrors.push(err143);
 }
 errors++;
 }
-}
-if(data52.rows !== undefined){
-let data55 = data52.rows;
-if(!(((typeof data55 == "number") && (!(data55 % 1) && !isNaN(data55))) && (isFinite(data55)))){
-const err144 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
+for(const key10 in data54){
+if(!(func1.call(schema19.properties.containers.items.properties, key10))){
+const err144 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key10},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err144];
 }
@@ -2030,9 +2028,12 @@ vErrors.push(err144);
 }
 errors++;
 }
-if((typeof data55 == "number") && (isFinite(data55))){
-if(data55 > 1000 || isNaN(data55)){
-const err145 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1000},message:"must be <= 1000"};
+}
+if(data54.id !== undefined){
+let data55 = data54.id;
+if(typeof data55 === "string"){
+if(!pattern9.test(data55)){
+const err145 = {instancePath:instancePath+"/containers/" + i4+"/id",schemaPath:"#/properties/containers/items/properties/id/pattern",keyword:"pattern",params:{pattern: "^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$"},message:"must match pattern \""+"^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$"+"\""};
 if(vErrors === null){
 vErrors = [err145];
 }
@@ -2041,8 +2042,9 @@ vErrors.push(err145);
 }
 errors++;
 }
-if(data55 < 1 || isNaN(data55)){
-const err146 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1},message:"must be >= 1"};
+}
+else {
+const err146 = {instancePath:instancePath+"/containers/" + i4+"/id",schemaPath:"#/properties/containers/items/properties/id/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err146];
 }
@@ -2052,11 +2054,10 @@ vErrors.push(err146);
 errors++;
 }
 }
-}
-if(data52.columns !== undefined){
-let data56 = data52.columns;
-if(!(((typeof data56 == "number") && (!(data56 % 1) && !isNaN(data56))) && (isFinite(data56)))){
-const err147 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
+if(data54.kind !== undefined){
+let data56 = data54.kind;
+if(!(((((data56 === "tank") || (data56 === "tray")) || (data56 === "gutter")) || (data56 === "bed")) || (data56 === "bench"))){
+const err147 = {instancePath:instancePath+"/containers/" + i4+"/kind",schemaPath:"#/properties/containers/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.containers.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err147];
 }
@@ -2065,9 +2066,11 @@ vErrors.push(err147);
 }
 errors++;
 }
-if((typeof data56 == "number") && (isFinite(data56))){
-if(data56 > 1000 || isNaN(data56)){
-const err148 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1000},message:"must be <= 1000"};
+}
+if(data54.rows !== undefined){
+let data57 = data54.rows;
+if(!(((typeof data57 == "number") && (!(data57 % 1) && !isNaN(data57))) && (isFinite(data57)))){
+const err148 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
 if(vErrors === null){
 vErrors = [err148];
 }
@@ -2076,8 +2079,9 @@ vErrors.push(err148);
 }
 errors++;
 }
-if(data56 < 1 || isNaN(data56)){
-const err149 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1},message:"must be >= 1"};
+if((typeof data57 == "number") && (isFinite(data57))){
+if(data57 > 1000 || isNaN(data57)){
+const err149 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1000},message:"must be <= 1000"};
 if(vErrors === null){
 vErrors = [err149];
 }
@@ -2086,13 +2090,8 @@ vErrors.push(err149);
 }
 errors++;
 }
-}
-}
-if(data52.row_1 !== undefined){
-let data57 = data52.row_1;
-if(typeof data57 === "string"){
-if(func2(data57) > 60){
-const err150 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+if(data57 < 1 || isNaN(data57)){
+const err150 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1},message:"must be >= 1"};
 if(vErrors === null){
 vErrors = [err150];
 }
@@ -2101,8 +2100,12 @@ vErrors.push(err150);
 }
 errors++;
 }
-if(func2(data57) < 1){
-const err151 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+}
+if(data54.columns !== undefined){
+let data58 = data54.columns;
+if(!(((typeof data58 == "number") && (!(data58 % 1) && !isNaN(data58))) && (isFinite(data58)))){
+const err151 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
 if(vErrors === null){
 vErrors = [err151];
 }
@@ -2111,9 +2114,9 @@ vErrors.push(err151);
 }
 errors++;
 }
-}
-else {
-const err152 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if((typeof data58 == "number") && (isFinite(data58))){
+if(data58 > 1000 || isNaN(data58)){
+const err152 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1000},message:"must be <= 1000"};
 if(vErrors === null){
 vErrors = [err152];
 }
@@ -2122,12 +2125,8 @@ vErrors.push(err152);
 }
 errors++;
 }
-}
-if(data52.column_1 !== undefined){
-let data58 = data52.column_1;
-if(typeof data58 === "string"){
-if(func2(data58) > 60){
-const err153 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+if(data58 < 1 || isNaN(data58)){
+const err153 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1},message:"must be >= 1"};
 if(vErrors === null){
 vErrors = [err153];
 }
@@ -2136,8 +2135,13 @@ vErrors.push(err153);
 }
 errors++;
 }
-if(func2(data58) < 1){
-const err154 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+}
+if(data54.row_1 !== undefined){
+let data59 = data54.row_1;
+if(typeof data59 === "string"){
+if(func2(data59) > 60){
+const err154 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err154];
 }
@@ -2146,9 +2150,8 @@ vErrors.push(err154);
 }
 errors++;
 }
-}
-else {
-const err155 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data59) < 1){
+const err155 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err155];
 }
@@ -2158,11 +2161,8 @@ vErrors.push(err155);
 errors++;
 }
 }
-if(data52.block !== undefined){
-let data59 = data52.block;
-if(typeof data59 === "string"){
-if(func2(data59) > 60){
-const err156 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+else {
+const err156 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err156];
 }
@@ -2171,8 +2171,12 @@ vErrors.push(err156);
 }
 errors++;
 }
-if(func2(data59) < 1){
-const err157 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data54.column_1 !== undefined){
+let data60 = data54.column_1;
+if(typeof data60 === "string"){
+if(func2(data60) > 60){
+const err157 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err157];
 }
@@ -2181,9 +2185,8 @@ vErrors.push(err157);
 }
 errors++;
 }
-}
-else {
-const err158 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data60) < 1){
+const err158 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err158];
 }
@@ -2193,23 +2196,8 @@ vErrors.push(err158);
 errors++;
 }
 }
-if(data52.cover !== undefined){
-if(!(validate60(data52.cover, {instancePath:instancePath+"/containers/" + i4+"/cover",parentData:data52,parentDataProperty:"cover",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
-errors = vErrors.length;
-}
-}
-if(data52.inside !== undefined){
-if(!(validate60(data52.inside, {instancePath:instancePath+"/containers/" + i4+"/inside",parentData:data52,parentDataProperty:"inside",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
-errors = vErrors.length;
-}
-}
-if(data52.volume !== undefined){
-let data62 = data52.volume;
-if(data62 && typeof data62 == "object" && !Array.isArray(data62)){
-if(data62.value === undefined){
-const err159 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
+else {
+const err159 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err159];
 }
@@ -2218,8 +2206,12 @@ vErrors.push(err159);
 }
 errors++;
 }
-if(data62.unit === undefined){
-const err160 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/required",keyword:"required",params:{missingProperty: "unit"},message:"must have required property '"+"unit"+"'"};
+}
+if(data54.block !== undefined){
+let data61 = data54.block;
+if(typeof data61 === "string"){
+if(func2(data61) > 60){
+const err160 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err160];
 }
@@ -2228,9 +2220,8 @@ vErrors.push(err160);
 }
 errors++;
 }
-for(const key10 in data62){
-if(!((key10 === "value") || (key10 === "unit"))){
-const err161 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key10},message:"must NOT have additional properties"};
+if(func2(data61) < 1){
+const err161 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err161];
 }
@@ -2240,11 +2231,8 @@ vErrors.push(err161);
 errors++;
 }
 }
-if(data62.value !== undefined){
-let data63 = data62.value;
-if((typeof data63 == "number") && (isFinite(data63))){
-if(data63 <= 0 || isNaN(data63)){
-const err162 = {instancePath:instancePath+"/containers/" + i4+"/volume/value",schemaPath:"#/properties/containers/items/properties/volume/properties/value/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
+else {
+const err162 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err162];
 }
@@ -2254,8 +2242,23 @@ vErrors.push(err162);
 errors++;
 }
 }
-else {
-const err163 = {instancePath:instancePath+"/containers/" + i4+"/volume/value",schemaPath:"#/properties/containers/items/properties/volume/properties/value/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(data54.cover !== undefined){
+if(!(validate60(data54.cover, {instancePath:instancePath+"/containers/" + i4+"/cover",parentData:data54,parentDataProperty:"cover",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
+errors = vErrors.length;
+}
+}
+if(data54.inside !== undefined){
+if(!(validate60(data54.inside, {instancePath:instancePath+"/containers/" + i4+"/inside",parentData:data54,parentDataProperty:"inside",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
+errors = vErrors.length;
+}
+}
+if(data54.volume !== undefined){
+let data64 = data54.volume;
+if(data64 && typeof data64 == "object" && !Array.isArray(data64)){
+if(data64.value === undefined){
+const err163 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
 if(vErrors === null){
 vErrors = [err163];
 }
@@ -2264,11 +2267,8 @@ vErrors.push(err163);
 }
 errors++;
 }
-}
-if(data62.unit !== undefined){
-let data64 = data62.unit;
-if(!((((data64 === "L") || (data64 === "mL")) || (data64 === "m3")) || (data64 === "gal"))){
-const err164 = {instancePath:instancePath+"/containers/" + i4+"/volume/unit",schemaPath:"#/properties/containers/items/properties/volume/properties/unit/enum",keyword:"enum",params:{allowedValues: schema19.properties.containers.items.properties.volume.properties.unit.enum},message:"must be equal to one of the allowed values"};
+if(data64.unit === undefined){
+const err164 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/required",keyword:"required",params:{missingProperty: "unit"},message:"must have required property '"+"unit"+"'"};
 if(vErrors === null){
 vErrors = [err164];
 }
@@ -2277,10 +2277,9 @@ vErrors.push(err164);
 }
 errors++;
 }
-}
-}
-else {
-const err165 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/type",keyword:"type",params:{type: "object"},message:"must be object"};
+for(const key11 in data64){
+if(!((key11 === "value") || (key11 === "unit"))){
+const err165 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key11},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err165];
 }
@@ -2290,11 +2289,11 @@ vErrors.push(err165);
 errors++;
 }
 }
-if(data52.treatment !== undefined){
-let data65 = data52.treatment;
-if(data65 && typeof data65 == "object" && !Array.isArray(data65)){
-if(Object.keys(data65).length < 1){
-const err166 = {instancePath:instancePath+"/containers/" + i4+"/treatment",schemaPath:"#/properties/containers/items/properties/treatment/minProperties",keyword:"minProperties",params:{limit: 1},message:"must NOT have fewer than 1 properties"};
+if(data64.value !== undefined){
+let data65 = data64.value;
+if((typeof data65 == "number") && (isFinite(data65))){
+if(data65 <= 0 || isNaN(data65)){
+const err166 = {instancePath:instancePath+"/containers/" + i4+"/volume/value",schemaPath:"#/properties/containers/items/properties/volume/properties/value/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
 if(vErrors === null){
 vErrors = [err166];
 }
@@ -2303,11 +2302,9 @@ vErrors.push(err166);
 }
 errors++;
 }
-for(const key11 in data65){
-let data66 = data65[key11];
-if(typeof data66 === "string"){
-if(func2(data66) < 1){
-const err167 = {instancePath:instancePath+"/containers/" + i4+"/treatment/" + key11.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/containers/items/properties/treatment/additionalProperties/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+else {
+const err167 = {instancePath:instancePath+"/containers/" + i4+"/volume/value",schemaPath:"#/properties/containers/items/properties/volume/properties/value/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err167];
 }
@@ -2317,8 +2314,10 @@ vErrors.push(err167);
 errors++;
 }
 }
-else {
-const err168 = {instancePath:instancePath+"/containers/" + i4+"/treatment/" + key11.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/containers/items/properties/treatment/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data64.unit !== undefined){
+let data66 = data64.unit;
+if(!((((data66 === "L") || (data66 === "mL")) || (data66 === "m3")) || (data66 === "gal"))){
+const err168 = {instancePath:instancePath+"/containers/" + i4+"/volume/unit",schemaPath:"#/properties/containers/items/properties/volume/properties/unit/enum",keyword:"enum",params:{allowedValues: schema19.properties.containers.items.properties.volume.properties.unit.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err168];
 }
@@ -2330,7 +2329,7 @@ errors++;
 }
 }
 else {
-const err169 = {instancePath:instancePath+"/containers/" + i4+"/treatment",schemaPath:"#/properties/containers/items/properties/treatment/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err169 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err169];
 }
@@ -2340,11 +2339,11 @@ vErrors.push(err169);
 errors++;
 }
 }
-if(data52.weighed_total !== undefined){
-let data67 = data52.weighed_total;
+if(data54.treatment !== undefined){
+let data67 = data54.treatment;
 if(data67 && typeof data67 == "object" && !Array.isArray(data67)){
-if(data67.value === undefined){
-const err170 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
+if(Object.keys(data67).length < 1){
+const err170 = {instancePath:instancePath+"/containers/" + i4+"/treatment",schemaPath:"#/properties/containers/items/properties/treatment/minProperties",keyword:"minProperties",params:{limit: 1},message:"must NOT have fewer than 1 properties"};
 if(vErrors === null){
 vErrors = [err170];
 }
@@ -2353,8 +2352,11 @@ vErrors.push(err170);
 }
 errors++;
 }
-if(data67.unit === undefined){
-const err171 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/required",keyword:"required",params:{missingProperty: "unit"},message:"must have required property '"+"unit"+"'"};
+for(const key12 in data67){
+let data68 = data67[key12];
+if(typeof data68 === "string"){
+if(func2(data68) < 1){
+const err171 = {instancePath:instancePath+"/containers/" + i4+"/treatment/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/containers/items/properties/treatment/additionalProperties/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err171];
 }
@@ -2363,9 +2365,9 @@ vErrors.push(err171);
 }
 errors++;
 }
-for(const key12 in data67){
-if(!((key12 === "value") || (key12 === "unit"))){
-const err172 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key12},message:"must NOT have additional properties"};
+}
+else {
+const err172 = {instancePath:instancePath+"/containers/" + i4+"/treatment/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/containers/items/properties/treatment/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err172];
 }
@@ -2375,11 +2377,9 @@ vErrors.push(err172);
 errors++;
 }
 }
-if(data67.value !== undefined){
-let data68 = data67.value;
-if((typeof data68 == "number") && (isFinite(data68))){
-if(data68 < 0 || isNaN(data68)){
-const err173 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total/value",schemaPath:"#/properties/containers/items/properties/weighed_total/properties/value/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+}
+else {
+const err173 = {instancePath:instancePath+"/containers/" + i4+"/treatment",schemaPath:"#/properties/containers/items/properties/treatment/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err173];
 }
@@ -2389,8 +2389,11 @@ vErrors.push(err173);
 errors++;
 }
 }
-else {
-const err174 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total/value",schemaPath:"#/properties/containers/items/properties/weighed_total/properties/value/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(data54.weighed_total !== undefined){
+let data69 = data54.weighed_total;
+if(data69 && typeof data69 == "object" && !Array.isArray(data69)){
+if(data69.value === undefined){
+const err174 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
 if(vErrors === null){
 vErrors = [err174];
 }
@@ -2399,16 +2402,8 @@ vErrors.push(err174);
 }
 errors++;
 }
-}
-if(data67.unit !== undefined){
-if(!(validate63(data67.unit, {instancePath:instancePath+"/containers/" + i4+"/weighed_total/unit",parentData:data67,parentDataProperty:"unit",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err175 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data69.unit === undefined){
+const err175 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/required",keyword:"required",params:{missingProperty: "unit"},message:"must have required property '"+"unit"+"'"};
 if(vErrors === null){
 vErrors = [err175];
 }
@@ -2417,10 +2412,9 @@ vErrors.push(err175);
 }
 errors++;
 }
-}
-}
-else {
-const err176 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+for(const key13 in data69){
+if(!((key13 === "value") || (key13 === "unit"))){
+const err176 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key13},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err176];
 }
@@ -2430,9 +2424,11 @@ vErrors.push(err176);
 errors++;
 }
 }
-}
-else {
-const err177 = {instancePath:instancePath+"/containers",schemaPath:"#/properties/containers/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data69.value !== undefined){
+let data70 = data69.value;
+if((typeof data70 == "number") && (isFinite(data70))){
+if(data70 < 0 || isNaN(data70)){
+const err177 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total/value",schemaPath:"#/properties/containers/items/properties/weighed_total/properties/value/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err177];
 }
@@ -2442,11 +2438,8 @@ vErrors.push(err177);
 errors++;
 }
 }
-if(data.variables !== undefined){
-let data70 = data.variables;
-if(Array.isArray(data70)){
-if(data70.length < 1){
-const err178 = {instancePath:instancePath+"/variables",schemaPath:"#/properties/variables/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+else {
+const err178 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total/value",schemaPath:"#/properties/containers/items/properties/weighed_total/properties/value/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err178];
 }
@@ -2455,12 +2448,16 @@ vErrors.push(err178);
 }
 errors++;
 }
-const len5 = data70.length;
-for(let i5=0; i5<len5; i5++){
-let data71 = data70[i5];
-if(data71 && typeof data71 == "object" && !Array.isArray(data71)){
-if(data71.id === undefined){
-const err179 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
+}
+if(data69.unit !== undefined){
+if(!(validate63(data69.unit, {instancePath:instancePath+"/containers/" + i4+"/weighed_total/unit",parentData:data69,parentDataProperty:"unit",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err179 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err179];
 }
@@ -2469,8 +2466,10 @@ vErrors.push(err179);
 }
 errors++;
 }
-if(data71.name === undefined){
-const err180 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
+}
+}
+else {
+const err180 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err180];
 }
@@ -2479,8 +2478,10 @@ vErrors.push(err180);
 }
 errors++;
 }
-if(data71.of === undefined){
-const err181 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "of"},message:"must have required property '"+"of"+"'"};
+}
+}
+else {
+const err181 = {instancePath:instancePath+"/containers",schemaPath:"#/properties/containers/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err181];
 }
@@ -2489,8 +2490,12 @@ vErrors.push(err181);
 }
 errors++;
 }
-if(data71.kind === undefined){
-const err182 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
+}
+if(data.variables !== undefined){
+let data72 = data.variables;
+if(Array.isArray(data72)){
+if(data72.length < 1){
+const err182 = {instancePath:instancePath+"/variables",schemaPath:"#/properties/variables/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err182];
 }
@@ -2499,9 +2504,12 @@ vErrors.push(err182);
 }
 errors++;
 }
-for(const key13 in data71){
-if(!(func1.call(schema19.properties.variables.items.properties, key13))){
-const err183 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key13},message:"must NOT have additional properties"};
+const len5 = data72.length;
+for(let i5=0; i5<len5; i5++){
+let data73 = data72[i5];
+if(data73 && typeof data73 == "object" && !Array.isArray(data73)){
+if(data73.id === undefined){
+const err183 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
 if(vErrors === null){
 vErrors = [err183];
 }
@@ -2510,18 +2518,8 @@ vErrors.push(err183);
 }
 errors++;
 }
-}
-if(data71.id !== undefined){
-if(!(validate58(data71.id, {instancePath:instancePath+"/variables/" + i5+"/id",parentData:data71,parentDataProperty:"id",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
-errors = vErrors.length;
-}
-}
-if(data71.name !== undefined){
-let data73 = data71.name;
-if(typeof data73 === "string"){
-if(func2(data73) > 100){
-const err184 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+if(data73.name === undefined){
+const err184 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
 if(vErrors === null){
 vErrors = [err184];
 }
@@ -2530,8 +2528,8 @@ vErrors.push(err184);
 }
 errors++;
 }
-if(func2(data73) < 1){
-const err185 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(data73.of === undefined){
+const err185 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "of"},message:"must have required property '"+"of"+"'"};
 if(vErrors === null){
 vErrors = [err185];
 }
@@ -2540,9 +2538,8 @@ vErrors.push(err185);
 }
 errors++;
 }
-}
-else {
-const err186 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data73.kind === undefined){
+const err186 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
 if(vErrors === null){
 vErrors = [err186];
 }
@@ -2551,11 +2548,9 @@ vErrors.push(err186);
 }
 errors++;
 }
-}
-if(data71.of !== undefined){
-let data74 = data71.of;
-if(!((data74 === "plant") || (data74 === "pot"))){
-const err187 = {instancePath:instancePath+"/variables/" + i5+"/of",schemaPath:"#/properties/variables/items/properties/of/enum",keyword:"enum",params:{allowedValues: schema19.properties.variables.items.properties.of.enum},message:"must be equal to one of the allowed values"};
+for(const key14 in data73){
+if(!(func1.call(schema19.properties.variables.items.properties, key14))){
+const err187 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key14},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err187];
 }
@@ -2565,10 +2560,17 @@ vErrors.push(err187);
 errors++;
 }
 }
-if(data71.kind !== undefined){
-let data75 = data71.kind;
-if(!(((data75 === "measured") || (data75 === "counted")) || (data75 === "scored"))){
-const err188 = {instancePath:instancePath+"/variables/" + i5+"/kind",schemaPath:"#/properties/variables/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.variables.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
+if(data73.id !== undefined){
+if(!(validate58(data73.id, {instancePath:instancePath+"/variables/" + i5+"/id",parentData:data73,parentDataProperty:"id",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+errors = vErrors.length;
+}
+}
+if(data73.name !== undefined){
+let data75 = data73.name;
+if(typeof data75 === "string"){
+if(func2(data75) > 100){
+const err188 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err188];
 }
@@ -2577,12 +2579,8 @@ vErrors.push(err188);
 }
 errors++;
 }
-}
-if(data71.unit !== undefined){
-let data76 = data71.unit;
-if(typeof data76 === "string"){
-if(func2(data76) > 40){
-const err189 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
+if(func2(data75) < 1){
+const err189 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err189];
 }
@@ -2591,8 +2589,9 @@ vErrors.push(err189);
 }
 errors++;
 }
-if(func2(data76) < 1){
-const err190 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+else {
+const err190 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err190];
 }
@@ -2602,8 +2601,10 @@ vErrors.push(err190);
 errors++;
 }
 }
-else {
-const err191 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data73.of !== undefined){
+let data76 = data73.of;
+if(!((data76 === "plant") || (data76 === "pot"))){
+const err191 = {instancePath:instancePath+"/variables/" + i5+"/of",schemaPath:"#/properties/variables/items/properties/of/enum",keyword:"enum",params:{allowedValues: schema19.properties.variables.items.properties.of.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err191];
 }
@@ -2613,11 +2614,10 @@ vErrors.push(err191);
 errors++;
 }
 }
-if(data71.resolution !== undefined){
-let data77 = data71.resolution;
-if((typeof data77 == "number") && (isFinite(data77))){
-if(data77 <= 0 || isNaN(data77)){
-const err192 = {instancePath:instancePath+"/variables/" + i5+"/resolution",schemaPath:"#/properties/variables/items/properties/resolution/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
+if(data73.kind !== undefined){
+let data77 = data73.kind;
+if(!(((data77 === "measured") || (data77 === "counted")) || (data77 === "scored"))){
+const err192 = {instancePath:instancePath+"/variables/" + i5+"/kind",schemaPath:"#/properties/variables/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.variables.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err192];
 }
@@ -2627,8 +2627,11 @@ vErrors.push(err192);
 errors++;
 }
 }
-else {
-const err193 = {instancePath:instancePath+"/variables/" + i5+"/resolution",schemaPath:"#/properties/variables/items/properties/resolution/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(data73.unit !== undefined){
+let data78 = data73.unit;
+if(typeof data78 === "string"){
+if(func2(data78) > 40){
+const err193 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
 if(vErrors === null){
 vErrors = [err193];
 }
@@ -2637,11 +2640,8 @@ vErrors.push(err193);
 }
 errors++;
 }
-}
-if(data71.lowest !== undefined){
-let data78 = data71.lowest;
-if(!((typeof data78 == "number") && (isFinite(data78)))){
-const err194 = {instancePath:instancePath+"/variables/" + i5+"/lowest",schemaPath:"#/properties/variables/items/properties/lowest/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(func2(data78) < 1){
+const err194 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err194];
 }
@@ -2651,10 +2651,8 @@ vErrors.push(err194);
 errors++;
 }
 }
-if(data71.highest !== undefined){
-let data79 = data71.highest;
-if(!((typeof data79 == "number") && (isFinite(data79)))){
-const err195 = {instancePath:instancePath+"/variables/" + i5+"/highest",schemaPath:"#/properties/variables/items/properties/highest/type",keyword:"type",params:{type: "number"},message:"must be number"};
+else {
+const err195 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err195];
 }
@@ -2664,11 +2662,11 @@ vErrors.push(err195);
 errors++;
 }
 }
-if(data71.trait !== undefined){
-let data80 = data71.trait;
-if(typeof data80 === "string"){
-if(!pattern10.test(data80)){
-const err196 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/pattern",keyword:"pattern",params:{pattern: "^TO:[0-9]{7}$"},message:"must match pattern \""+"^TO:[0-9]{7}$"+"\""};
+if(data73.resolution !== undefined){
+let data79 = data73.resolution;
+if((typeof data79 == "number") && (isFinite(data79))){
+if(data79 <= 0 || isNaN(data79)){
+const err196 = {instancePath:instancePath+"/variables/" + i5+"/resolution",schemaPath:"#/properties/variables/items/properties/resolution/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
 if(vErrors === null){
 vErrors = [err196];
 }
@@ -2679,7 +2677,7 @@ errors++;
 }
 }
 else {
-const err197 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err197 = {instancePath:instancePath+"/variables/" + i5+"/resolution",schemaPath:"#/properties/variables/items/properties/resolution/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err197];
 }
@@ -2689,11 +2687,10 @@ vErrors.push(err197);
 errors++;
 }
 }
-if(data71.note !== undefined){
-let data81 = data71.note;
-if(typeof data81 === "string"){
-if(func2(data81) > 1000){
-const err198 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+if(data73.lowest !== undefined){
+let data80 = data73.lowest;
+if(!((typeof data80 == "number") && (isFinite(data80)))){
+const err198 = {instancePath:instancePath+"/variables/" + i5+"/lowest",schemaPath:"#/properties/variables/items/properties/lowest/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err198];
 }
@@ -2702,8 +2699,11 @@ vErrors.push(err198);
 }
 errors++;
 }
-if(func2(data81) < 1){
-const err199 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data73.highest !== undefined){
+let data81 = data73.highest;
+if(!((typeof data81 == "number") && (isFinite(data81)))){
+const err199 = {instancePath:instancePath+"/variables/" + i5+"/highest",schemaPath:"#/properties/variables/items/properties/highest/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err199];
 }
@@ -2713,8 +2713,11 @@ vErrors.push(err199);
 errors++;
 }
 }
-else {
-const err200 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data73.trait !== undefined){
+let data82 = data73.trait;
+if(typeof data82 === "string"){
+if(!pattern10.test(data82)){
+const err200 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/pattern",keyword:"pattern",params:{pattern: "^TO:[0-9]{7}$"},message:"must match pattern \""+"^TO:[0-9]{7}$"+"\""};
 if(vErrors === null){
 vErrors = [err200];
 }
@@ -2724,9 +2727,8 @@ vErrors.push(err200);
 errors++;
 }
 }
-}
 else {
-const err201 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err201 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err201];
 }
@@ -2736,9 +2738,11 @@ vErrors.push(err201);
 errors++;
 }
 }
-}
-else {
-const err202 = {instancePath:instancePath+"/variables",schemaPath:"#/properties/variables/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data73.note !== undefined){
+let data83 = data73.note;
+if(typeof data83 === "string"){
+if(func2(data83) > 1000){
+const err202 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err202];
 }
@@ -2747,13 +2751,8 @@ vErrors.push(err202);
 }
 errors++;
 }
-}
-if(data.nutrients !== undefined){
-let data82 = data.nutrients;
-if(data82 && typeof data82 == "object" && !Array.isArray(data82)){
-for(const key14 in data82){
-if(!(((key14 === "water") || (key14 === "salts")) || (key14 === "stock_ratio"))){
-const err203 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key14},message:"must NOT have additional properties"};
+if(func2(data83) < 1){
+const err203 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err203];
 }
@@ -2763,14 +2762,8 @@ vErrors.push(err203);
 errors++;
 }
 }
-if(data82.water !== undefined){
-let data83 = data82.water;
-if(data83 && typeof data83 == "object" && !Array.isArray(data83)){
-for(const key15 in data83){
-let data84 = data83[key15];
-if((typeof data84 == "number") && (isFinite(data84))){
-if(data84 < 0 || isNaN(data84)){
-const err204 = {instancePath:instancePath+"/nutrients/water/" + key15.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+else {
+const err204 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err204];
 }
@@ -2780,8 +2773,9 @@ vErrors.push(err204);
 errors++;
 }
 }
+}
 else {
-const err205 = {instancePath:instancePath+"/nutrients/water/" + key15.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
+const err205 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err205];
 }
@@ -2793,7 +2787,7 @@ errors++;
 }
 }
 else {
-const err206 = {instancePath:instancePath+"/nutrients/water",schemaPath:"#/properties/nutrients/properties/water/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err206 = {instancePath:instancePath+"/variables",schemaPath:"#/properties/variables/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err206];
 }
@@ -2803,11 +2797,12 @@ vErrors.push(err206);
 errors++;
 }
 }
-if(data82.salts !== undefined){
-let data85 = data82.salts;
-if(Array.isArray(data85)){
-if(data85.length < 1){
-const err207 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+if(data.nutrients !== undefined){
+let data84 = data.nutrients;
+if(data84 && typeof data84 == "object" && !Array.isArray(data84)){
+for(const key15 in data84){
+if(!(((key15 === "water") || (key15 === "salts")) || (key15 === "stock_ratio"))){
+const err207 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key15},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err207];
 }
@@ -2816,12 +2811,15 @@ vErrors.push(err207);
 }
 errors++;
 }
-const len6 = data85.length;
-for(let i6=0; i6<len6; i6++){
-let data86 = data85[i6];
-if(data86 && typeof data86 == "object" && !Array.isArray(data86)){
-if(data86.name === undefined){
-const err208 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
+}
+if(data84.water !== undefined){
+let data85 = data84.water;
+if(data85 && typeof data85 == "object" && !Array.isArray(data85)){
+for(const key16 in data85){
+let data86 = data85[key16];
+if((typeof data86 == "number") && (isFinite(data86))){
+if(data86 < 0 || isNaN(data86)){
+const err208 = {instancePath:instancePath+"/nutrients/water/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err208];
 }
@@ -2830,8 +2828,9 @@ vErrors.push(err208);
 }
 errors++;
 }
-if(data86.grams_per_litre === undefined){
-const err209 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "grams_per_litre"},message:"must have required property '"+"grams_per_litre"+"'"};
+}
+else {
+const err209 = {instancePath:instancePath+"/nutrients/water/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err209];
 }
@@ -2840,9 +2839,10 @@ vErrors.push(err209);
 }
 errors++;
 }
-for(const key16 in data86){
-if(!(((((key16 === "name") || (key16 === "grams_per_litre")) || (key16 === "percent")) || (key16 === "formula")) || (key16 === "stock"))){
-const err210 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key16},message:"must NOT have additional properties"};
+}
+}
+else {
+const err210 = {instancePath:instancePath+"/nutrients/water",schemaPath:"#/properties/nutrients/properties/water/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err210];
 }
@@ -2852,11 +2852,11 @@ vErrors.push(err210);
 errors++;
 }
 }
-if(data86.name !== undefined){
-let data87 = data86.name;
-if(typeof data87 === "string"){
-if(func2(data87) > 100){
-const err211 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+if(data84.salts !== undefined){
+let data87 = data84.salts;
+if(Array.isArray(data87)){
+if(data87.length < 1){
+const err211 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err211];
 }
@@ -2865,8 +2865,12 @@ vErrors.push(err211);
 }
 errors++;
 }
-if(func2(data87) < 1){
-const err212 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+const len6 = data87.length;
+for(let i6=0; i6<len6; i6++){
+let data88 = data87[i6];
+if(data88 && typeof data88 == "object" && !Array.isArray(data88)){
+if(data88.name === undefined){
+const err212 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
 if(vErrors === null){
 vErrors = [err212];
 }
@@ -2875,9 +2879,8 @@ vErrors.push(err212);
 }
 errors++;
 }
-}
-else {
-const err213 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data88.grams_per_litre === undefined){
+const err213 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "grams_per_litre"},message:"must have required property '"+"grams_per_litre"+"'"};
 if(vErrors === null){
 vErrors = [err213];
 }
@@ -2886,12 +2889,9 @@ vErrors.push(err213);
 }
 errors++;
 }
-}
-if(data86.grams_per_litre !== undefined){
-let data88 = data86.grams_per_litre;
-if((typeof data88 == "number") && (isFinite(data88))){
-if(data88 < 0 || isNaN(data88)){
-const err214 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+for(const key17 in data88){
+if(!(((((key17 === "name") || (key17 === "grams_per_litre")) || (key17 === "percent")) || (key17 === "formula")) || (key17 === "stock"))){
+const err214 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key17},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err214];
 }
@@ -2901,8 +2901,11 @@ vErrors.push(err214);
 errors++;
 }
 }
-else {
-const err215 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(data88.name !== undefined){
+let data89 = data88.name;
+if(typeof data89 === "string"){
+if(func2(data89) > 100){
+const err215 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err215];
 }
@@ -2911,12 +2914,8 @@ vErrors.push(err215);
 }
 errors++;
 }
-}
-if(data86.percent !== undefined){
-let data89 = data86.percent;
-if(data89 && typeof data89 == "object" && !Array.isArray(data89)){
-if(Object.keys(data89).length < 1){
-const err216 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/minProperties",keyword:"minProperties",params:{limit: 1},message:"must NOT have fewer than 1 properties"};
+if(func2(data89) < 1){
+const err216 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err216];
 }
@@ -2925,11 +2924,9 @@ vErrors.push(err216);
 }
 errors++;
 }
-for(const key17 in data89){
-let data90 = data89[key17];
-if((typeof data90 == "number") && (isFinite(data90))){
-if(data90 > 100 || isNaN(data90)){
-const err217 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key17.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/maximum",keyword:"maximum",params:{comparison: "<=", limit: 100},message:"must be <= 100"};
+}
+else {
+const err217 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err217];
 }
@@ -2938,8 +2935,12 @@ vErrors.push(err217);
 }
 errors++;
 }
+}
+if(data88.grams_per_litre !== undefined){
+let data90 = data88.grams_per_litre;
+if((typeof data90 == "number") && (isFinite(data90))){
 if(data90 < 0 || isNaN(data90)){
-const err218 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key17.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+const err218 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err218];
 }
@@ -2950,7 +2951,7 @@ errors++;
 }
 }
 else {
-const err219 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key17.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
+const err219 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err219];
 }
@@ -2960,9 +2961,11 @@ vErrors.push(err219);
 errors++;
 }
 }
-}
-else {
-const err220 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data88.percent !== undefined){
+let data91 = data88.percent;
+if(data91 && typeof data91 == "object" && !Array.isArray(data91)){
+if(Object.keys(data91).length < 1){
+const err220 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/minProperties",keyword:"minProperties",params:{limit: 1},message:"must NOT have fewer than 1 properties"};
 if(vErrors === null){
 vErrors = [err220];
 }
@@ -2971,12 +2974,11 @@ vErrors.push(err220);
 }
 errors++;
 }
-}
-if(data86.formula !== undefined){
-let data91 = data86.formula;
-if(typeof data91 === "string"){
-if(func2(data91) > 100){
-const err221 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+for(const key18 in data91){
+let data92 = data91[key18];
+if((typeof data92 == "number") && (isFinite(data92))){
+if(data92 > 100 || isNaN(data92)){
+const err221 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/maximum",keyword:"maximum",params:{comparison: "<=", limit: 100},message:"must be <= 100"};
 if(vErrors === null){
 vErrors = [err221];
 }
@@ -2985,8 +2987,8 @@ vErrors.push(err221);
 }
 errors++;
 }
-if(func2(data91) < 1){
-const err222 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(data92 < 0 || isNaN(data92)){
+const err222 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err222];
 }
@@ -2997,7 +2999,7 @@ errors++;
 }
 }
 else {
-const err223 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err223 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err223];
 }
@@ -3007,11 +3009,9 @@ vErrors.push(err223);
 errors++;
 }
 }
-if(data86.stock !== undefined){
-let data92 = data86.stock;
-if(typeof data92 === "string"){
-if(func2(data92) > 10){
-const err224 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/maxLength",keyword:"maxLength",params:{limit: 10},message:"must NOT have more than 10 characters"};
+}
+else {
+const err224 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err224];
 }
@@ -3020,8 +3020,12 @@ vErrors.push(err224);
 }
 errors++;
 }
-if(func2(data92) < 1){
-const err225 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data88.formula !== undefined){
+let data93 = data88.formula;
+if(typeof data93 === "string"){
+if(func2(data93) > 100){
+const err225 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err225];
 }
@@ -3030,9 +3034,8 @@ vErrors.push(err225);
 }
 errors++;
 }
-}
-else {
-const err226 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data93) < 1){
+const err226 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err226];
 }
@@ -3042,9 +3045,8 @@ vErrors.push(err226);
 errors++;
 }
 }
-}
 else {
-const err227 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err227 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err227];
 }
@@ -3054,9 +3056,11 @@ vErrors.push(err227);
 errors++;
 }
 }
-}
-else {
-const err228 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data88.stock !== undefined){
+let data94 = data88.stock;
+if(typeof data94 === "string"){
+if(func2(data94) > 10){
+const err228 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/maxLength",keyword:"maxLength",params:{limit: 10},message:"must NOT have more than 10 characters"};
 if(vErrors === null){
 vErrors = [err228];
 }
@@ -3065,12 +3069,8 @@ vErrors.push(err228);
 }
 errors++;
 }
-}
-if(data82.stock_ratio !== undefined){
-let data93 = data82.stock_ratio;
-if((typeof data93 == "number") && (isFinite(data93))){
-if(data93 <= 0 || isNaN(data93)){
-const err229 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
+if(func2(data94) < 1){
+const err229 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err229];
 }
@@ -3081,7 +3081,7 @@ errors++;
 }
 }
 else {
-const err230 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/type",keyword:"type",params:{type: "number"},message:"must be number"};
+const err230 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err230];
 }
@@ -3093,7 +3093,7 @@ errors++;
 }
 }
 else {
-const err231 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err231 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err231];
 }
@@ -3103,15 +3103,9 @@ vErrors.push(err231);
 errors++;
 }
 }
-if(data.events !== undefined){
-let data94 = data.events;
-if(Array.isArray(data94)){
-const len7 = data94.length;
-for(let i7=0; i7<len7; i7++){
-let data95 = data94[i7];
-if(data95 && typeof data95 == "object" && !Array.isArray(data95)){
-if(data95.date === undefined){
-const err232 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
+}
+else {
+const err232 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err232];
 }
@@ -3120,8 +3114,12 @@ vErrors.push(err232);
 }
 errors++;
 }
-if(data95.what === undefined){
-const err233 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "what"},message:"must have required property '"+"what"+"'"};
+}
+if(data84.stock_ratio !== undefined){
+let data95 = data84.stock_ratio;
+if((typeof data95 == "number") && (isFinite(data95))){
+if(data95 <= 0 || isNaN(data95)){
+const err233 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
 if(vErrors === null){
 vErrors = [err233];
 }
@@ -3130,9 +3128,9 @@ vErrors.push(err233);
 }
 errors++;
 }
-for(const key18 in data95){
-if(!(((key18 === "date") || (key18 === "where")) || (key18 === "what"))){
-const err234 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key18},message:"must NOT have additional properties"};
+}
+else {
+const err234 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err234];
 }
@@ -3142,17 +3140,9 @@ vErrors.push(err234);
 errors++;
 }
 }
-if(data95.date !== undefined){
-if(!(validate53(data95.date, {instancePath:instancePath+"/events/" + i7+"/date",parentData:data95,parentDataProperty:"date",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-errors = vErrors.length;
 }
-}
-if(data95.where !== undefined){
-let data97 = data95.where;
-if(typeof data97 === "string"){
-if(func2(data97) > 100){
-const err235 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+else {
+const err235 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err235];
 }
@@ -3161,8 +3151,16 @@ vErrors.push(err235);
 }
 errors++;
 }
-if(func2(data97) < 1){
-const err236 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data.events !== undefined){
+let data96 = data.events;
+if(Array.isArray(data96)){
+const len7 = data96.length;
+for(let i7=0; i7<len7; i7++){
+let data97 = data96[i7];
+if(data97 && typeof data97 == "object" && !Array.isArray(data97)){
+if(data97.date === undefined){
+const err236 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
 if(vErrors === null){
 vErrors = [err236];
 }
@@ -3171,9 +3169,8 @@ vErrors.push(err236);
 }
 errors++;
 }
-}
-else {
-const err237 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data97.what === undefined){
+const err237 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "what"},message:"must have required property '"+"what"+"'"};
 if(vErrors === null){
 vErrors = [err237];
 }
@@ -3182,12 +3179,9 @@ vErrors.push(err237);
 }
 errors++;
 }
-}
-if(data95.what !== undefined){
-let data98 = data95.what;
-if(typeof data98 === "string"){
-if(func2(data98) > 1000){
-const err238 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+for(const key19 in data97){
+if(!(((key19 === "date") || (key19 === "where")) || (key19 === "what"))){
+const err238 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key19},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err238];
 }
@@ -3196,8 +3190,18 @@ vErrors.push(err238);
 }
 errors++;
 }
-if(func2(data98) < 1){
-const err239 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data97.date !== undefined){
+if(!(validate53(data97.date, {instancePath:instancePath+"/events/" + i7+"/date",parentData:data97,parentDataProperty:"date",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+if(data97.where !== undefined){
+let data99 = data97.where;
+if(typeof data99 === "string"){
+if(func2(data99) > 100){
+const err239 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err239];
 }
@@ -3206,9 +3210,8 @@ vErrors.push(err239);
 }
 errors++;
 }
-}
-else {
-const err240 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data99) < 1){
+const err240 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err240];
 }
@@ -3218,9 +3221,8 @@ vErrors.push(err240);
 errors++;
 }
 }
-}
 else {
-const err241 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err241 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err241];
 }
@@ -3230,9 +3232,11 @@ vErrors.push(err241);
 errors++;
 }
 }
-}
-else {
-const err242 = {instancePath:instancePath+"/events",schemaPath:"#/properties/events/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data97.what !== undefined){
+let data100 = data97.what;
+if(typeof data100 === "string"){
+if(func2(data100) > 1000){
+const err242 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err242];
 }
@@ -3241,16 +3245,8 @@ vErrors.push(err242);
 }
 errors++;
 }
-}
-if(data.photos !== undefined){
-let data99 = data.photos;
-if(Array.isArray(data99)){
-const len8 = data99.length;
-for(let i8=0; i8<len8; i8++){
-let data100 = data99[i8];
-if(data100 && typeof data100 == "object" && !Array.isArray(data100)){
-if(data100.file === undefined){
-const err243 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "file"},message:"must have required property '"+"file"+"'"};
+if(func2(data100) < 1){
+const err243 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err243];
 }
@@ -3259,8 +3255,9 @@ vErrors.push(err243);
 }
 errors++;
 }
-if(data100.alt === undefined){
-const err244 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "alt"},message:"must have required property '"+"alt"+"'"};
+}
+else {
+const err244 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err244];
 }
@@ -3269,9 +3266,10 @@ vErrors.push(err244);
 }
 errors++;
 }
-for(const key19 in data100){
-if(!((((key19 === "file") || (key19 === "date")) || (key19 === "caption")) || (key19 === "alt"))){
-const err245 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key19},message:"must NOT have additional properties"};
+}
+}
+else {
+const err245 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err245];
 }
@@ -3281,11 +3279,9 @@ vErrors.push(err245);
 errors++;
 }
 }
-if(data100.file !== undefined){
-let data101 = data100.file;
-if(typeof data101 === "string"){
-if(func2(data101) > 200){
-const err246 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/maxLength",keyword:"maxLength",params:{limit: 200},message:"must NOT have more than 200 characters"};
+}
+else {
+const err246 = {instancePath:instancePath+"/events",schemaPath:"#/properties/events/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err246];
 }
@@ -3294,8 +3290,16 @@ vErrors.push(err246);
 }
 errors++;
 }
-if(func2(data101) < 1){
-const err247 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data.photos !== undefined){
+let data101 = data.photos;
+if(Array.isArray(data101)){
+const len8 = data101.length;
+for(let i8=0; i8<len8; i8++){
+let data102 = data101[i8];
+if(data102 && typeof data102 == "object" && !Array.isArray(data102)){
+if(data102.file === undefined){
+const err247 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "file"},message:"must have required property '"+"file"+"'"};
 if(vErrors === null){
 vErrors = [err247];
 }
@@ -3304,9 +3308,8 @@ vErrors.push(err247);
 }
 errors++;
 }
-}
-else {
-const err248 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data102.alt === undefined){
+const err248 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "alt"},message:"must have required property '"+"alt"+"'"};
 if(vErrors === null){
 vErrors = [err248];
 }
@@ -3315,18 +3318,9 @@ vErrors.push(err248);
 }
 errors++;
 }
-}
-if(data100.date !== undefined){
-if(!(validate53(data100.date, {instancePath:instancePath+"/photos/" + i8+"/date",parentData:data100,parentDataProperty:"date",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-errors = vErrors.length;
-}
-}
-if(data100.caption !== undefined){
-let data103 = data100.caption;
-if(typeof data103 === "string"){
-if(func2(data103) > 500){
-const err249 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
+for(const key20 in data102){
+if(!((((key20 === "file") || (key20 === "date")) || (key20 === "caption")) || (key20 === "alt"))){
+const err249 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key20},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err249];
 }
@@ -3335,8 +3329,12 @@ vErrors.push(err249);
 }
 errors++;
 }
-if(func2(data103) < 1){
-const err250 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data102.file !== undefined){
+let data103 = data102.file;
+if(typeof data103 === "string"){
+if(func2(data103) > 200){
+const err250 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/maxLength",keyword:"maxLength",params:{limit: 200},message:"must NOT have more than 200 characters"};
 if(vErrors === null){
 vErrors = [err250];
 }
@@ -3345,9 +3343,8 @@ vErrors.push(err250);
 }
 errors++;
 }
-}
-else {
-const err251 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data103) < 1){
+const err251 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err251];
 }
@@ -3357,11 +3354,8 @@ vErrors.push(err251);
 errors++;
 }
 }
-if(data100.alt !== undefined){
-let data104 = data100.alt;
-if(typeof data104 === "string"){
-if(func2(data104) > 500){
-const err252 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
+else {
+const err252 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err252];
 }
@@ -3370,8 +3364,18 @@ vErrors.push(err252);
 }
 errors++;
 }
-if(func2(data104) < 1){
-const err253 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data102.date !== undefined){
+if(!(validate53(data102.date, {instancePath:instancePath+"/photos/" + i8+"/date",parentData:data102,parentDataProperty:"date",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+if(data102.caption !== undefined){
+let data105 = data102.caption;
+if(typeof data105 === "string"){
+if(func2(data105) > 500){
+const err253 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
 if(vErrors === null){
 vErrors = [err253];
 }
@@ -3380,9 +3384,8 @@ vErrors.push(err253);
 }
 errors++;
 }
-}
-else {
-const err254 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data105) < 1){
+const err254 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err254];
 }
@@ -3392,9 +3395,8 @@ vErrors.push(err254);
 errors++;
 }
 }
-}
 else {
-const err255 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err255 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err255];
 }
@@ -3404,9 +3406,11 @@ vErrors.push(err255);
 errors++;
 }
 }
-}
-else {
-const err256 = {instancePath:instancePath+"/photos",schemaPath:"#/properties/photos/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data102.alt !== undefined){
+let data106 = data102.alt;
+if(typeof data106 === "string"){
+if(func2(data106) > 500){
+const err256 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
 if(vErrors === null){
 vErrors = [err256];
 }
@@ -3415,16 +3419,8 @@ vErrors.push(err256);
 }
 errors++;
 }
-}
-if(data.related !== undefined){
-let data105 = data.related;
-if(Array.isArray(data105)){
-const len9 = data105.length;
-for(let i9=0; i9<len9; i9++){
-let data106 = data105[i9];
-if(data106 && typeof data106 == "object" && !Array.isArray(data106)){
-if(data106.kind === undefined){
-const err257 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
+if(func2(data106) < 1){
+const err257 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err257];
 }
@@ -3433,8 +3429,9 @@ vErrors.push(err257);
 }
 errors++;
 }
-if(data106.value === undefined){
-const err258 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
+}
+else {
+const err258 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err258];
 }
@@ -3443,9 +3440,10 @@ vErrors.push(err258);
 }
 errors++;
 }
-for(const key20 in data106){
-if(!((((key20 === "kind") || (key20 === "value")) || (key20 === "of")) || (key20 === "note"))){
-const err259 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key20},message:"must NOT have additional properties"};
+}
+}
+else {
+const err259 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err259];
 }
@@ -3455,10 +3453,9 @@ vErrors.push(err259);
 errors++;
 }
 }
-if(data106.kind !== undefined){
-let data107 = data106.kind;
-if(!(((data107 === "doi") || (data107 === "orcid")) || (data107 === "url"))){
-const err260 = {instancePath:instancePath+"/related/" + i9+"/kind",schemaPath:"#/properties/related/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
+}
+else {
+const err260 = {instancePath:instancePath+"/photos",schemaPath:"#/properties/photos/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err260];
 }
@@ -3468,11 +3465,15 @@ vErrors.push(err260);
 errors++;
 }
 }
-if(data106.value !== undefined){
-let data108 = data106.value;
-if(typeof data108 === "string"){
-if(func2(data108) > 500){
-const err261 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
+if(data.related !== undefined){
+let data107 = data.related;
+if(Array.isArray(data107)){
+const len9 = data107.length;
+for(let i9=0; i9<len9; i9++){
+let data108 = data107[i9];
+if(data108 && typeof data108 == "object" && !Array.isArray(data108)){
+if(data108.kind === undefined){
+const err261 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
 if(vErrors === null){
 vErrors = [err261];
 }
@@ -3481,8 +3482,8 @@ vErrors.push(err261);
 }
 errors++;
 }
-if(func2(data108) < 1){
-const err262 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(data108.value === undefined){
+const err262 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
 if(vErrors === null){
 vErrors = [err262];
 }
@@ -3491,9 +3492,9 @@ vErrors.push(err262);
 }
 errors++;
 }
-}
-else {
-const err263 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"};
+for(const key21 in data108){
+if(!((((key21 === "kind") || (key21 === "value")) || (key21 === "of")) || (key21 === "note"))){
+const err263 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key21},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err263];
 }
@@ -3503,9 +3504,10 @@ vErrors.push(err263);
 errors++;
 }
 }
-if(data106.of !== undefined){
-if(!(data106.of === "this")){
-const err264 = {instancePath:instancePath+"/related/" + i9+"/of",schemaPath:"#/properties/related/items/properties/of/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.of.enum},message:"must be equal to one of the allowed values"};
+if(data108.kind !== undefined){
+let data109 = data108.kind;
+if(!(((data109 === "doi") || (data109 === "orcid")) || (data109 === "url"))){
+const err264 = {instancePath:instancePath+"/related/" + i9+"/kind",schemaPath:"#/properties/related/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err264];
 }
@@ -3515,11 +3517,11 @@ vErrors.push(err264);
 errors++;
 }
 }
-if(data106.note !== undefined){
-let data110 = data106.note;
+if(data108.value !== undefined){
+let data110 = data108.value;
 if(typeof data110 === "string"){
-if(func2(data110) > 300){
-const err265 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 300},message:"must NOT have more than 300 characters"};
+if(func2(data110) > 500){
+const err265 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
 if(vErrors === null){
 vErrors = [err265];
 }
@@ -3529,7 +3531,7 @@ vErrors.push(err265);
 errors++;
 }
 if(func2(data110) < 1){
-const err266 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+const err266 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err266];
 }
@@ -3540,7 +3542,7 @@ errors++;
 }
 }
 else {
-const err267 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err267 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err267];
 }
@@ -3550,9 +3552,9 @@ vErrors.push(err267);
 errors++;
 }
 }
-}
-else {
-const err268 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data108.of !== undefined){
+if(!(data108.of === "this")){
+const err268 = {instancePath:instancePath+"/related/" + i9+"/of",schemaPath:"#/properties/related/items/properties/of/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.of.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err268];
 }
@@ -3562,9 +3564,11 @@ vErrors.push(err268);
 errors++;
 }
 }
-}
-else {
-const err269 = {instancePath:instancePath+"/related",schemaPath:"#/properties/related/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data108.note !== undefined){
+let data112 = data108.note;
+if(typeof data112 === "string"){
+if(func2(data112) > 300){
+const err269 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 300},message:"must NOT have more than 300 characters"};
 if(vErrors === null){
 vErrors = [err269];
 }
@@ -3573,16 +3577,8 @@ vErrors.push(err269);
 }
 errors++;
 }
-}
-if(data.accepted !== undefined){
-let data111 = data.accepted;
-if(Array.isArray(data111)){
-const len10 = data111.length;
-for(let i10=0; i10<len10; i10++){
-let data112 = data111[i10];
-if(data112 && typeof data112 == "object" && !Array.isArray(data112)){
-if(data112.rule === undefined){
-const err270 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "rule"},message:"must have required property '"+"rule"+"'"};
+if(func2(data112) < 1){
+const err270 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err270];
 }
@@ -3591,8 +3587,9 @@ vErrors.push(err270);
 }
 errors++;
 }
-if(data112.reason === undefined){
-const err271 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "reason"},message:"must have required property '"+"reason"+"'"};
+}
+else {
+const err271 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err271];
 }
@@ -3601,9 +3598,10 @@ vErrors.push(err271);
 }
 errors++;
 }
-for(const key21 in data112){
-if(!(((key21 === "rule") || (key21 === "where")) || (key21 === "reason"))){
-const err272 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key21},message:"must NOT have additional properties"};
+}
+}
+else {
+const err272 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err272];
 }
@@ -3613,11 +3611,9 @@ vErrors.push(err272);
 errors++;
 }
 }
-if(data112.rule !== undefined){
-let data113 = data112.rule;
-if(typeof data113 === "string"){
-if(func2(data113) > 60){
-const err273 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+}
+else {
+const err273 = {instancePath:instancePath+"/related",schemaPath:"#/properties/related/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err273];
 }
@@ -3626,8 +3622,16 @@ vErrors.push(err273);
 }
 errors++;
 }
-if(func2(data113) < 1){
-const err274 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data.accepted !== undefined){
+let data113 = data.accepted;
+if(Array.isArray(data113)){
+const len10 = data113.length;
+for(let i10=0; i10<len10; i10++){
+let data114 = data113[i10];
+if(data114 && typeof data114 == "object" && !Array.isArray(data114)){
+if(data114.rule === undefined){
+const err274 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "rule"},message:"must have required property '"+"rule"+"'"};
 if(vErrors === null){
 vErrors = [err274];
 }
@@ -3636,9 +3640,8 @@ vErrors.push(err274);
 }
 errors++;
 }
-}
-else {
-const err275 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data114.reason === undefined){
+const err275 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "reason"},message:"must have required property '"+"reason"+"'"};
 if(vErrors === null){
 vErrors = [err275];
 }
@@ -3647,12 +3650,9 @@ vErrors.push(err275);
 }
 errors++;
 }
-}
-if(data112.where !== undefined){
-let data114 = data112.where;
-if(typeof data114 === "string"){
-if(func2(data114) > 100){
-const err276 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+for(const key22 in data114){
+if(!(((key22 === "rule") || (key22 === "where")) || (key22 === "reason"))){
+const err276 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key22},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err276];
 }
@@ -3661,8 +3661,12 @@ vErrors.push(err276);
 }
 errors++;
 }
-if(func2(data114) < 1){
-const err277 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data114.rule !== undefined){
+let data115 = data114.rule;
+if(typeof data115 === "string"){
+if(func2(data115) > 60){
+const err277 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err277];
 }
@@ -3671,9 +3675,8 @@ vErrors.push(err277);
 }
 errors++;
 }
-}
-else {
-const err278 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data115) < 1){
+const err278 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err278];
 }
@@ -3683,11 +3686,8 @@ vErrors.push(err278);
 errors++;
 }
 }
-if(data112.reason !== undefined){
-let data115 = data112.reason;
-if(typeof data115 === "string"){
-if(func2(data115) > 1000){
-const err279 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+else {
+const err279 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err279];
 }
@@ -3696,8 +3696,12 @@ vErrors.push(err279);
 }
 errors++;
 }
-if(func2(data115) < 3){
-const err280 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/minLength",keyword:"minLength",params:{limit: 3},message:"must NOT have fewer than 3 characters"};
+}
+if(data114.where !== undefined){
+let data116 = data114.where;
+if(typeof data116 === "string"){
+if(func2(data116) > 100){
+const err280 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err280];
 }
@@ -3706,9 +3710,8 @@ vErrors.push(err280);
 }
 errors++;
 }
-}
-else {
-const err281 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data116) < 1){
+const err281 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err281];
 }
@@ -3718,9 +3721,8 @@ vErrors.push(err281);
 errors++;
 }
 }
-}
 else {
-const err282 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err282 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err282];
 }
@@ -3730,9 +3732,11 @@ vErrors.push(err282);
 errors++;
 }
 }
-}
-else {
-const err283 = {instancePath:instancePath+"/accepted",schemaPath:"#/properties/accepted/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data114.reason !== undefined){
+let data117 = data114.reason;
+if(typeof data117 === "string"){
+if(func2(data117) > 1000){
+const err283 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err283];
 }
@@ -3741,12 +3745,8 @@ vErrors.push(err283);
 }
 errors++;
 }
-}
-if(data.releases !== undefined){
-let data116 = data.releases;
-if(Array.isArray(data116)){
-if(data116.length < 1){
-const err284 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+if(func2(data117) < 3){
+const err284 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/minLength",keyword:"minLength",params:{limit: 3},message:"must NOT have fewer than 3 characters"};
 if(vErrors === null){
 vErrors = [err284];
 }
@@ -3755,12 +3755,9 @@ vErrors.push(err284);
 }
 errors++;
 }
-const len11 = data116.length;
-for(let i11=0; i11<len11; i11++){
-let data117 = data116[i11];
-if(data117 && typeof data117 == "object" && !Array.isArray(data117)){
-if(data117.version === undefined){
-const err285 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "version"},message:"must have required property '"+"version"+"'"};
+}
+else {
+const err285 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err285];
 }
@@ -3769,8 +3766,10 @@ vErrors.push(err285);
 }
 errors++;
 }
-if(data117.date === undefined){
-const err286 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
+}
+}
+else {
+const err286 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err286];
 }
@@ -3779,9 +3778,10 @@ vErrors.push(err286);
 }
 errors++;
 }
-for(const key22 in data117){
-if(!(((key22 === "version") || (key22 === "date")) || (key22 === "note"))){
-const err287 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key22},message:"must NOT have additional properties"};
+}
+}
+else {
+const err287 = {instancePath:instancePath+"/accepted",schemaPath:"#/properties/accepted/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err287];
 }
@@ -3791,11 +3791,11 @@ vErrors.push(err287);
 errors++;
 }
 }
-if(data117.version !== undefined){
-let data118 = data117.version;
-if(typeof data118 === "string"){
-if(!pattern3.test(data118)){
-const err288 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/pattern",keyword:"pattern",params:{pattern: "^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"},message:"must match pattern \""+"^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"+"\""};
+if(data.releases !== undefined){
+let data118 = data.releases;
+if(Array.isArray(data118)){
+if(data118.length < 1){
+const err288 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err288];
 }
@@ -3804,9 +3804,12 @@ vErrors.push(err288);
 }
 errors++;
 }
-}
-else {
-const err289 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const len11 = data118.length;
+for(let i11=0; i11<len11; i11++){
+let data119 = data118[i11];
+if(data119 && typeof data119 == "object" && !Array.isArray(data119)){
+if(data119.version === undefined){
+const err289 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "version"},message:"must have required property '"+"version"+"'"};
 if(vErrors === null){
 vErrors = [err289];
 }
@@ -3815,18 +3818,8 @@ vErrors.push(err289);
 }
 errors++;
 }
-}
-if(data117.date !== undefined){
-if(!(validate53(data117.date, {instancePath:instancePath+"/releases/" + i11+"/date",parentData:data117,parentDataProperty:"date",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-errors = vErrors.length;
-}
-}
-if(data117.note !== undefined){
-let data120 = data117.note;
-if(typeof data120 === "string"){
-if(func2(data120) > 1000){
-const err290 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+if(data119.date === undefined){
+const err290 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
 if(vErrors === null){
 vErrors = [err290];
 }
@@ -3835,8 +3828,9 @@ vErrors.push(err290);
 }
 errors++;
 }
-if(func2(data120) < 1){
-const err291 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+for(const key23 in data119){
+if(!(((key23 === "version") || (key23 === "date")) || (key23 === "note"))){
+const err291 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key23},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err291];
 }
@@ -3846,8 +3840,11 @@ vErrors.push(err291);
 errors++;
 }
 }
-else {
-const err292 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data119.version !== undefined){
+let data120 = data119.version;
+if(typeof data120 === "string"){
+if(!pattern3.test(data120)){
+const err292 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/pattern",keyword:"pattern",params:{pattern: "^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"},message:"must match pattern \""+"^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"+"\""};
 if(vErrors === null){
 vErrors = [err292];
 }
@@ -3857,9 +3854,8 @@ vErrors.push(err292);
 errors++;
 }
 }
-}
 else {
-const err293 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err293 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err293];
 }
@@ -3869,9 +3865,17 @@ vErrors.push(err293);
 errors++;
 }
 }
+if(data119.date !== undefined){
+if(!(validate53(data119.date, {instancePath:instancePath+"/releases/" + i11+"/date",parentData:data119,parentDataProperty:"date",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
 }
-else {
-const err294 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/type",keyword:"type",params:{type: "array"},message:"must be array"};
+}
+if(data119.note !== undefined){
+let data122 = data119.note;
+if(typeof data122 === "string"){
+if(func2(data122) > 1000){
+const err294 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err294];
 }
@@ -3880,13 +3884,8 @@ vErrors.push(err294);
 }
 errors++;
 }
-}
-if(data.harvest !== undefined){
-let data121 = data.harvest;
-if(data121 && typeof data121 == "object" && !Array.isArray(data121)){
-for(const key23 in data121){
-if(!(((key23 === "columns") || (key23 === "delimiter")) || (key23 === "decimal"))){
-const err295 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key23},message:"must NOT have additional properties"};
+if(func2(data122) < 1){
+const err295 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err295];
 }
@@ -3896,14 +3895,8 @@ vErrors.push(err295);
 errors++;
 }
 }
-if(data121.columns !== undefined){
-let data122 = data121.columns;
-if(data122 && typeof data122 == "object" && !Array.isArray(data122)){
-for(const key24 in data122){
-let data123 = data122[key24];
-if(data123 && typeof data123 == "object" && !Array.isArray(data123)){
-if(data123.column === undefined){
-const err296 = {instancePath:instancePath+"/harvest/columns/" + key24.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/required",keyword:"required",params:{missingProperty: "column"},message:"must have required property '"+"column"+"'"};
+else {
+const err296 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err296];
 }
@@ -3912,9 +3905,10 @@ vErrors.push(err296);
 }
 errors++;
 }
-for(const key25 in data123){
-if(!((key25 === "column") || (key25 === "unit"))){
-const err297 = {instancePath:instancePath+"/harvest/columns/" + key24.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key25},message:"must NOT have additional properties"};
+}
+}
+else {
+const err297 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err297];
 }
@@ -3924,11 +3918,9 @@ vErrors.push(err297);
 errors++;
 }
 }
-if(data123.column !== undefined){
-let data124 = data123.column;
-if(typeof data124 === "string"){
-if(func2(data124) > 100){
-const err298 = {instancePath:instancePath+"/harvest/columns/" + key24.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+}
+else {
+const err298 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err298];
 }
@@ -3937,8 +3929,13 @@ vErrors.push(err298);
 }
 errors++;
 }
-if(func2(data124) < 1){
-const err299 = {instancePath:instancePath+"/harvest/columns/" + key24.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data.harvest !== undefined){
+let data123 = data.harvest;
+if(data123 && typeof data123 == "object" && !Array.isArray(data123)){
+for(const key24 in data123){
+if(!(((key24 === "columns") || (key24 === "delimiter")) || (key24 === "decimal"))){
+const err299 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key24},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err299];
 }
@@ -3948,8 +3945,14 @@ vErrors.push(err299);
 errors++;
 }
 }
-else {
-const err300 = {instancePath:instancePath+"/harvest/columns/" + key24.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data123.columns !== undefined){
+let data124 = data123.columns;
+if(data124 && typeof data124 == "object" && !Array.isArray(data124)){
+for(const key25 in data124){
+let data125 = data124[key25];
+if(data125 && typeof data125 == "object" && !Array.isArray(data125)){
+if(data125.column === undefined){
+const err300 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/required",keyword:"required",params:{missingProperty: "column"},message:"must have required property '"+"column"+"'"};
 if(vErrors === null){
 vErrors = [err300];
 }
@@ -3958,12 +3961,9 @@ vErrors.push(err300);
 }
 errors++;
 }
-}
-if(data123.unit !== undefined){
-let data125 = data123.unit;
-if(typeof data125 === "string"){
-if(func2(data125) > 40){
-const err301 = {instancePath:instancePath+"/harvest/columns/" + key24.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
+for(const key26 in data125){
+if(!((key26 === "column") || (key26 === "unit"))){
+const err301 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key26},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err301];
 }
@@ -3972,8 +3972,12 @@ vErrors.push(err301);
 }
 errors++;
 }
-if(func2(data125) < 1){
-const err302 = {instancePath:instancePath+"/harvest/columns/" + key24.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data125.column !== undefined){
+let data126 = data125.column;
+if(typeof data126 === "string"){
+if(func2(data126) > 100){
+const err302 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err302];
 }
@@ -3982,9 +3986,8 @@ vErrors.push(err302);
 }
 errors++;
 }
-}
-else {
-const err303 = {instancePath:instancePath+"/harvest/columns/" + key24.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data126) < 1){
+const err303 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err303];
 }
@@ -3994,9 +3997,8 @@ vErrors.push(err303);
 errors++;
 }
 }
-}
 else {
-const err304 = {instancePath:instancePath+"/harvest/columns/" + key24.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err304 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err304];
 }
@@ -4006,9 +4008,11 @@ vErrors.push(err304);
 errors++;
 }
 }
-}
-else {
-const err305 = {instancePath:instancePath+"/harvest/columns",schemaPath:"#/properties/harvest/properties/columns/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data125.unit !== undefined){
+let data127 = data125.unit;
+if(typeof data127 === "string"){
+if(func2(data127) > 40){
+const err305 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
 if(vErrors === null){
 vErrors = [err305];
 }
@@ -4017,11 +4021,8 @@ vErrors.push(err305);
 }
 errors++;
 }
-}
-if(data121.delimiter !== undefined){
-let data126 = data121.delimiter;
-if(!((((data126 === ",") || (data126 === ";")) || (data126 === "\t")) || (data126 === "|"))){
-const err306 = {instancePath:instancePath+"/harvest/delimiter",schemaPath:"#/properties/harvest/properties/delimiter/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.delimiter.enum},message:"must be equal to one of the allowed values"};
+if(func2(data127) < 1){
+const err306 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err306];
 }
@@ -4031,10 +4032,8 @@ vErrors.push(err306);
 errors++;
 }
 }
-if(data121.decimal !== undefined){
-let data127 = data121.decimal;
-if(!((data127 === ".") || (data127 === ","))){
-const err307 = {instancePath:instancePath+"/harvest/decimal",schemaPath:"#/properties/harvest/properties/decimal/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.decimal.enum},message:"must be equal to one of the allowed values"};
+else {
+const err307 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err307];
 }
@@ -4046,7 +4045,7 @@ errors++;
 }
 }
 else {
-const err308 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err308 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err308];
 }
@@ -4058,12 +4057,62 @@ errors++;
 }
 }
 else {
-const err309 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err309 = {instancePath:instancePath+"/harvest/columns",schemaPath:"#/properties/harvest/properties/columns/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err309];
 }
 else {
 vErrors.push(err309);
+}
+errors++;
+}
+}
+if(data123.delimiter !== undefined){
+let data128 = data123.delimiter;
+if(!((((data128 === ",") || (data128 === ";")) || (data128 === "\t")) || (data128 === "|"))){
+const err310 = {instancePath:instancePath+"/harvest/delimiter",schemaPath:"#/properties/harvest/properties/delimiter/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.delimiter.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err310];
+}
+else {
+vErrors.push(err310);
+}
+errors++;
+}
+}
+if(data123.decimal !== undefined){
+let data129 = data123.decimal;
+if(!((data129 === ".") || (data129 === ","))){
+const err311 = {instancePath:instancePath+"/harvest/decimal",schemaPath:"#/properties/harvest/properties/decimal/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.decimal.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err311];
+}
+else {
+vErrors.push(err311);
+}
+errors++;
+}
+}
+}
+else {
+const err312 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err312];
+}
+else {
+vErrors.push(err312);
+}
+errors++;
+}
+}
+}
+else {
+const err313 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err313];
+}
+else {
+vErrors.push(err313);
 }
 errors++;
 }
@@ -4354,11 +4403,11 @@ vErrors.push(err22);
 errors++;
 }
 }
-if(data.disclaimer !== undefined){
-let data7 = data.disclaimer;
-if(typeof data7 === "string"){
-if(func2(data7) > 4000){
-const err23 = {instancePath:instancePath+"/disclaimer",schemaPath:"#/properties/disclaimer/maxLength",keyword:"maxLength",params:{limit: 4000},message:"must NOT have more than 4000 characters"};
+if(data.gather !== undefined){
+let data7 = data.gather;
+if(Array.isArray(data7)){
+if(data7.length > 50){
+const err23 = {instancePath:instancePath+"/gather",schemaPath:"#/properties/gather/maxItems",keyword:"maxItems",params:{limit: 50},message:"must NOT have more than 50 items"};
 if(vErrors === null){
 vErrors = [err23];
 }
@@ -4367,8 +4416,12 @@ vErrors.push(err23);
 }
 errors++;
 }
-if(func2(data7) < 10){
-const err24 = {instancePath:instancePath+"/disclaimer",schemaPath:"#/properties/disclaimer/minLength",keyword:"minLength",params:{limit: 10},message:"must NOT have fewer than 10 characters"};
+const len0 = data7.length;
+for(let i0=0; i0<len0; i0++){
+let data8 = data7[i0];
+if(data8 && typeof data8 == "object" && !Array.isArray(data8)){
+if(data8.title === undefined){
+const err24 = {instancePath:instancePath+"/gather/" + i0,schemaPath:"#/properties/gather/items/required",keyword:"required",params:{missingProperty: "title"},message:"must have required property '"+"title"+"'"};
 if(vErrors === null){
 vErrors = [err24];
 }
@@ -4377,9 +4430,8 @@ vErrors.push(err24);
 }
 errors++;
 }
-}
-else {
-const err25 = {instancePath:instancePath+"/disclaimer",schemaPath:"#/properties/disclaimer/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data8.address === undefined){
+const err25 = {instancePath:instancePath+"/gather/" + i0,schemaPath:"#/properties/gather/items/required",keyword:"required",params:{missingProperty: "address"},message:"must have required property '"+"address"+"'"};
 if(vErrors === null){
 vErrors = [err25];
 }
@@ -4388,12 +4440,9 @@ vErrors.push(err25);
 }
 errors++;
 }
-}
-if(data.equal_opportunity !== undefined){
-let data8 = data.equal_opportunity;
-if(typeof data8 === "string"){
-if(func2(data8) > 4000){
-const err26 = {instancePath:instancePath+"/equal_opportunity",schemaPath:"#/properties/equal_opportunity/maxLength",keyword:"maxLength",params:{limit: 4000},message:"must NOT have more than 4000 characters"};
+for(const key1 in data8){
+if(!((key1 === "title") || (key1 === "address"))){
+const err26 = {instancePath:instancePath+"/gather/" + i0,schemaPath:"#/properties/gather/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key1},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err26];
 }
@@ -4402,8 +4451,12 @@ vErrors.push(err26);
 }
 errors++;
 }
-if(func2(data8) < 10){
-const err27 = {instancePath:instancePath+"/equal_opportunity",schemaPath:"#/properties/equal_opportunity/minLength",keyword:"minLength",params:{limit: 10},message:"must NOT have fewer than 10 characters"};
+}
+if(data8.title !== undefined){
+let data9 = data8.title;
+if(typeof data9 === "string"){
+if(func2(data9) > 60){
+const err27 = {instancePath:instancePath+"/gather/" + i0+"/title",schemaPath:"#/properties/gather/items/properties/title/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err27];
 }
@@ -4412,9 +4465,8 @@ vErrors.push(err27);
 }
 errors++;
 }
-}
-else {
-const err28 = {instancePath:instancePath+"/equal_opportunity",schemaPath:"#/properties/equal_opportunity/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data9) < 2){
+const err28 = {instancePath:instancePath+"/gather/" + i0+"/title",schemaPath:"#/properties/gather/items/properties/title/minLength",keyword:"minLength",params:{limit: 2},message:"must NOT have fewer than 2 characters"};
 if(vErrors === null){
 vErrors = [err28];
 }
@@ -4424,14 +4476,164 @@ vErrors.push(err28);
 errors++;
 }
 }
-}
 else {
-const err29 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err29 = {instancePath:instancePath+"/gather/" + i0+"/title",schemaPath:"#/properties/gather/items/properties/title/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err29];
 }
 else {
 vErrors.push(err29);
+}
+errors++;
+}
+}
+if(data8.address !== undefined){
+let data10 = data8.address;
+if(typeof data10 === "string"){
+if(func2(data10) > 300){
+const err30 = {instancePath:instancePath+"/gather/" + i0+"/address",schemaPath:"#/properties/gather/items/properties/address/maxLength",keyword:"maxLength",params:{limit: 300},message:"must NOT have more than 300 characters"};
+if(vErrors === null){
+vErrors = [err30];
+}
+else {
+vErrors.push(err30);
+}
+errors++;
+}
+if(!pattern12.test(data10)){
+const err31 = {instancePath:instancePath+"/gather/" + i0+"/address",schemaPath:"#/properties/gather/items/properties/address/pattern",keyword:"pattern",params:{pattern: "^https?://"},message:"must match pattern \""+"^https?://"+"\""};
+if(vErrors === null){
+vErrors = [err31];
+}
+else {
+vErrors.push(err31);
+}
+errors++;
+}
+if(!(formats2(data10))){
+const err32 = {instancePath:instancePath+"/gather/" + i0+"/address",schemaPath:"#/properties/gather/items/properties/address/format",keyword:"format",params:{format: "uri"},message:"must match format \""+"uri"+"\""};
+if(vErrors === null){
+vErrors = [err32];
+}
+else {
+vErrors.push(err32);
+}
+errors++;
+}
+}
+else {
+const err33 = {instancePath:instancePath+"/gather/" + i0+"/address",schemaPath:"#/properties/gather/items/properties/address/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err33];
+}
+else {
+vErrors.push(err33);
+}
+errors++;
+}
+}
+}
+else {
+const err34 = {instancePath:instancePath+"/gather/" + i0,schemaPath:"#/properties/gather/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err34];
+}
+else {
+vErrors.push(err34);
+}
+errors++;
+}
+}
+}
+else {
+const err35 = {instancePath:instancePath+"/gather",schemaPath:"#/properties/gather/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(vErrors === null){
+vErrors = [err35];
+}
+else {
+vErrors.push(err35);
+}
+errors++;
+}
+}
+if(data.disclaimer !== undefined){
+let data11 = data.disclaimer;
+if(typeof data11 === "string"){
+if(func2(data11) > 4000){
+const err36 = {instancePath:instancePath+"/disclaimer",schemaPath:"#/properties/disclaimer/maxLength",keyword:"maxLength",params:{limit: 4000},message:"must NOT have more than 4000 characters"};
+if(vErrors === null){
+vErrors = [err36];
+}
+else {
+vErrors.push(err36);
+}
+errors++;
+}
+if(func2(data11) < 10){
+const err37 = {instancePath:instancePath+"/disclaimer",schemaPath:"#/properties/disclaimer/minLength",keyword:"minLength",params:{limit: 10},message:"must NOT have fewer than 10 characters"};
+if(vErrors === null){
+vErrors = [err37];
+}
+else {
+vErrors.push(err37);
+}
+errors++;
+}
+}
+else {
+const err38 = {instancePath:instancePath+"/disclaimer",schemaPath:"#/properties/disclaimer/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err38];
+}
+else {
+vErrors.push(err38);
+}
+errors++;
+}
+}
+if(data.equal_opportunity !== undefined){
+let data12 = data.equal_opportunity;
+if(typeof data12 === "string"){
+if(func2(data12) > 4000){
+const err39 = {instancePath:instancePath+"/equal_opportunity",schemaPath:"#/properties/equal_opportunity/maxLength",keyword:"maxLength",params:{limit: 4000},message:"must NOT have more than 4000 characters"};
+if(vErrors === null){
+vErrors = [err39];
+}
+else {
+vErrors.push(err39);
+}
+errors++;
+}
+if(func2(data12) < 10){
+const err40 = {instancePath:instancePath+"/equal_opportunity",schemaPath:"#/properties/equal_opportunity/minLength",keyword:"minLength",params:{limit: 10},message:"must NOT have fewer than 10 characters"};
+if(vErrors === null){
+vErrors = [err40];
+}
+else {
+vErrors.push(err40);
+}
+errors++;
+}
+}
+else {
+const err41 = {instancePath:instancePath+"/equal_opportunity",schemaPath:"#/properties/equal_opportunity/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err41];
+}
+else {
+vErrors.push(err41);
+}
+errors++;
+}
+}
+}
+else {
+const err42 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err42];
+}
+else {
+vErrors.push(err42);
 }
 errors++;
 }
@@ -4442,7 +4644,7 @@ validate69.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const cultivars = validate70;
 const schema25 = cultivarsSchema;
-const pattern14 = new RegExp("^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$", "u");
+const pattern15 = new RegExp("^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$", "u");
 
 function validate70(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -4494,7 +4696,7 @@ errors++;
 if(data0.id !== undefined){
 let data1 = data0.id;
 if(typeof data1 === "string"){
-if(!pattern14.test(data1)){
+if(!pattern15.test(data1)){
 const err3 = {instancePath:instancePath+"/" + i0+"/id",schemaPath:"#/items/properties/id/pattern",keyword:"pattern",params:{pattern: "^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"},message:"must match pattern \""+"^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"+"\""};
 if(vErrors === null){
 vErrors = [err3];
@@ -4692,7 +4894,7 @@ validate70.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
 export const sheet = validate71;
 const schema26 = sheetSchema;
-const pattern15 = new RegExp("^[a-z0-9-]{3,64}$", "u");
+const pattern16 = new RegExp("^[a-z0-9-]{3,64}$", "u");
 
 function validate71(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -4854,7 +5056,7 @@ const len0 = data2.length;
 for(let i0=0; i0<len0; i0++){
 let data3 = data2[i0];
 if(typeof data3 === "string"){
-if(!pattern15.test(data3)){
+if(!pattern16.test(data3)){
 const err13 = {instancePath:instancePath+"/trials/" + i0,schemaPath:"#/properties/trials/items/pattern",keyword:"pattern",params:{pattern: "^[a-z0-9-]{3,64}$"},message:"must match pattern \""+"^[a-z0-9-]{3,64}$"+"\""};
 if(vErrors === null){
 vErrors = [err13];

@@ -33,6 +33,21 @@ export interface SiteSettings {
    */
   units?: 'metric' | 'us';
   /**
+   * Other sites of this program whose trials are compared with this site's own; `tankside gather` fetches them.
+   *
+   * @maxItems 50
+   */
+  gather?: {
+    /**
+     * What the site is called here, beside each trial gathered from it.
+     */
+    title: string;
+    /**
+     * Where the site stands: the address of its home page.
+     */
+    address: string;
+  }[];
+  /**
    * The publisher's own disclaimer, printed as it stands below the cautions of trials, fact sheets and mixing cards. Nothing is printed where it is absent.
    */
   disclaimer?: string;
