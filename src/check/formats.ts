@@ -6,8 +6,9 @@ export { isDate as date };
 /** An absolute address without a user's name in it. */
 export function uri(text: string): boolean {
   if (/[\s<>"{}|\\^`]/.test(text)) return false;
-  const address = URL.parse(text);
-  return address !== null && address.username === '' && address.password === '';
+  if (!URL.canParse(text)) return false;
+  const { username, password } = new URL(text);
+  return username === '' && password === '';
 }
 
 /** The number of characters (code points), as minLength and maxLength count them. */

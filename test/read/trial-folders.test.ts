@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { trialFolders } from '../../src/read/trial-folders.ts';
+import type { Taken } from '../../src/read/unzip.ts';
 
 const bytes = new Uint8Array([1]);
 const given = (...paths: string[]) => trialFolders(new Map(paths.map((path) => [path, bytes])));
@@ -66,10 +67,10 @@ describe('files that were given to a page are sorted into trial folders', () => 
 
   it('keeps what was not read, with its reason and its path from the folder on', () => {
     const { trials } = trialFolders(
-      new Map([
+      new Map<string, Taken>([
         ['autumn/trial.yaml', bytes],
-        ['autumn/harvest.csv', 'damaged' as const],
-        ['../up.csv', 'outside the archive' as const],
+        ['autumn/harvest.csv', 'damaged'],
+        ['../up.csv', 'outside the archive'],
         ['autumn/layout.csv/inside.txt', bytes],
       ]),
     );

@@ -29,7 +29,9 @@ function byFile({ problems, bytesOf }: CheckedTaken): FileProblems[] {
     const { title = problem.rule, meaning = '' } = ruleOf.get(problem.rule) ?? {};
     return { problem, excerpt: excerptOf(problem), title, meaning };
   };
-  return [...Map.groupBy(problems, ({ file }) => file)].map(([file, own]) => ({
+  const files = new Map<string, Problem[]>();
+  for (const problem of problems) files.set(problem.file, [...(files.get(problem.file) ?? []), problem]);
+  return [...files].map(([file, own]) => ({
     file,
     count: printCount(own),
     more: Math.max(0, own.length - mostShown),
