@@ -6,10 +6,12 @@
 export const rooms = {
   model: [],
   read: ['model'],
-  check: ['model', 'read', 'compute/nutrients'],
+  check: ['model', 'read', 'compute/nutrients', 'compute/lots'],
   statistics: [],
   // What a recipe amounts to; knows nothing of trials, so that the check may use it too.
   'compute/nutrients': ['model', 'statistics'],
+  // How lots are drawn, so that the check may draw them again.
+  'compute/lots': ['model', 'statistics'],
   compute: ['model', 'statistics'],
   compare: ['model', 'statistics', 'compute'],
   draw: ['model', 'compute'],

@@ -286,6 +286,15 @@ export interface TrialMetadata {
      * The published seed of the lot.
      */
     seed?: number;
+    /**
+     * Only where the layout was drawn from the seed by a method that this site publishes: the check then draws it again and compares.
+     */
+    lot?: {
+      /**
+       * The name of the method, described on the page of methods.
+       */
+      method: 'lots-1';
+    };
   };
   /**
    * The containers, each with its grid of positions.
