@@ -32,6 +32,7 @@ import identicalRun from './rules/identical-run.ts';
 import layoutAndContainerDiffer from './rules/layout-and-container-differ.ts';
 import levelRise from './rules/level-rise.ts';
 import malformedFormula from './rules/malformed-formula.ts';
+import lotContradicted from './rules/lot-contradicted.ts';
 import measuredWithoutUnit from './rules/measured-without-unit.ts';
 import misnamedFile from './rules/misnamed-file.ts';
 import missingColumn from './rules/missing-column.ts';
@@ -168,6 +169,7 @@ export const rules: readonly Rule[] = [
   layoutAndContainerDiffer,
   levelRise,
   malformedFormula,
+  lotContradicted,
   measuredWithoutUnit,
   misnamedFile,
   missingColumn,
