@@ -111,6 +111,20 @@ function reasonOf({ total }: Amounts, { cations, anions }: Balance): string {
     .filter((name) => total[name].value === null)
     .map((name) => total[name].reason);
   const reasons = [...amounts, cations.reason, anions.reason].flatMap((reason) => reason.split('; '));
-  const said = [...new Set(reasons)].filter((reason) => reason !== '');
+  const said = toldTogether([...new Set(reasons)].filter((reason) => reason !== ''));
   return said.map((reason) => `${reason.charAt(0).toUpperCase()}${reason.slice(1)}.`).join(' ');
+}
+
+/** Reasons that differ only in the nutrient that a label does not give, as one. */
+function toldTogether(reasons: readonly string[]): string[] {
+  const groups = Map.groupBy(
+    reasons,
+    (reason) => /^(.*: the label does not give) \w+$/.exec(reason)?.[1] ?? '',
+  );
+  return reasons.flatMap((reason) => {
+    const [lead, group] = [...groups].find(([, members]) => members.includes(reason))!;
+    if (lead === '') return [reason];
+    if (group[0] !== reason) return [];
+    return [`${lead} ${group.map((each) => each.slice(lead.length + 1)).join(', ')}`];
+  });
 }

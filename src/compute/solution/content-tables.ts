@@ -11,22 +11,30 @@ const traces: readonly Nutrient[] = ['Fe', 'Mn', 'Zn', 'Cu', 'B', 'Mo', 'Co', 'N
 
 /** What the finished solution holds: main nutrients, traces, and the charges of its ions. */
 export function contentTables(solution: Solution): PageTable[] {
+  const { total } = solution.amounts;
   const listed = listedNutrients(solution.amounts);
-  return [
-    nutrientsTable(
-      solution,
-      listed.filter((name) => !traces.includes(name)),
-      { caption: 'In the finished solution, the water’s own content included', unit: 'mmol/L', scale: 1 },
-      [1, 2],
-    ),
-    nutrientsTable(
-      solution,
-      listed.filter((name) => traces.includes(name)),
-      { caption: 'Trace elements in the finished solution', unit: 'µmol/L', scale: 1000 },
-      [3, 2],
-    ),
-    ionsTable(solution),
-  ];
+  const [main, trace] = [listed.filter((name) => !isTrace(name)), listed.filter(isTrace)];
+  const mainTable = nutrientsTable(
+    solution,
+    main,
+    { caption: 'In the finished solution, the water’s own content included', unit: 'mmol/L', scale: 1 },
+    [1, 2],
+  );
+  if (trace.every((name) => total[name].value === 0)) {
+    const none = `It holds no trace elements (${trace.join(', ')}), which plants need too.`;
+    return [{ ...mainTable, notes: [none] }, ionsTable(solution)];
+  }
+  const traceTable = nutrientsTable(
+    solution,
+    trace,
+    { caption: 'Trace elements in the finished solution', unit: 'µmol/L', scale: 1000 },
+    [3, 2],
+  );
+  return [mainTable, traceTable, ionsTable(solution)];
+}
+
+function isTrace(nutrient: Nutrient): boolean {
+  return traces.includes(nutrient);
 }
 
 function nutrientsTable(

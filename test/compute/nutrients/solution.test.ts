@@ -34,7 +34,7 @@ test('what no label tells is null beside a reason, and EC says how it was reckon
     Array.from({ length: 5 }, () => null),
   );
   expect(reason).toContain('Calcium nitrate: nothing says how much of the nitrogen is nitrate');
-  expect(reason).toContain('Base 5-11-26: the label does not give Fe.');
+  expect(reason).toContain('Base 5-11-26: the label does not give Fe, Mn, Zn, Cu, B, Mo.');
   expect(ec_estimates[0]!.formula).toContain('ammonium reckoned from the balance of charges');
   // K 5.520, Ca 7.256, Mg 3.045 and 0.523 of ammonium from the calcium nitrate, meq/L; see reckoned-forms.
   expect(ec_estimates[0]!.value).toBeCloseTo(1.634, 3);

@@ -75,6 +75,16 @@ test('contents are printed in mg, mmol and meq to the litre, and what no label t
   expect(row(charges, 'Cations in all')).toEqual(['at least 15.82']);
 });
 
+test('a solution that surely holds no trace elements says so in a sentence', () => {
+  const tables = contentTables(
+    solutionOf({ salts: [{ name: 'KNO3', formula: 'KNO3', grams_per_litre: 1 }] }),
+  );
+  expect(tables).toHaveLength(2);
+  expect(tables[0]!.notes[0]).toBe(
+    'It holds no trace elements (Fe, Mn, Zn, Cu, B, Mo), which plants need too.',
+  );
+});
+
 test('ratios are printed as growers say them', () => {
   const table = ratiosTable(solutionOf(recipe));
   // N 152.3, K 215.8
