@@ -6,6 +6,7 @@ import { compareProblems } from './print-problem.ts';
 import { isMapping } from './read-metadata.ts';
 import type { Report } from './rule.ts';
 import { reportDuplicateId } from './rules/duplicate-id.ts';
+import { reportGatherAddresses } from './rules/gather-address.ts';
 import { reportMissingFile } from './rules/missing-file.ts';
 import { reportNotAMapping } from './rules/not-a-mapping.ts';
 import { reportUnknownLicence } from './rules/unknown-licence.ts';
@@ -46,6 +47,7 @@ function siteOf(bytes: Uint8Array, report: Report): unknown {
     return null;
   }
   explainRefusals('site', yaml.value, file, yaml, report);
+  reportGatherAddresses(yaml.value, yaml, report);
   const licence = yaml.value['licence'];
   if (typeof licence === 'string') reportUnknownLicence(report, file, yaml.place(['licence']), licence);
   return yaml.value;

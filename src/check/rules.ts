@@ -27,6 +27,11 @@ import formulaInText from './rules/formula-in-text.ts';
 import frozenVersionAltered from './rules/frozen-version-altered.ts';
 import frozenVersionMisnamed from './rules/frozen-version-misnamed.ts';
 import frozenWithoutSums from './rules/frozen-without-sums.ts';
+import gatherAddress from './rules/gather-address.ts';
+import gatheredAltered from './rules/gathered-altered.ts';
+import gatheredFailsCheck from './rules/gathered-fails-check.ts';
+import gatheredRecord from './rules/gathered-record.ts';
+import gatheredTwice from './rules/gathered-twice.ts';
 import harvestMapping from './rules/harvest-mapping.ts';
 import identicalRun from './rules/identical-run.ts';
 import layoutAndContainerDiffer from './rules/layout-and-container-differ.ts';
@@ -164,6 +169,11 @@ export const rules: readonly Rule[] = [
   frozenVersionAltered,
   frozenVersionMisnamed,
   frozenWithoutSums,
+  gatherAddress,
+  gatheredAltered,
+  gatheredFailsCheck,
+  gatheredRecord,
+  gatheredTwice,
   harvestMapping,
   identicalRun,
   layoutAndContainerDiffer,

@@ -7,6 +7,7 @@ export const usage = `Usage: npm run -s tankside -- <verb> [folder] [options]
   findings <folder>    print a trial's findings as JSON
   seasons [folder]     print the seasons compared of a content folder as JSON
   release <folder>     freeze a trial's files as a new version   --note <what changed> [--level patch|minor|major]
+  gather [folder]      fetch the trials of the other sites that site.yaml lists, to compare with one's own
   build                check, compute and write the site to dist/
   serve                serve dist/ on this machine     [--port <number>] [--host <name>]
   start                build, then serve               [--port <number>] [--host <name>]

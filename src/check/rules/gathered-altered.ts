@@ -1,0 +1,22 @@
+import type { Report, Rule } from '../rule.ts';
+
+const rule: Rule = {
+  rule: 'gathered-altered',
+  severity: 'warning',
+  acceptable: false,
+  title: 'Gathered file that was altered here',
+  meaning:
+    'A trial of another site is compared as that site published it. A copy that is no longer that is left out.',
+  example:
+    'harvest.csv is not as it was gathered; the trial is left out: delete its folder and run `tankside gather` again',
+};
+export default rule;
+
+export function reportGatheredAltered(report: Report, file: string, found: string | null, sum: string): void {
+  report(rule, {
+    file,
+    found,
+    expected: sum,
+    message: `${file} is ${found === null ? 'gone' : 'not as it was gathered'}; the trial is left out: delete its folder and run \`tankside gather\` again`,
+  });
+}
