@@ -13,6 +13,7 @@ const types: Record<string, string> = {
   '.json': 'application/json; charset=utf-8',
   '.jsonld': 'application/ld+json; charset=utf-8',
   '.md': 'text/markdown; charset=utf-8',
+  '.mdx': 'text/markdown; charset=utf-8',
   '.mjs': 'text/javascript; charset=utf-8',
   '.parquet': 'application/vnd.apache.parquet',
   '.pdf': 'application/pdf',

@@ -53,8 +53,12 @@ export function sayHtml(
     );
 }
 
-/** A table in a region of its own that scrolls sideways where the screen is narrow. */
-export function tableHtml(table: PageTable, first: FirstUnits): string {
+/**
+ * A table in a region of its own that scrolls sideways where the screen is narrow.
+ *
+ * @param page the page on which the workings of its cells stand, where that is another one
+ */
+export function tableHtml(table: PageTable, first: FirstUnits, page = ''): string {
   const head = table.columns.map(
     ({ heading, unit, numeric }) =>
       `<th scope="col"${numeric ? ' class="number"' : ''}>${escapeHtml(heading)}${unitHtml(unit, first)}</th>`,
@@ -62,7 +66,7 @@ export function tableHtml(table: PageTable, first: FirstUnits): string {
   const rows = table.rows.map(({ heading, cells }) => {
     const data = cells.map((cell, index) => {
       const numeric = table.columns[index + 1]?.numeric;
-      return `<td${numeric ? ' class="number"' : ''}>${cellHtml(cell, first)}</td>`;
+      return `<td${numeric ? ' class="number"' : ''}>${cellHtml(cell, first, page)}</td>`;
     });
     return `<tr><th scope="row">${textHtml(heading, first)}</th>${data.join('')}</tr>`;
   });
@@ -88,10 +92,10 @@ function unitHtml(unit: Text | undefined, first: FirstUnits): string {
   return nothing ? '' : `<span class="unit">, ${textHtml(unit, first)}</span>`;
 }
 
-function cellHtml(cell: Text | TableCell, first: FirstUnits): string {
+function cellHtml(cell: Text | TableCell, first: FirstUnits, page: string): string {
   if (typeof cell === 'string' || !('text' in cell)) return textHtml(cell, first);
   const text = textHtml(cell.text, first);
-  return cell.working === undefined ? text : `<a href="#${cell.working}">${text}</a>`;
+  return cell.working === undefined ? text : `<a href="${page}#${cell.working}">${text}</a>`;
 }
 
 function scrolling(label: string, caption: string, head: readonly string[], rows: readonly string[]): string {

@@ -3,6 +3,7 @@ export const navigation: readonly { label: string; path: string }[] = [
   { label: 'Trials', path: 'trials/' },
   { label: 'Cultivars', path: 'cultivars/' },
   { label: 'Compare', path: 'compare/' },
+  { label: 'Fact sheets', path: 'fact-sheets/' },
   { label: 'Solution', path: 'solution/' },
   { label: 'Data', path: 'data/' },
   { label: 'Methods', path: 'methods/' },

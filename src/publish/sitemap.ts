@@ -2,6 +2,7 @@ import type { Library } from '../model/library.ts';
 import { address } from './addresses.ts';
 import { cropsOf, cultivarsOf } from './crop-comparisons.ts';
 import { dataset, finished } from './dataset.ts';
+import { sheetPages } from './sheet-pages.ts';
 import { xmlText } from './xml-text.ts';
 
 /** The pages that every site has. A new standing page is added here. */
@@ -15,6 +16,7 @@ export const standingPages = [
   'data/checks/',
   'check/',
   'methods/',
+  'methods/components/',
   'search/',
   'licence/',
 ];
@@ -31,13 +33,23 @@ function pagesOf(library: Library): Page[] {
     ...standingPages.map((path): Page => ({ path, changed: null })),
     ...cropsOf(library).map(({ id }): Page => ({ path: `crops/${id}/`, changed: null })),
     ...cultivarsOf(library).map(({ id }): Page => ({ path: `cultivars/${id}/`, changed: null })),
+    ...sheetsOf(library),
     ...inOrder.flatMap((item): Page[] => {
       const { id } = item.trial;
       const published = finished(item) !== null;
       const changed = published ? dataset(item, library).released : null;
-      return [{ path: `trials/${id}/`, changed }, ...(published ? [{ path: `data/${id}/`, changed }] : [])];
+      const beside = published ? [`data/${id}/`] : [`trials/${id}/weighing-sheet/`, `trials/${id}/labels/`];
+      return [`trials/${id}/`, ...beside].map((path) => ({ path, changed }));
     }),
   ];
+}
+
+/** The list of fact sheets, where there are any, and each of them. */
+function sheetsOf(library: Library): Page[] {
+  const sheets = sheetPages(library)
+    .map(({ path, date }): Page => ({ path, changed: date }))
+    .sort((a, b) => (a.path < b.path ? -1 : 1));
+  return sheets.length === 0 ? [] : [{ path: 'fact-sheets/', changed: null }, ...sheets];
 }
 
 /** sitemap.xml: every page of the site that stands by itself. */

@@ -30,7 +30,19 @@ function documents({ trial, findings }: FinishedTrial): PublishedFile[] {
       id: trial.id,
       ...trial.metadata,
     }),
+    ...sheetFiles(trial),
   ];
+}
+
+/** The fact sheets as their authors wrote them. */
+function sheetFiles({ factSheets = [], files }: Trial): PublishedFile[] {
+  return factSheets.flatMap(({ file, language }) => {
+    const name = file.split('/').at(-1)!;
+    const bytes = files.get(name);
+    const words = language === null ? 'The fact sheet' : `The fact sheet in the language ${language}`;
+    const description = `${words} as its author wrote it: Markdown with the names of what it shows.`;
+    return bytes === undefined ? [] : [{ name, bytes, mediaType: 'text/markdown', description }];
+  });
 }
 
 const unwritten = (name: string, mediaType: string, description: string): PublishedFile =>
