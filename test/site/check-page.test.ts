@@ -90,12 +90,15 @@ async function brokenTrials(): Promise<{ name: string; problems: Problem[] }[]> 
 
 describe('a folder given to the page', () => {
   test(
-    'shows the very problems that the command prints, for every broken folder',
+    'shows the very problems that the command prints, for a broken folder of each rule',
     { timeout: 300_000 },
     async () => {
       const { context, page, faults } = await open();
-      const folders = await brokenTrials();
-      expect(folders.length).toBeGreaterThan(150);
+      const firsts = new Map(
+        (await brokenTrials()).reverse().map((each) => [each.name.split('--')[0], each]),
+      );
+      const folders = [...firsts.values()];
+      expect(folders.length).toBeGreaterThan(80);
       const unlike: string[] = [];
       for (const { name } of folders) {
         await give(page, '#folder', join(broken, name));
