@@ -4,6 +4,7 @@ import { coefficientOfVariation } from './coefficient-of-variation.ts';
 import { conductivity } from './conductivity.ts';
 import { counts } from './counts.ts';
 import { digitsShown } from './digits-shown.ts';
+import { drawingLots, latinSquareLots, seededNumbers } from './drawing-lots.ts';
 import { dunnett } from './dunnett.ts';
 import { experimentalUnitMethod } from './experimental-unit.ts';
 import { fiveNumberSummary } from './five-number-summary.ts';
@@ -66,6 +67,10 @@ export const methodGroups: readonly MethodGroup[] = [
   },
   { id: 'place', name: 'Where it stood', methods: [positionEffects, moransI] },
   { id: 'seasons', name: 'Across seasons', methods: [linkedSets, seasonsCompared, steadinessMethod] },
-  { id: 'next', name: 'The next trial', methods: [replicatesNeeded, plantsPerUnitMethod] },
+  {
+    id: 'next',
+    name: 'The next trial',
+    methods: [replicatesNeeded, plantsPerUnitMethod, drawingLots, latinSquareLots, seededNumbers],
+  },
   { id: 'solution', name: 'The solution', methods: [nutrientAmounts, conductivity] },
 ];
