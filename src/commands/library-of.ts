@@ -1,9 +1,10 @@
 /** From a checked content folder to the library that the pages are made from. */
+import { withCropsAsHere } from '../compare/crop-as-here.ts';
+import { newestFirst } from '../compute/newest-first.ts';
 import { siteFindings } from '../compute/site-findings.ts';
 import { languageOf, writeIn } from '../model/language.ts';
 import type { Library } from '../model/library.ts';
 import '../model/messages.ts';
-import type { Trial } from '../model/trial.ts';
 import type { CheckedContent } from './load-content.ts';
 import { type Progress, progressOf } from './progress.ts';
 
@@ -29,20 +30,8 @@ export function computeLibrary(
   const sorted = [...content.trials].sort(newestFirst);
   const trials = siteFindings(sorted, (count) => progress.done(count, sorted.length));
   progress.end();
+  // Apart from the site's own, whose published findings must not hang on what others publish.
+  const gathered = siteFindings(withCropsAsHere(content.gathered, content.trials).sort(newestFirst));
   const { cultivars, factSheets, problems } = content;
-  return { site: content.site ?? unnamed, cultivars, trials, factSheets, problems };
-}
-
-/** By the last day that the trial knows, then by season and id, so that the order never depends on the disk. */
-function newestFirst(a: Trial, b: Trial): number {
-  return compareText(lastDay(b), lastDay(a)) || compareText(a.id, b.id);
-}
-
-function lastDay({ metadata }: Trial): string {
-  const { cuts, transplanted, germinated, sown } = metadata.dates ?? {};
-  return cuts?.at(-1) ?? transplanted ?? germinated ?? sown ?? String(metadata.season.year);
-}
-
-function compareText(a: string, b: string): number {
-  return a < b ? -1 : a > b ? 1 : 0;
+  return { site: content.site ?? unnamed, cultivars, trials, factSheets, gathered, problems };
 }

@@ -2,15 +2,18 @@
 import { basename, resolve } from 'node:path';
 import { checkAcrossTrials } from '../check/check-across-trials.ts';
 import { checkCultivars, checkSite } from '../check/check-content.ts';
+import { checkGathered } from '../check/check-gathered.ts';
 import { checkFactSheets } from '../check/fact-sheets.ts';
 import { type CheckContext, checkTrial } from '../check/check-trial.ts';
 import { compareProblems } from '../check/print-problem.ts';
+import { siteFolder } from '../check/site-folder.ts';
 import { siteFindings } from '../compute/site-findings.ts';
 import type { FactSheet } from '../model/fact-sheet.ts';
 import type { Cultivar, Library, SiteSettings } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
 import type { Trial } from '../model/trial.ts';
 import type { FolderFiles } from '../read/folder-files.ts';
+import { readGathered } from '../read/gathered.ts';
 import { listTrials, readContentFiles, readSheetsFolder, readTrialFolder } from '../read/folder.ts';
 import { checkSheets } from '../sheets/check-sheets.ts';
 import { computeLibrary, unnamed } from './library-of.ts';
@@ -22,6 +25,8 @@ export interface CheckedContent {
   cultivars: readonly Cultivar[];
   /** In the order of their ids. */
   trials: readonly Trial[];
+  /** Those of other sites that may take part, in the order of their ids. */
+  gathered: readonly Trial[];
   /** Those across trials. */
   factSheets: readonly FactSheet[];
   problems: readonly Problem[];
@@ -61,18 +66,31 @@ export async function loadContent(
   progress.end();
   const across = checkAcrossTrials(trials, cultivars.value ?? [], 'trials/');
   problems.push(...across.problems);
+  const gathered = await loadGathered(content, site.value, across.trials);
+  problems.push(...gathered.problems);
   const sheets = checkFactSheets(await readSheetsFolder(content));
   problems.push(...sheets.problems);
   const checked: CheckedContent = {
     site: site.value,
     cultivars: cultivars.value ?? [],
     trials: across.trials,
+    gathered: gathered.trials,
     factSheets: sheets.value ?? [],
     problems: problems.sort(compareProblems),
     folders: ids.length,
     library: null,
   };
   return withSheets(checked, ids);
+}
+
+/** What was gathered from the sites that site.yaml lists; what lies there of others takes no part. */
+async function loadGathered(content: string, site: SiteSettings | null, own: readonly Trial[]) {
+  const sites = [];
+  for (const { title, address } of site?.gather ?? []) {
+    const folder = siteFolder(address);
+    sites.push({ title, address, folder, ...(await readGathered(content, folder)) });
+  }
+  return checkGathered(sites, own, today());
 }
 
 /** The content with its fact sheets checked against the findings, where it has any. */

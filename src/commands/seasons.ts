@@ -1,6 +1,6 @@
 /** `seasons`: prints seasons.json of a content folder, and its problems on standard error. */
-import { seasons } from '../compare/seasons.ts';
 import { hasError } from '../model/problem.ts';
+import { allSeasons } from '../publish/crop-comparisons.ts';
 import { report } from './check.ts';
 import { folderArgument } from './folder-argument.ts';
 import { contentFolder } from './folders.ts';
@@ -11,7 +11,6 @@ export async function run(args: string[]): Promise<number> {
   const content = await loadContent(folderArgument(args, contentFolder()));
   if (content.problems.length > 0) process.stderr.write(report(content.problems));
   if (hasError(content.problems)) return 1;
-  const { trials, cultivars } = libraryOf(content);
-  process.stdout.write(`${JSON.stringify(seasons(trials, { known: cultivars }), null, 2)}\n`);
+  process.stdout.write(`${JSON.stringify(allSeasons(libraryOf(content)), null, 2)}\n`);
   return 0;
 }

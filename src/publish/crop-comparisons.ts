@@ -5,6 +5,7 @@ import { triedCultivars } from '../compare/tried-cultivars.ts';
 import { addressPart } from '../compute/format/address-part.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import type { Library, TrialWithFindings } from '../model/library.ts';
+import { everyTrial } from './every-trial.ts';
 import { madeOnce } from './made-once.ts';
 
 /** A comparison of a crop by one measure. */
@@ -34,25 +35,25 @@ export interface Crop {
 
 /** Every comparison of the library, all crops and measures. */
 export const allSeasons = madeOnce('seasons', (library: Library): Seasons[] =>
-  seasons(library.trials, { known: library.cultivars }),
+  seasons(everyTrial(library), { known: library.cultivars }),
 );
 
 /** Every cultivar of the site with its trials and its page's address. */
 export const cultivarsOf = madeOnce('cultivars', (library: Library) =>
-  triedCultivars(library.trials, library.cultivars),
+  triedCultivars(everyTrial(library), library.cultivars),
 );
 
 /** Which cultivar each level of each trial is. */
 export const identityOf = madeOnce('cultivar-identity', (library: Library) =>
-  cultivarIdentity(library.trials, library.cultivars),
+  cultivarIdentity(everyTrial(library), library.cultivars),
 );
 
 /** Every crop of the library in the order of its common names. */
 export const cropsOf = madeOnce('crops', (library: Library): Crop[] => {
   const { name } = identityOf(library);
   const taken = new Map<string, number>();
-  return [...Map.groupBy(library.trials, ({ trial }) => speciesOf(trial))]
-    .map(([species, trials]) => ({ species, trials, crop: trials[0]!.trial.metadata.crop.name }))
+  return [...Map.groupBy(everyTrial(library), ({ trial }) => speciesOf(trial))]
+    .map(([species, trials]) => ({ species, trials, crop: ownFirst(trials).trial.metadata.crop.name }))
     .sort((a, b) => (`${a.crop} ${a.species}` < `${b.crop} ${b.species}` ? -1 : 1))
     .map(({ species, trials, crop }): Crop => {
       const own = addressPart(crop) || 'crop';
@@ -70,6 +71,11 @@ export const cropsOf = madeOnce('crops', (library: Library): Crop[] => {
       return { id, name: crop, species, trials, comparisons };
     });
 });
+
+/** The newest of the site's own trials, whose name for the crop stands; else the newest of all. */
+function ownFirst(trials: readonly TrialWithFindings[]): TrialWithFindings {
+  return trials.find(({ trial }) => trial.origin === undefined) ?? trials[0]!;
+}
 
 /** The comparison of each crop that a page shows first. */
 export function cropComparisons(library: Library): CropComparison[] {
