@@ -37,7 +37,8 @@ export function siteFindings(
   });
 }
 
-function sameCrop(a: Trial, b: Trial): boolean {
+/** Whether two trials grew the same species, or the same crop where no species is given. */
+export function sameCrop(a: Trial, b: Trial): boolean {
   const of = ({ metadata }: Trial) => (metadata.crop.species ?? metadata.crop.name).toLowerCase();
   return of(a) === of(b);
 }

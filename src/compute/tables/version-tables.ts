@@ -1,4 +1,5 @@
 import { say } from '../../model/say.ts';
+import type { PlanKept } from '../planning/plan-kept.ts';
 import type { VersionStep } from '../versions/version-steps.ts';
 import { noNumber, type PageTable } from './page-table.ts';
 
@@ -17,6 +18,25 @@ export function changedCellsTable({ changes, release, since }: VersionStep): Pag
     rows: changes.map(({ file, row, column, before, after }) => ({
       heading: row,
       cells: [file, column, before ?? noNumber, after ?? noNumber],
+    })),
+    notes: [],
+  };
+}
+
+/** What was done otherwise than the plan said; null where it was kept to. */
+export function planTable({ changes }: PlanKept): PageTable | null {
+  if (changes.length === 0) return null;
+  return {
+    caption: say('What was done otherwise than planned'),
+    columns: [
+      { heading: say('Where'), numeric: false },
+      { heading: say('Column or key'), numeric: false },
+      { heading: say('Planned'), numeric: false },
+      { heading: say('Done'), numeric: false },
+    ],
+    rows: changes.map(({ row, column, before, after }) => ({
+      heading: row,
+      cells: [column, before ?? noNumber, after ?? noNumber],
     })),
     notes: [],
   };

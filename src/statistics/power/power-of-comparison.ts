@@ -15,6 +15,8 @@ export interface Comparison {
   /** How many treatments the trial has, at least 2. */
   treatments: number;
   design: NextDesign;
+  /** The error degrees of freedom of a layout that is at hand; else those that the design gives. */
+  errorDf?: number;
   /** The two-sided size of the test, above 0 and below 1. */
   alpha: number;
   /**
@@ -34,13 +36,16 @@ export function errorDegreesOfFreedom(design: NextDesign, treatments: number, re
 /** Throws where a comparison lies outside its domain, naming what was refused. */
 export function requireComparison(
   caller: string,
-  { cvPercent, treatments, alpha }: Omit<Comparison, 'differencePercent'>,
+  { cvPercent, treatments, errorDf, alpha }: Omit<Comparison, 'differencePercent'>,
 ): void {
   if (!(cvPercent > 0 && cvPercent < Infinity)) {
     throw new RangeError(`${caller} requires a coefficient of variation above 0, not ${cvPercent}`);
   }
   if (!Number.isInteger(treatments) || treatments < 2) {
     throw new RangeError(`${caller} requires at least two treatments, not ${treatments}`);
+  }
+  if (errorDf !== undefined && !(errorDf > 0 && errorDf < Infinity)) {
+    throw new RangeError(`${caller} requires error degrees of freedom above 0, not ${errorDf}`);
   }
   if (!(alpha > 0 && alpha < 1))
     throw new RangeError(`${caller} requires an alpha between 0 and 1, not ${alpha}`);
@@ -63,7 +68,7 @@ export function powerOfComparison(comparison: Comparison, replicates: number): n
   if (!Number.isInteger(replicates) || replicates < 2) {
     throw new RangeError(`powerOfComparison requires at least two replicates, not ${replicates}`);
   }
-  const df = errorDegreesOfFreedom(design, treatments, replicates);
+  const df = comparison.errorDf ?? errorDegreesOfFreedom(design, treatments, replicates);
   const standardised = (differencePercent / cvPercent) * Math.sqrt(replicates / 2);
   if (standardised > 1000) return powerOfPlainDifference(standardised, treatments, df, alpha, test);
   if (test === 't') {
