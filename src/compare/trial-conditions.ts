@@ -1,5 +1,6 @@
 import { squareMetres } from '../compute/growing-area.ts';
 import type { Findings } from '../model/findings.ts';
+import type { Origin } from '../model/gathered.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import type { Trial } from '../model/trial.ts';
 import { meanOf } from '../statistics/mean.ts';
@@ -24,7 +25,18 @@ export function trialConditions(trial: Trial, findings: Findings): Conditions {
     variable: findings.variable.name,
     pots_per_m2: potsPerSquareMetre(trial),
     ec: meanConductivity(trial),
+    ...(trial.origin === undefined ? {} : { origin: shownOrigin(trial.origin) }),
   };
+}
+
+function shownOrigin({
+  title,
+  address,
+  page,
+  identifier,
+  gathered,
+}: Origin): NonNullable<Conditions['origin']> {
+  return { title, address, page, identifier, gathered };
 }
 
 /** Positions of the containers' grids over the area of their covers; null where a cover is not given. */

@@ -25,5 +25,14 @@ export function trialsDiffer(trials: readonly SeasonTrial[], measure: Seasons['m
   for (const { season, averaged_over: over } of trials) {
     if (over !== '') sentences.push(`The means of ${season} are averaged over ${over}.`);
   }
+  const origins = Map.groupBy(
+    trials.flatMap(({ origin }) => origin ?? []),
+    ({ title }) => title,
+  );
+  for (const [title, { length }] of origins) {
+    sentences.push(
+      `${length} of the trials ${length === 1 ? 'was' : 'were'} gathered from another site, ${title}: other hands, scales and water.`,
+    );
+  }
   return sentences;
 }

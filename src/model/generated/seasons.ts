@@ -76,6 +76,31 @@ export interface Seasons {
      */
     ec: number | null;
     /**
+     * Where it was gathered from; absent for the site's own trials. The id is then that site's folder, a slash and the trial's id there.
+     */
+    origin?: {
+      /**
+       * What its site is called here.
+       */
+      title: string;
+      /**
+       * Where its site stands.
+       */
+      address: string;
+      /**
+       * The trial's page there.
+       */
+      page: string;
+      /**
+       * Its dataset's DOI as an address where it has one, else its data page there.
+       */
+      identifier: string;
+      /**
+       * The day on which this version of it was fetched.
+       */
+      gathered: string;
+    };
+    /**
      * Its mean adjusted for the cultivars that it grew: over all of its linked set.
      */
     adjusted_mean: number | null;
