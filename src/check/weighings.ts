@@ -1,4 +1,4 @@
-import type { HarvestRecord, Treatment, Variable } from '../model/trial.ts';
+import type { HarvestRecord, Position, Variable } from '../model/trial.ts';
 import type { Facts, Harvest } from './facts.ts';
 import { weighedVariable } from './totals.ts';
 import { treatmentInWords } from './treatment-words.ts';
@@ -50,24 +50,27 @@ function collect({ metadata, harvest, layout }: Facts): Weighings | null {
     if (record.status !== 'weighed' || weight === null || weight === undefined || weight <= 0) return;
     const weighing = { index, record, weight };
     all.push(weighing);
-    const { treatment, plants } = layout.positions[harvest.positionOf[index] ?? -1] ?? nowhere;
-    const words = treatmentInWords(treatment);
-    const group =
-      plants > 1
-        ? `${words}, ${record.plant === null ? 'pots' : 'plants in pots'} of ${String(plants)}`
-        : words;
-    groupOf(groups, group, record.cut).push(weighing);
+    const position = layout.positions[harvest.positionOf[index] ?? -1] ?? nowhere;
+    groupOf(groups, fellowsName(position, record.plant), record.cut).push(weighing);
   });
   const fellows = [...groups].flatMap(([treatment, cuts]) =>
     [...cuts].map(([cut, members]): Fellows => {
       const name = `${treatment} at cut ${String(cut)}`.trim();
-      return { name, members, usual: members.length < 4 ? 0 : middle(members) };
+      return { name, members, usual: usualOf(members.map(({ weight }) => weight)) };
     }),
   );
   return { variable, harvest, all, fellows };
 }
 
-const nowhere: { treatment: Treatment; plants: number } = { treatment: {}, plants: 1 };
+type Planted = Pick<Position, 'treatment' | 'plants'>;
+
+const nowhere: Planted = { treatment: {}, plants: 1 };
+
+/** A text that is the same for plants of one treatment, and for whole pots of one treatment and count of plants. */
+export function fellowsName({ treatment, plants }: Planted, plant: number | null): string {
+  const words = treatmentInWords(treatment);
+  return plants > 1 ? `${words}, ${plant === null ? 'pots' : 'plants in pots'} of ${String(plants)}` : words;
+}
 
 /** The list of a group and a number, made where there is none yet. */
 export function groupOf<Item>(
@@ -82,12 +85,13 @@ export function groupOf<Item>(
   return list;
 }
 
-function middle(members: readonly Weighing[]): number {
-  const sorted = new Float64Array(members.length);
-  members.forEach(({ weight }, index) => {
-    sorted[index] = weight;
-  });
-  return sorted.sort()[Math.floor(sorted.length / 2)] ?? 0;
+/** How many fellows must be there to tell what is usual. */
+const fewestFellows = 4;
+
+/** The middle weight, the upper one of two; 0 where there are fewer than four. */
+export function usualOf(weights: readonly number[]): number {
+  if (weights.length < fewestFellows) return 0;
+  return Float64Array.from(weights).sort()[Math.floor(weights.length / 2)] ?? 0;
 }
 
 /** The chance that two weights drawn from these are alike. */

@@ -1,4 +1,5 @@
-import type { Facts } from '../facts.ts';
+import type { Variable } from '../../model/trial.ts';
+import type { Facts, Metadata } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { gramsIn, isWeight } from '../../model/units.ts';
 import { whereOf } from '../grid.ts';
@@ -21,20 +22,30 @@ export default rule;
 /** A hair that binary arithmetic may add to a whole number of steps. */
 const hair = 1e-6;
 
+/** The scale's step in g, or in the variable's own unit; null where it is not known how values fall on it. */
+export function stepOf(metadata: Metadata, variable: Variable): number | null {
+  const { resolution, unit = '' } = variable;
+  const fileUnit = unitInFile(metadata, variable);
+  const isMetric = (one: string): boolean => ['g', 'kg', 'mg'].includes(one);
+  // Converted between metric and other units, no weight falls on a step.
+  if (resolution === undefined || (fileUnit !== unit && !(isMetric(fileUnit) && isMetric(unit)))) return null;
+  return resolution * (isWeight(unit) ? (gramsIn[unit] ?? 1) : 1);
+}
+
+/** True where a value is no whole number of steps. */
+export function isBetweenSteps(value: number, step: number): boolean {
+  const steps = value / step;
+  return Math.abs(steps - Math.round(steps)) > hair * Math.max(1, steps);
+}
+
 function check({ metadata, harvest }: Facts, report: Report): void {
   if (harvest === null) return;
   for (const [number, variable] of (metadata.draft.variables ?? []).entries()) {
     const { id, resolution, unit = '' } = variable;
-    const fileUnit = unitInFile(metadata, variable);
-    const isMetric = (one: string): boolean => ['g', 'kg', 'mg'].includes(one);
-    // Converted between metric and other units, no weight falls on a step.
-    if (resolution === undefined || (fileUnit !== unit && !(isMetric(fileUnit) && isMetric(unit)))) continue;
-    const step = resolution * (isWeight(unit) ? (gramsIn[unit] ?? 1) : 1);
-    const isOff = (value: number | null | undefined): boolean => {
-      if (value === null || value === undefined) return false;
-      const steps = value / step;
-      return Math.abs(steps - Math.round(steps)) > hair * Math.max(1, steps);
-    };
+    const step = stepOf(metadata, variable);
+    if (step === null || resolution === undefined) continue;
+    const isOff = (value: number | null | undefined): boolean =>
+      value !== null && value !== undefined && isBetweenSteps(value, step);
     const off = indexesWhere(harvest.records, ({ values }) => isOff(values[id]));
     const measured = indexesWhere(harvest.records, ({ values }) => typeof values[id] === 'number').length;
     if (off.length > 4 && off.length > measured / 4) {

@@ -1,3 +1,4 @@
+import type { Variable } from '../../model/trial.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { gramsIn, isWeight } from '../../model/units.ts';
@@ -18,22 +19,23 @@ export default rule;
 
 function check({ metadata, harvest }: Facts, report: Report): void {
   if (harvest === null) return;
-  for (const { id, unit = '', lowest, highest } of metadata.draft.variables ?? []) {
-    if ((lowest === undefined && highest === undefined) || (lowest ?? 0) > (highest ?? Infinity)) continue;
-    const grams = isWeight(unit) ? (gramsIn[unit] ?? 1) : 1;
-    const [least, most] = [(lowest ?? -Infinity) * grams, (highest ?? Infinity) * grams];
+  for (const variable of metadata.draft.variables ?? []) {
+    const { id, unit = '', lowest, highest } = variable;
+    if (lowest === undefined && highest === undefined) continue;
     const outside = indexesWhere(harvest.records, ({ values, status }) => {
       const value = values[id];
       // A weight of zero has a rule of its own.
       const isJudged = typeof value === 'number' && status === 'weighed' && value !== 0;
-      return isJudged && (value < least || value > most);
+      return isJudged && rangeFault(value, variable) !== null;
     });
     for (const index of outside) {
       const record = harvest.records[index]!;
       const value = record.values[id]!;
-      const shown = `${String(Number((value / grams).toPrecision(12)))} ${unit}`.trim();
+      const shown = `${String(Number((value / gramsOf(variable)).toPrecision(12)))} ${unit}`.trim();
       const limit =
-        value < least ? `below the lowest of ${String(lowest)}` : `above the highest of ${String(highest)}`;
+        rangeFault(value, variable) === 'below'
+          ? `below the lowest of ${String(lowest)}`
+          : `above the highest of ${String(highest)}`;
       const message = `${id} is ${shown}, ${limit} ${unit}`.trim();
       report(rule, {
         file: 'harvest.csv',
@@ -44,4 +46,17 @@ function check({ metadata, harvest }: Facts, report: Report): void {
       });
     }
   }
+}
+
+/** g in the variable's unit; 1 where that is no unit of weight. */
+const gramsOf = ({ unit = '' }: Variable): number => (isWeight(unit) ? (gramsIn[unit] ?? 1) : 1);
+
+/** On which side of lowest and highest a value lies, in g or in the variable's own unit; null where between them. */
+export function rangeFault(value: number, variable: Variable): 'below' | 'above' | null {
+  const { lowest = -Infinity, highest = Infinity } = variable;
+  const grams = gramsOf(variable);
+  // Limits that contradict each other say nothing.
+  if (lowest > highest) return null;
+  if (value < lowest * grams) return 'below';
+  return value > highest * grams ? 'above' : null;
 }

@@ -19,15 +19,34 @@ const bounds = { level: [0, 200], ec: [0, 10], ph: [3, 10], temperature: [-5, 50
 
 function check({ readings }: Facts, report: Report): void {
   for (const [index, reading] of (readings?.rows ?? []).entries()) {
-    for (const [name, [lowest, highest]] of Object.entries(bounds)) {
-      const value = reading[name as keyof typeof bounds];
-      if (value === null || (value >= lowest && value <= highest)) continue;
-      const tenth = [10, 100, 1000].map((by) => value / by).find((one) => one >= lowest && one <= highest);
-      const asks =
-        value > highest && tenth !== undefined ? `; was it ${String(Number(tenth.toPrecision(4)))}?` : '';
+    for (const name of Object.keys(bounds) as (keyof typeof bounds)[]) {
+      const value = reading[name];
+      const unlikely = value === null ? null : unlikelyReading(name, value);
+      if (value === null || unlikely === null) continue;
+      const { lowest, highest, perhaps } = unlikely;
+      const asks = perhaps === null ? '' : `; was it ${String(perhaps)}?`;
       const message = `${name} is ${String(value)}, outside ${String(lowest)} to ${String(highest)}${asks}`;
       const place = readingPlace(readings!, index, name);
       report(rule, { file: 'readings.csv', place, found: String(value), message, where: reading.container });
     }
   }
+}
+
+/** The bounds that a reading lies outside of, and what it perhaps was. */
+export interface UnlikelyReading {
+  lowest: number;
+  highest: number;
+  /** The value with its decimal mark put back; null where that makes none between the bounds. */
+  perhaps: number | null;
+}
+
+/** Why a reading of that name is unlikely; null where it is not, or has no bounds. */
+export function unlikelyReading(name: string, value: number): UnlikelyReading | null {
+  const [lowest, highest] = Object.hasOwn(bounds, name)
+    ? bounds[name as keyof typeof bounds]
+    : [-Infinity, Infinity];
+  if (value >= lowest && value <= highest) return null;
+  const tenth = [10, 100, 1000].map((by) => value / by).find((one) => one >= lowest && one <= highest);
+  const perhaps = value > highest && tenth !== undefined ? Number(tenth.toPrecision(4)) : null;
+  return { lowest, highest, perhaps };
 }

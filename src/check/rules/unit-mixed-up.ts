@@ -17,8 +17,6 @@ const rule: Rule = {
 };
 export default rule;
 
-/** How many fellows must be there to tell what is usual. */
-const fewestFellows = 4;
 /** Plants differ by this factor from the middle of their fellows and no more. */
 const spread = 1.6;
 
@@ -34,15 +32,10 @@ function check(facts: Facts, report: Report): void {
   if (weighings === null) return;
   const { variable, harvest, fellows } = weighings;
   for (const { members, usual } of fellows) {
-    if (members.length < fewestFellows) continue;
     for (const { index, record, weight } of members) {
-      const ratio = weight / usual;
-      if (ratio < 6 && ratio > 1 / 15) continue;
-      const slip = slips.find(([factor]) => isAbout(Math.max(ratio, 1 / ratio), factor));
-      if (slip === undefined || (slip[0] === 10 && ratio < 1)) continue;
-      const [factor, more, less] = slip;
-      const relation = ratio > 1 ? 'more' : 'less';
-      const message = `${variable.id} is ${inGrams(weight)}, about ${String(Number(factor.toFixed(1)))} times ${relation} than its fellows (${inGrams(usual)}); ${ratio > 1 ? more : less}`;
+      const slip = unitSlip(weight, usual);
+      if (slip === null) continue;
+      const message = `${variable.id} is ${inGrams(weight)}, about ${String(slip.factor)} times ${slip.relation} than its fellows (${inGrams(usual)}); ${slip.question}`;
       report(rule, {
         file: 'harvest.csv',
         place: recordPlace(harvest, index, variable.id),
@@ -52,6 +45,31 @@ function check(facts: Facts, report: Report): void {
       });
     }
   }
+}
+
+/** How a weight stands to its fellows where it looks like one in another unit. */
+export interface UnitSlip {
+  /** To one decimal: 1000, 453.6, 28.3 or 10. */
+  factor: number;
+  relation: 'more' | 'less';
+  /** What to ask. */
+  question: string;
+}
+
+/**
+ * The slip of unit or decimal mark that sets a weight apart from its fellows; null where there is none.
+ *
+ * @param weight g
+ * @param usual the middle weight of its fellows in g; 0 where there are too few to tell
+ */
+export function unitSlip(weight: number, usual: number): UnitSlip | null {
+  const ratio = weight / usual;
+  if (usual === 0 || weight === 0 || (ratio < 6 && ratio > 1 / 15)) return null;
+  const slip = slips.find(([factor]) => isAbout(Math.max(ratio, 1 / ratio), factor));
+  if (slip === undefined || (slip[0] === 10 && ratio < 1)) return null;
+  const [factor, more, less] = slip;
+  const relation = ratio > 1 ? 'more' : 'less';
+  return { factor: Number(factor.toFixed(1)), relation, question: ratio > 1 ? more : less };
 }
 
 function isAbout(ratio: number, factor: number): boolean {
