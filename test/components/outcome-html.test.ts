@@ -20,7 +20,7 @@ describe('what the page of checks shows', () => {
   it('each problem with its severity in words, its place, message, line and what to write', () => {
     const found = outcome({ 'harvest.csv': harvest.replace('118', '11B') });
     const html = outcomeHtml(found, '/data/checks/', 'metric');
-    expect(verdict(found)).toBe('To be mended in two-lettuces: 1 error, 0 warnings, 0 notes');
+    expect(verdict(found)).toBe('To be mended: two-lettuces (1 error, 0 warnings, 0 notes)');
     expect(textOf(html)).toContain(
       'Error line 4, column 8 &quot;11B&quot; is not a number; write digits only, such as 118',
     );
@@ -32,7 +32,7 @@ describe('what the page of checks shows', () => {
 
   it('what would be published of a good folder: its finding, what it rests on, its queries', () => {
     const found = outcome();
-    expect(verdict(found)).toBe('Nothing to mend in two-lettuces');
+    expect(verdict(found)).toBe('Nothing to mend: two-lettuces');
     const text = textOf(outcomeHtml(found, '/data/checks/', 'metric'));
     expect(text).toContain('What would be published of Two lettuces in two tanks');
     expect(text).toContain('It rests on the fresh weight per plant set of 8 plants');
@@ -42,7 +42,7 @@ describe('what the page of checks shows', () => {
 
   it('a warning as an open query of what may all the same be published', () => {
     const found = outcome({ 'harvest.csv': harvest.replace('118', '718') });
-    expect(verdict(found)).toMatch(/^Fit to be published, two-lettuces: 0 errors, [12] warnings?, /);
+    expect(verdict(found)).toMatch(/^Fit to be published: two-lettuces \(0 errors, [12] warnings?, /);
     expect(textOf(outcomeHtml(found, '/data/checks/', 'metric'))).toMatch(
       /(One|2) open quer(y|ies) beside it/,
     );

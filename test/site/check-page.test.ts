@@ -125,7 +125,7 @@ describe('a folder given to the page', () => {
     expect(await kept(page, 'text')).toBe(printReport(problems));
     expect(JSON.parse(await kept(page, 'JSON'))).toEqual(problems);
     expect(await page.textContent('#told')).toBe(
-      'To be mended in weight-not-a-number--letter: 1 error, 0 warnings, 0 notes.',
+      'To be mended: weight-not-a-number--letter (1 error, 0 warnings, 0 notes).',
     );
     await context.close();
   });
@@ -139,7 +139,7 @@ describe('a folder given to the page', () => {
     }
     await answered(page);
     expect(await page.textContent('#result-heading')).toBe(
-      'To be mended in photo-file--other-kind: 1 error, 0 warnings, 0 notes',
+      'To be mended: photo-file--other-kind (1 error, 0 warnings, 0 notes)',
     );
     await context.close();
   });
@@ -149,7 +149,7 @@ describe('a folder given to the page', () => {
     const { context, page, faults } = await open({}, null);
     await page.click('#try-example');
     await answered(page);
-    expect(await page.textContent('#result-heading')).toMatch(/^Nothing to mend in [a-z0-9-]+$/);
+    expect(await page.textContent('#result-heading')).toMatch(/^Nothing to mend: [a-z0-9-]+$/);
     expect(await page.textContent('.would-publish .finding')).toMatch(/\S{3,}.*\.$/s);
     expect(await page.isHidden('#keep')).toBe(true);
     expect(faults).toEqual([]);

@@ -21,6 +21,7 @@ let asked = 0;
 
 async function check(gather: () => Promise<readonly PageFile[]>): Promise<void> {
   const mine = (asked += 1);
+  told.classList.remove('unseen');
   told.textContent = 'Checking …';
   result.hidden = true;
   const answer = await gather().then(checked, (error: unknown): CheckAnswer => ({ fault: String(error) }));
@@ -38,6 +39,8 @@ function show(answer: CheckAnswer): void {
   }
   ({ outcome } = answer);
   const said = verdict(outcome);
+  // Read out, but not shown: the heading below says it.
+  told.classList.add('unseen');
   told.textContent = `${said}.`;
   heading.textContent = said;
   part('problems').innerHTML = outcomeHtml(outcome, checks, first);

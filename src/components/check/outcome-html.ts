@@ -15,11 +15,11 @@ export function nameOf({ kind, names }: Outcome): string {
 /** The result in one sentence, for the heading and to be read out. */
 export function verdict(outcome: Outcome): string {
   const name = nameOf(outcome);
-  if (outcome.problems.length === 0) return `Nothing to mend in ${name}`;
+  if (outcome.problems.length === 0) return `Nothing to mend: ${name}`;
   const found = printCount(outcome.problems);
   return hasError(outcome.problems)
-    ? `To be mended in ${name}: ${found}`
-    : `Fit to be published, ${name}: ${found}`;
+    ? `To be mended: ${name} (${found})`
+    : `Fit to be published: ${name} (${found})`;
 }
 
 /** All of the result below its heading. */
