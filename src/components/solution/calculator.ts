@@ -123,4 +123,5 @@ function run(calculator: HTMLFormElement): void {
   addEventListener('popstate', load);
   load();
   calculator.hidden = false;
+  part<HTMLElement>('#no-script').hidden = true;
 }

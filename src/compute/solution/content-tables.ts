@@ -4,6 +4,7 @@ import { milligramsPerMillimole, type IonId, ions } from '../nutrients/ions.ts';
 import type { Amount } from '../nutrients/recipe.ts';
 import { listedIons, listedNutrients, type Solution } from '../nutrients/solution.ts';
 import type { PageTable } from '../tables/page-table.ts';
+import { halfUp } from './half-up.ts';
 import { ionInWords, nutrientInWords } from './nutrient-words.ts';
 
 /** Nutrients that plants need in traces, listed apart because their numbers need more digits. */
@@ -90,7 +91,7 @@ function ionsTable({ balance }: Solution): PageTable {
 
 /** A number, or what is known of it: never 0 for what no label tells. */
 export function amountText({ value, atLeast }: Amount, factor: number, digits: number): string {
-  if (value !== null) return formatNumber(value * factor, digits);
-  const least = formatNumber(atLeast * factor, digits);
+  if (value !== null) return formatNumber(halfUp(value * factor, digits), digits);
+  const least = formatNumber(halfUp(atLeast * factor, digits), digits);
   return Number(least) > 0 ? `at least ${least}` : 'unknown';
 }

@@ -7,6 +7,7 @@ import { type Stock, stockWeights } from '../nutrients/stock-weights.ts';
 import { weighingFor } from '../nutrients/weighing.ts';
 import type { PageTable } from '../tables/page-table.ts';
 import { digitsFor } from './digits-for.ts';
+import { halfUp } from './half-up.ts';
 
 /** What is to be mixed. */
 export interface Mixing {
@@ -51,8 +52,8 @@ function straightTable(salts: Salts, { litres, ratio }: Mixing): PageTable {
       cells: [
         grams[index]!,
         {
-          metric: formatNumber(gramsPerLitre, each),
-          us: formatNumber(weighed[index]!.ouncesPerGallon, usEach),
+          metric: formatNumber(halfUp(gramsPerLitre, each), each),
+          us: formatNumber(halfUp(weighed[index]!.ouncesPerGallon, usEach), usEach),
         },
       ],
     })),
@@ -97,8 +98,8 @@ function gramsInBoth(column: readonly number[]): InBothUnits[] {
   const ounces = column.map((grams) => grams / ounce);
   const [digits, usDigits] = [digitsFor(column), digitsFor(ounces)];
   return column.map((grams, index) => ({
-    metric: formatNumber(grams, digits),
-    us: formatNumber(ounces[index]!, usDigits),
+    metric: formatNumber(halfUp(grams, digits), digits),
+    us: formatNumber(halfUp(ounces[index]!, usDigits), usDigits),
   }));
 }
 
