@@ -3,6 +3,7 @@ import { address, siteAddress } from './addresses.ts';
 import { dataset, finished, type Dataset } from './dataset.ts';
 import { placeInWords } from './described-in-words.ts';
 import { fileFacts } from './file-facts.ts';
+import { type GatheredTrial, gatheredTrials } from './gathered-trials.ts';
 import { licence } from './licence.ts';
 import { publishedFiles } from './trial-files.ts';
 
@@ -96,6 +97,41 @@ function entry(item: TrialWithFindings, library: Library): object {
   };
 }
 
+/** The catalogues of the sites that trials were gathered from, with the datasets gathered, described by what is there. */
+function catalogsOfOthers(library: Library): object {
+  const sites = Map.groupBy(gatheredTrials(library), ({ origin }) => origin.folder);
+  if (sites.size === 0) return {};
+  return {
+    'dcat:catalog': [...sites.values()].map((trials) => {
+      const { title, address: home } = trials[0]!.origin;
+      const site = home.endsWith('/') ? home : `${home}/`;
+      return {
+        '@id': `${site}data/catalog.jsonld`,
+        '@type': 'dcat:Catalog',
+        'dcterms:title': title,
+        'dcterms:description': `Datasets of another site, ${title}, that are compared with those of this one.`,
+        'foaf:homepage': { '@id': site },
+        'dcat:dataset': trials.map((trial) => entryOfOthers(trial)),
+      };
+    }),
+  };
+}
+
+function entryOfOthers({ title, version, creators, licence: terms, crop, season, origin }: GatheredTrial) {
+  const grown = `${crop.name}, ${season.name} ${String(season.year)}`;
+  return {
+    '@id': origin.data,
+    '@type': 'dcat:Dataset',
+    'dcterms:title': title,
+    'dcterms:description': `A growing trial of ${origin.title} (${grown}), gathered on ${origin.gathered}.`,
+    'dcterms:identifier': origin.identifier,
+    'dcat:version': version,
+    'dcterms:license': { '@id': terms.address },
+    'dcterms:creator': creators.map(agent),
+    'dcat:landingPage': { '@id': origin.page },
+  };
+}
+
 /** data/catalog.jsonld: the site's datasets as a DCAT 3 catalogue, in the order of their ids. */
 export function catalog(library: Library): object {
   const { site } = library;
@@ -112,5 +148,6 @@ export function catalog(library: Library): object {
     'dcterms:language': site.language ?? 'en',
     'foaf:homepage': { '@id': siteAddress(site) },
     'dcat:dataset': inOrder.map((item) => entry(item, library)),
+    ...catalogsOfOthers(library),
   };
 }

@@ -3,6 +3,8 @@ import type { Library, TrialWithFindings } from '../model/library.ts';
 import { siteAddress } from './addresses.ts';
 import { dataset, finished } from './dataset.ts';
 import { fileFacts } from './file-facts.ts';
+import { type GatheredTrial, gatheredTrials } from './gathered-trials.ts';
+import { jsonFile, type PublishedFile } from './published-file.ts';
 import { publishedFiles } from './trial-files.ts';
 
 type Entry = DatasetIndex['datasets'][number];
@@ -55,9 +57,39 @@ function entry(item: TrialWithFindings, library: Library): Entry[] {
   ];
 }
 
+function gatheredEntry(trial: GatheredTrial): NonNullable<DatasetIndex['gathered']>[number] {
+  const { id, title, version, creators, season, origin } = trial;
+  const { identifier, page, data, gathered } = origin;
+  const site = { title: origin.title, address: origin.address };
+  return {
+    id,
+    title,
+    version,
+    creators: [...creators],
+    licence: trial.licence.id,
+    season,
+    identifier,
+    page,
+    data,
+    site,
+    gathered,
+  };
+}
+
+/** data/cultivars.json: what the ids of this site's cultivars mean, so that other sites can tell. */
+export function cultivarsFile({ cultivars }: Library): PublishedFile {
+  return jsonFile(
+    'data/cultivars.json',
+    'application/json',
+    'The cultivars of this site with their names, species and synonyms, for programs.',
+    cultivars,
+  );
+}
+
 /** Every dataset of the site, in the order of their ids; `schemas/index.schema.json` describes it. */
 export function datasetIndex(library: Library): DatasetIndex {
   const { site, trials } = library;
+  const { bytes, sha256 } = fileFacts(cultivarsFile(library));
   const inOrder = [...trials].sort((a, b) => (a.trial.id < b.trial.id ? -1 : 1));
   return {
     $schema: 'index.schema.json',
@@ -69,5 +101,7 @@ export function datasetIndex(library: Library): DatasetIndex {
       language: site.language ?? 'en',
     },
     datasets: inOrder.flatMap((item) => entry(item, library)),
+    cultivars: { address: 'cultivars.json', bytes, sha256 },
+    gathered: gatheredTrials(library).map(gatheredEntry),
   };
 }

@@ -9,7 +9,7 @@ import { allSeasons } from './crop-comparisons.ts';
 import { csvText } from './csv.ts';
 import { csvwMetadata } from './csvw.ts';
 import { dataset, finished } from './dataset.ts';
-import { datasetIndex } from './dataset-index.ts';
+import { cultivarsFile, datasetIndex } from './dataset-index.ts';
 import { exampleFolder } from './example-folder.ts';
 import { feed } from './feed.ts';
 import { licence } from './licence.ts';
@@ -77,6 +77,7 @@ export const siteFiles = madeOnce('site-files', (library: Library): PublishedFil
       'Every dataset of the site with its files, for programs.',
       datasetIndex(library),
     ),
+    cultivarsFile(library),
     jsonFile(
       'data/index.schema.json',
       'application/schema+json',

@@ -37,6 +37,92 @@ export interface DatasetIndex {
    * The datasets in the order of their ids. Planned and growing trials have none.
    */
   datasets: Dataset[];
+  /**
+   * The list of cultivars of cultivars.yaml, as JSON: what the ids of cultivars mean on this site.
+   */
+  cultivars?: {
+    /**
+     * Where it lies.
+     */
+    address: string;
+    /**
+     * Its size.
+     */
+    bytes: number;
+    /**
+     * Its SHA-256 in hexadecimal.
+     */
+    sha256: string;
+  };
+  /**
+   * Datasets of other sites that take part in this site's comparisons, in the order of site and id. They are published there and not here.
+   *
+   * Items: One dataset of another site.
+   */
+  gathered?: {
+    /**
+     * The trial's id there.
+     */
+    id: string;
+    /**
+     * The trial's name.
+     */
+    title: string;
+    /**
+     * The version that was gathered.
+     */
+    version: string;
+    /**
+     * Who it is cited by.
+     */
+    creators: string[];
+    /**
+     * The SPDX identifier of its licence.
+     */
+    licence: string;
+    /**
+     * The growing season.
+     */
+    season: {
+      /**
+       * The calendar year of the harvest.
+       */
+      year: number;
+      /**
+       * The season's name.
+       */
+      name: string;
+    };
+    /**
+     * Its DOI as an address where it has one, else its data page there.
+     */
+    identifier: string;
+    /**
+     * The trial's page there.
+     */
+    page: string;
+    /**
+     * Its data page there.
+     */
+    data: string;
+    /**
+     * The site that publishes it.
+     */
+    site: {
+      /**
+       * What it is called here.
+       */
+      title: string;
+      /**
+       * Where it stands.
+       */
+      address: string;
+    };
+    /**
+     * The day on which this version of it was fetched.
+     */
+    gathered: string;
+  }[];
 }
 /**
  * One dataset: a finished trial.
