@@ -9,11 +9,13 @@ export function trialRowsHtml(trials: readonly ListedTrial[]): string {
 }
 
 function rowHtml(trial: ListedTrial): string {
-  const { id, title, crop, season, seasonOrder, setting, design, plants, status } = trial;
+  const { id, title, crop, season, seasonOrder, setting, design, plants, status, origin } = trial;
   const cell = (key: string, text: string, sort = text) =>
     `<td data-key="${key}" data-sort="${escapeHtml(sort)}">${escapeHtml(text)}</td>`;
+  const [address, rel] = origin ? [origin.page, ' rel="external"'] : [href(`trials/${id}/`), ''];
   return (
-    `<tr><th scope="row" data-sort="${escapeHtml(title)}"><a href="${href(`trials/${id}/`)}">${escapeHtml(title)}</a>` +
+    `<tr><th scope="row" data-sort="${escapeHtml(title)}"><a href="${escapeHtml(address)}"${rel}>${escapeHtml(title)}</a>` +
+    (origin ? ` <span class="note">(${escapeHtml(from(origin))})</span>` : '') +
     `${status === 'finished' ? '' : ` <span class="note">(${escapeHtml(say(status))})</span>`}</th>` +
     cell('crop', crop) +
     cell('season', season, seasonOrder) +
@@ -21,4 +23,8 @@ function rowHtml(trial: ListedTrial): string {
     cell('design', design) +
     `<td class="number" data-sort="${String(plants)}">${String(plants)}</td></tr>`
   );
+}
+
+function from({ title, gathered }: NonNullable<ListedTrial['origin']>): string {
+  return say('from {site}, gathered {date}', { site: title, date: gathered });
 }

@@ -8,9 +8,12 @@ import { remarksOf } from '../compute/growing/remarks-of.ts';
 import { findingSentence } from '../compute/words/finding-sentence.ts';
 import { plainText, type Words } from '../compute/words/words.ts';
 import type { Library, TrialWithFindings } from '../model/library.ts';
+import { say } from '../model/say.ts';
 import type { SearchRecord } from '../model/search.ts';
 import { type Crop, cropsOf, cultivarsOf, identityOf } from './crop-comparisons.ts';
 import { madeOnce } from './made-once.ts';
+import { type SheetPage, sheetPages } from './sheet-pages.ts';
+import { sheetTexts } from './sheet-text.ts';
 
 /**
  * What the search finds, each page once: its title, its question or sentence, the names of its cultivars with
@@ -21,6 +24,7 @@ export function searchRecords(library: Library): SearchRecord[] {
     ...library.trials.map((item) => trialRecord(item, library)),
     ...cultivarsOf(library).map((cultivar) => cultivarRecord(cultivar, library)),
     ...cropsOf(library).map((crop) => cropRecord(crop)),
+    ...sheetPages(library).map((page) => sheetRecord(page)),
   ];
 }
 
@@ -31,14 +35,14 @@ function trialRecord(item: TrialWithFindings, library: Library): SearchRecord {
     kind: 'trial',
     path: `trials/${trial.id}/`,
     title,
-    season: `${season.name} ${season.year}`,
+    season: seasonOf(season),
     sentence: inBoth(findings ? findingSentence(trial, findings, library.cultivars) : [question]),
     texts: texts([
       question,
       crop.name,
       crop.species,
       ...cultivarNames(item, library),
-      `${season.name} ${season.year}`,
+      seasonOf(season),
       site.name,
       site.setting,
       design.arrangement,
@@ -65,6 +69,8 @@ function cultivarNames({ trial }: TrialWithFindings, library: Library): string[]
     .flatMap((cultivar) => [name(cultivar), ...(synonymsOf(library).get(cultivar) ?? [])]);
 }
 
+const isOwn = ({ trial }: TrialWithFindings): boolean => trial.origin === undefined;
+
 function cultivarRecord(whole: TriedCultivar, library: Library): SearchRecord {
   const { cultivar, id, name, species, synonyms, note, trials } = whole;
   const { name: nameOf, of } = identityOf(library);
@@ -84,7 +90,9 @@ function cultivarRecord(whole: TriedCultivar, library: Library): SearchRecord {
       crop?.name,
       species ?? undefined,
       note,
-      ...trials.flatMap(({ trial }) => cultivarRemarks(trial, cultivar, of).map(({ text }) => text)),
+      ...trials
+        .filter(isOwn)
+        .flatMap(({ trial }) => cultivarRemarks(trial, cultivar, of).map(({ text }) => text)),
     ]),
   };
 }
@@ -97,11 +105,24 @@ function cropRecord({ id, name, species, trials, comparisons }: Crop): SearchRec
     kind: 'crop',
     path: `crops/${id}/`,
     title: name,
-    season: from === to ? String(from) : `${from} to ${to}`,
+    season: from === to ? String(from) : say('{from} to {to}', { from, to }),
     sentence: inBoth(first ? seasonSentence(first.entry, first.name) : []),
     texts: texts([species]),
   };
 }
+
+function sheetRecord({ sheet, own, path, title, summary }: SheetPage): SearchRecord {
+  return {
+    kind: 'fact sheet',
+    path,
+    title,
+    season: own === null ? '' : seasonOf(own.trial.metadata.season),
+    sentence: inBoth([summary]),
+    texts: texts(sheetTexts(sheet)),
+  };
+}
+
+const seasonOf = ({ name, year }: { name: string; year: number }) => `${say(name)} ${String(year)}`;
 
 function inBoth(words: Words): SearchRecord['sentence'] {
   const us = words.map((piece) => (typeof piece === 'string' ? piece : (piece.us ?? piece.metric))).join('');

@@ -9,7 +9,8 @@ export function leftOut(trials: readonly TrialWithFindings[], entry: Seasons): s
     .filter(({ trial }) => !part.has(trial.id))
     .map(({ trial, findings }) => {
       const { metadata } = trial;
-      const is = `“${metadata.title}” takes no part: `;
+      const from = trial.origin === undefined ? '' : ` (${trial.origin.title})`;
+      const is = `“${metadata.title}”${from} takes no part: `;
       if (findings === null) return `${is}it is ${metadata.status}.`;
       if (metadata.variables[0].kind === 'scored') return `${is}its scores are ranks, which have no mean.`;
       if (!cultivarFactor(trial) && metadata.crop.cultivar === undefined) return `${is}it names no cultivar.`;

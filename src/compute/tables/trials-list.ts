@@ -1,3 +1,4 @@
+import { formatDate } from '../format/format-date.ts';
 import { say } from '../../model/say.ts';
 import type { TrialWithFindings } from '../../model/library.ts';
 
@@ -13,11 +14,13 @@ export interface ListedTrial {
   design: string;
   plants: number;
   status: string;
+  /** Where a trial of another site is published; null for the site's own. */
+  origin: { title: string; page: string; gathered: string } | null;
 }
 
 /** Every trial of the library, in its order. */
 export function listedTrials(trials: readonly TrialWithFindings[]): ListedTrial[] {
-  return trials.map(({ trial: { id, metadata, positions } }) => {
+  return trials.map(({ trial: { id, metadata, positions, origin } }) => {
     const { crop, season, site, design, dates = {}, title, status } = metadata;
     const last = dates.cuts?.at(-1) ?? dates.transplanted ?? dates.sown ?? '';
     return {
@@ -30,6 +33,9 @@ export function listedTrials(trials: readonly TrialWithFindings[]): ListedTrial[
       design: say(design.arrangement),
       plants: positions.reduce((total, position) => total + position.plants, 0),
       status,
+      origin: origin
+        ? { title: origin.title, page: origin.page, gathered: formatDate(origin.gathered) }
+        : null,
     };
   });
 }
