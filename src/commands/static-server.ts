@@ -113,11 +113,19 @@ async function find(root: string, path: string): Promise<Found | 'folder' | unde
 }
 
 function send(request: IncomingMessage, response: ServerResponse, status: number, { file, stats }: Found) {
+  // Of the size and the time: a file is the same as long as both are.
+  const etag = `"${stats.size.toString(16)}-${Math.trunc(stats.mtimeMs).toString(16)}"`;
+  if (status === 200 && request.headers['if-none-match'] === etag) {
+    response.writeHead(304, { ETag: etag, 'Cache-Control': 'no-cache' });
+    response.end();
+    return;
+  }
   response.writeHead(status, {
     'Content-Type': mediaType(extname(file)),
     'Content-Length': stats.size,
     'Cache-Control': 'no-cache',
     'X-Content-Type-Options': 'nosniff',
+    ...(status === 200 ? { ETag: etag, 'Last-Modified': stats.mtime.toUTCString() } : {}),
   });
   if (request.method === 'HEAD') {
     response.end();
