@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { extname, join } from 'node:path';
 import { close, createIndex, type PagefindIndex } from 'pagefind';
 import type { Library } from '../model/library.ts';
+import { say } from '../model/say.ts';
 import type { SearchRecord } from '../model/search.ts';
 import type { PublishedFile } from '../publish/files.ts';
 import { searchRecords } from '../publish/search-records.ts';
@@ -33,7 +34,10 @@ export async function makeSearch(library: Library): Promise<SearchIndex> {
     return { files: [...files, await licence()], missing: null };
   } catch (error) {
     const reason = error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
-    return { files: [], missing: `The site has no search: its index cannot be made here (${reason})` };
+    return {
+      files: [],
+      missing: say('The site has no search: its index cannot be made here ({reason}).', { reason }),
+    };
   } finally {
     await close();
   }

@@ -1,4 +1,5 @@
 import type { Library } from '../model/library.ts';
+import { say } from '../model/say.ts';
 import type { Photograph } from './photographs.ts';
 
 /**
@@ -46,5 +47,7 @@ export function provideSearch(missing: string | null): void {
 /** Why the site has no search, in a sentence; null where it has one. */
 export function searchMissing(): string | null {
   const missing = desk[searchKey];
-  return missing === undefined ? 'The search is made by the build; there is none in this preview.' : missing;
+  return missing === undefined
+    ? say('The search is made by the build; there is none in this preview.')
+    : missing;
 }

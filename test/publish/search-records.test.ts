@@ -13,13 +13,26 @@ const at = (path: string) => {
   return record;
 };
 
-test('every trial, cultivar and crop is found once, at a page that the site has', () => {
+test('every trial, cultivar, crop and fact sheet is found once, at a page that the site has', () => {
   const paths = records.map(({ path }) => path);
   expect(new Set(paths).size).toBe(paths.length);
-  const found = sitemap(library).matchAll(
-    /<loc>https:\/\/[^/]+\/((?:trials|cultivars|crops)\/[^<]+)<\/loc>/g,
+  const found = [...sitemap(library).matchAll(/<loc>https:\/\/[^/]+\/([^<]+)<\/loc>/g)].map(
+    ([, path]) => path!,
   );
-  expect(paths.sort()).toEqual([...found].map(([, path]) => path).sort());
+  const wanted = found.filter((path) =>
+    /^(?:(?:trials|cultivars|crops|fact-sheets)\/[^/]+\/|trials\/[^/]+\/fact-sheet\/)$/.test(path),
+  );
+  expect(paths.sort()).toEqual(wanted.sort());
+});
+
+test('a fact sheet is found by what its author wrote, paragraph by paragraph', () => {
+  const sheets = records.filter(({ kind }) => kind === 'fact sheet');
+  expect(sheets.length).toBeGreaterThan(0);
+  for (const { texts, sentence } of sheets) {
+    expect(texts.length).toBeGreaterThan(3);
+    expect(texts.join(' ')).not.toMatch(/[<>{}]|\*\*/);
+    expect(sentence.metric.length).toBeGreaterThan(20);
+  }
 });
 
 test('a trial is found by its question, its cultivars with their synonyms, and its remarks, each once', () => {

@@ -2,6 +2,9 @@
 import { type FoundPage, loadSearch, type SearchScript } from './index-files.ts';
 import { resultEntry } from './result-entry.ts';
 
+/** What is told of an answer, in the site's language, with {count} and {words} in it. */
+type Sentences = Readonly<Record<'none' | 'one' | 'several' | 'broken', string>>;
+
 /** Results shown at once, and added by each press of the button below them. */
 const atOnce = 20;
 /** Letters typed in one breath are searched for once (ms). */
@@ -20,8 +23,9 @@ function run(
   further: HTMLButtonElement,
 ): void {
   const input = ask.querySelector<HTMLInputElement>('input[type="search"]')!;
-  const { index = '', kinds = '{}' } = results.dataset;
+  const { index = '', kinds = '{}', sentences = '{}' } = results.dataset;
   const kindNames = JSON.parse(kinds) as Record<string, string>;
+  const sayings = JSON.parse(sentences) as Sentences;
   let script: Promise<SearchScript> | undefined;
   let found: readonly { data(): Promise<FoundPage> }[] = [];
   /** Each search has a number: an answer that comes after a later question was asked is dropped. */
@@ -38,11 +42,11 @@ function run(
     try {
       const answer = (await (await load()).search(words)).results;
       const first = await Promise.all(answer.slice(0, atOnce).map((each) => each.data()));
-      if (own === asked) show(answer, first, countOf(answer.length, words));
+      if (own === asked) show(answer, first, countOf(answer.length, words, sayings));
     } catch {
       script = undefined;
       if (own !== asked) return;
-      show([], [], 'The search does not run in this browser. The lists below hold everything.');
+      show([], [], sayings.broken);
     }
   }
 
@@ -99,7 +103,8 @@ function writeAddress(words: string): void {
   history.replaceState(null, '', address);
 }
 
-function countOf(count: number, words: string): string {
-  if (count === 0) return `Nothing was found for “${words}”.`;
-  return count === 1 ? `One page found for “${words}”.` : `${String(count)} pages found for “${words}”.`;
+function countOf(count: number, words: string, { none, one, several }: Sentences): string {
+  const sentence = count === 0 ? none : count === 1 ? one : several;
+  // By a function, so that what was typed is never read as a pattern.
+  return sentence.replace('{count}', String(count)).replace('{words}', () => words);
 }
