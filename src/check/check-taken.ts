@@ -1,3 +1,4 @@
+import type { FactSheet } from '../model/fact-sheet.ts';
 import type { Cultivar } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
 import type { Trial } from '../model/trial.ts';
@@ -7,6 +8,7 @@ import { checkAcrossTrials } from './check-across-trials.ts';
 import { checkCultivars, checkSite } from './check-content.ts';
 import { checkTrial } from './check-trial.ts';
 import { collector } from './collect.ts';
+import { checkFactSheets } from './fact-sheets.ts';
 import { compareProblems } from './print-problem.ts';
 import { reportUnreadArchive } from './rules/unread-archive.ts';
 
@@ -18,6 +20,8 @@ export interface CheckedTaken {
   /** Those without an error. */
   trials: readonly Trial[];
   cultivars: readonly Cultivar[];
+  /** Those across trials. */
+  factSheets: readonly FactSheet[];
   /** Sorted by file and line. */
   problems: readonly Problem[];
   /** The bytes of a file as problems name it; undefined where there is none. */
@@ -41,7 +45,8 @@ export function checkTaken(
   const { report, problems } = collector('');
   for (const { name, fault } of refused) reportUnreadArchive(report, name, fault);
   if (files.size === 0 && refused.length > 0) {
-    return { kind: 'trial', names: [], trials: [], cultivars: [], problems, bytesOf: () => undefined };
+    const nothing = { names: [], trials: [], cultivars: [], factSheets: [], bytesOf: () => undefined };
+    return { kind: 'trial', ...nothing, problems };
   }
   const folders = trialFolders(files);
   const shared = checkShared(folders, problems);
@@ -56,13 +61,15 @@ export function checkTaken(
     folders.kind === 'trial'
       ? { trials: sound, problems: [] }
       : checkAcrossTrials(sound, cultivars ?? [], prefix);
-  problems.push(...across.problems);
+  const sheets = checkFactSheets(folders.sheets);
+  problems.push(...across.problems, ...sheets.problems);
   problems.sort(compareProblems);
   return {
     kind: folders.kind,
     names: folders.trials.map(({ name }) => name ?? unnamed),
     trials: across.trials,
     cultivars: cultivars ?? [],
+    factSheets: sheets.value ?? [],
     problems,
     bytesOf: (file) => bytesOf(folders, prefix, file),
   };
@@ -79,6 +86,8 @@ function checkShared(folders: GivenFolders, problems: Problem[]): readonly Culti
 function bytesOf(folders: GivenFolders, prefix: string, file: string): Uint8Array | undefined {
   if (file === 'site.yaml' && folders.site !== null) return folders.site;
   if (file === 'cultivars.yaml' && folders.cultivars !== null) return folders.cultivars;
+  if (folders.kind === 'content' && file.startsWith('fact-sheets/'))
+    return folders.sheets.get(file.slice('fact-sheets/'.length));
   const own = ({ name }: GivenTrial): string => (prefix === '' ? '' : `${prefix}${name ?? unnamed}/`);
   const trial = folders.trials.find((one) => file.startsWith(own(one)));
   return trial?.files.get(file.slice(own(trial).length));

@@ -15,6 +15,8 @@ export interface GivenFolders {
   /** Null where the file is absent. */
   site: Uint8Array | null;
   cultivars: Uint8Array | null;
+  /** The fact sheets across trials, of a content folder. */
+  sheets: FolderFiles;
 }
 
 type Tree = ReadonlyMap<string, Taken>;
@@ -28,7 +30,8 @@ export function trialFolders(taken: Tree): GivenFolders {
   const { name, tree } = withoutWrapping(taken, null);
   const top = [...tree.keys()].filter((path) => !path.includes('/'));
   const folders = foldersOf(tree);
-  const alone = { kind: 'trial', trials: [trialOf(name, tree)], site: null, cultivars: null } as const;
+  const none = { site: null, cultivars: null, sheets: new Map<string, Uint8Array>() };
+  const alone = { kind: 'trial', trials: [trialOf(name, tree)], ...none } as const;
   if (top.some((path) => ofTrial.test(path))) return alone;
   if (folders.has('trials') || top.some((path) => ofContent.test(path))) {
     const inside = foldersOf(folders.get('trials') ?? new Map<string, Taken>());
@@ -37,13 +40,14 @@ export function trialFolders(taken: Tree): GivenFolders {
       trials: trialsOf(inside),
       site: bytesAt(tree, 'site.yaml'),
       cultivars: bytesAt(tree, 'cultivars.yaml'),
+      sheets: filesOf(folders.get('fact-sheets') ?? new Map<string, Taken>()),
     };
   }
   const withTrials = [...folders].filter(([, inside]) =>
     [...inside.keys()].some((path) => ofTrial.test(path)),
   );
   if (withTrials.length === 0) return alone;
-  return { kind: 'trials', trials: trialsOf(new Map(withTrials)), site: null, cultivars: null };
+  return { kind: 'trials', trials: trialsOf(new Map(withTrials)), ...none };
 }
 
 /** Takes off a folder that holds all the rest and is nobody's in particular. */
@@ -74,6 +78,10 @@ function trialsOf(folders: ReadonlyMap<string, Tree>): GivenTrial[] {
 }
 
 function trialOf(name: string | null, tree: Tree): GivenTrial {
+  return { name, files: filesOf(tree) };
+}
+
+function filesOf(tree: Tree): FolderFiles {
   const files = new Map<string, Uint8Array>();
   const unread: Unread[] = [];
   for (const [path, content] of tree) {
@@ -85,7 +93,7 @@ function trialOf(name: string | null, tree: Tree): GivenTrial {
   }
   const inOrder = new Map([...files].sort(([a], [b]) => (a < b ? -1 : 1)));
   unread.sort((a, b) => (a.path < b.path ? -1 : 1));
-  return { name, files: Object.assign(inOrder, { unread }) };
+  return Object.assign(inOrder, { unread });
 }
 
 /** The part of a path that is a folder with the name of a table or text; null where none is. */

@@ -72,6 +72,16 @@ describe('checking what was given to a page', () => {
     ]);
   });
 
+  it('reads the fact sheets of a content folder', async () => {
+    const { lines, factSheets, bytesOf } = await checked({
+      ...inFolder('mine/trials/a-trial', good),
+      'mine/fact-sheets/What We Know.mdx': 'Text.\n',
+    });
+    expect(factSheets).toEqual([]);
+    expect(lines.filter((line) => line.startsWith('fact-sheets/What We Know.mdx'))).toHaveLength(1);
+    expect(bytesOf('fact-sheets/What We Know.mdx')).toEqual(strToU8('Text.\n'));
+  });
+
   it('says of an archive that is none what to do, and of what in one was not read', async () => {
     const { lines, trials } = await checked({ 'autumn.zip': 'not a zip' });
     expect(lines).toEqual([

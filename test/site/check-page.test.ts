@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { checkTrial } from '../../src/check/check-trial.ts';
+import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import { printReport } from '../../src/check/print-problem.ts';
 import { root } from '../../src/commands/folders.ts';
+import { loadTrial } from '../../src/commands/load-content.ts';
 import type { StaticServer } from '../../src/commands/static-server.ts';
 import type { Problem } from '../../src/model/problem.ts';
 import { readTrialFolder } from '../../src/read/folder.ts';
@@ -73,18 +73,19 @@ async function shownMessages(page: Page): Promise<string[]> {
 }
 
 /** The broken folders of one trial whose faults show without the cultivars of a content folder. */
-async function brokenTrials(): Promise<{ name: string; problems: Problem[] }[]> {
-  const found: { name: string; problems: Problem[] }[] = [];
+async function brokenTrials(): Promise<{ name: string; problems: readonly Problem[] }[]> {
+  const found: { name: string; problems: readonly Problem[] }[] = [];
+  vi.stubEnv('TANKSIDE_TODAY', '2026-01-15');
   for (const name of (await readdir(broken)).sort()) {
     const path = join(broken, name);
     const files = await readTrialFolder(path);
     if ([...files.keys()].some((file) => /^(trials|fact-sheets)\//.test(file))) continue;
-    const context = { cultivars: null, today: '2026-01-15', prefix: '' };
-    const { problems } = checkTrial(name, files, context);
+    const { problems } = await loadTrial(path);
     const expected = await readFile(join(path, 'expected.txt'), 'utf8').catch(() => null);
     if (expected === null) continue;
     if (printReport(problems).startsWith(expected)) found.push({ name, problems });
   }
+  vi.unstubAllEnvs();
   return found;
 }
 

@@ -8,27 +8,41 @@ function today(): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-let running: Worker | null = null;
+let worker: Worker | null = null;
+let isBusy = false;
+
+/** The worker, loaded when first needed; one that is still at an older question is given up. */
+function idleWorker(): Worker {
+  if (isBusy) {
+    worker?.terminate();
+    worker = null;
+  }
+  isBusy = true;
+  worker ??= new Worker(new URL('./check-worker.ts', import.meta.url), { type: 'module' });
+  return worker;
+}
 
 /**
- * Checks files in a worker of its own, which is loaded only now and let go of afterwards with all that it read. A
- * check that is still running is given up, and never answers. Nothing leaves the browser.
+ * Checks files beside the page. A check that is still running is given up, and never answers. Nothing leaves the
+ * browser.
  */
 export function checkFiles(
   files: readonly PageFile[],
   options: Pick<CheckRequest, 'cultivars' | 'withTrials'> = { cultivars: null, withTrials: false },
 ): Promise<CheckAnswer> {
-  running?.terminate();
-  const worker = new Worker(new URL('./check-worker.ts', import.meta.url), { type: 'module' });
-  running = worker;
+  const asked = idleWorker();
   return new Promise((done) => {
     const finish = (answer: CheckAnswer) => {
-      worker.terminate();
-      if (running === worker) running = null;
+      isBusy = false;
       done(answer);
     };
-    worker.addEventListener('message', ({ data }: MessageEvent<CheckAnswer>) => finish(data));
-    worker.addEventListener('error', ({ message }) => finish({ fault: message }));
-    worker.postMessage({ files, today: today(), ...options } satisfies CheckRequest);
+    asked.onmessage = ({ data }: MessageEvent<CheckAnswer>) => finish(data);
+    asked.onerror = ({ message }) => {
+      // A worker that fell over, for want of memory perhaps, is not asked again.
+      asked.terminate();
+      worker = null;
+      finish({ fault: message });
+    };
+    asked.postMessage({ files, today: today(), ...options } satisfies CheckRequest);
   });
 }

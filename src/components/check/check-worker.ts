@@ -5,6 +5,7 @@ import type { Cultivar } from '../../model/library.ts';
 import { takeIn } from '../../read/take-in.ts';
 import type { GivenTrialWithFindings, Outcome } from './outcome.ts';
 import { outcomeOf } from './outcome-of.ts';
+import { withSheets } from './with-sheets.ts';
 
 /** What a page asks for. */
 export interface CheckRequest {
@@ -33,7 +34,8 @@ async function answer({ files, today, cultivars, withTrials }: CheckRequest): Pr
     size: file.size,
     arrayBuffer: () => file.arrayBuffer(),
   }));
-  const checked = checkTaken(await takeIn(given), today, cultivars);
-  const trials = siteFindings(checked.trials);
+  const taken = checkTaken(await takeIn(given), today, cultivars);
+  const trials = siteFindings(taken.trials);
+  const checked = withSheets(taken, trials);
   return { outcome: outcomeOf(checked, trials), trials: withTrials ? trials : [] };
 }

@@ -18,8 +18,16 @@ export function outcomeOf(checked: CheckedTaken, trials: readonly GivenTrialWith
     names: checked.names,
     problems: checked.problems,
     files: byFile(checked),
-    trials: trials.map((item) => trialOutcome(item, checked.cultivars)),
+    trials: trials
+      .filter(({ trial }) => isSound(trial.id, checked))
+      .map((item) => trialOutcome(item, checked.cultivars)),
   };
+}
+
+/** A trial without an error may yet have a fact sheet with one. */
+function isSound(id: string, { kind, problems }: CheckedTaken): boolean {
+  const prefix = kind === 'trial' ? '' : `trials/${id}/`;
+  return !problems.some(({ severity, file }) => severity === 'error' && file.startsWith(prefix));
 }
 
 function byFile({ problems, bytesOf }: CheckedTaken): FileProblems[] {
