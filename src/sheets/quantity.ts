@@ -1,7 +1,7 @@
 import { formatNumber } from '../compute/format/format-number.ts';
 import { formatPercent } from '../compute/format/format-percent.ts';
-import { formatQuantity } from '../compute/format/format-quantity.ts';
 import { formatRange } from '../compute/format/format-range.ts';
+import { amountOf } from '../compute/words/telling.ts';
 import { tell } from '../compute/words/tell.ts';
 import type { Words } from '../compute/words/words.ts';
 import type { Asked } from './component.ts';
@@ -44,5 +44,5 @@ export function writtenQuantity(asked: Asked, { trial }: Found, quantity: Quanti
 function amount(value: number, unit: string, digits: number): Words[number] {
   if (unit === '%') return formatPercent(value, digits);
   if (unit === '') return formatNumber(value, digits);
-  return formatQuantity(value, unit, digits);
+  return amountOf(value, unit, digits);
 }

@@ -32,7 +32,7 @@ export function ofSummary(statistic: Statistic | 'n' | 'cv'): FindQuantity {
     const inference = inferenceOf(findings, measure, given.cut);
     const interval =
       statistic === 'mean'
-        ? (summary.ci95 ?? sameMean(inference, treatment.description.treatment, summary.mean))
+        ? (sameMean(inference, treatment.description.treatment, summary.mean) ?? summary.ci95)
         : null;
     return { value: summary[statistic], reason, unit: findings.variable.unit, digits, interval, anchor };
   };

@@ -42,7 +42,7 @@ export function tellingOf(trial: Trial, findings: Findings, cultivars: readonly 
 }
 
 /** A quantity with a digit more where it would else be printed as 0 in either unit though it is not. */
-function amountOf(value: number, unit: string, digits: number): InBothUnits {
+export function amountOf(value: number, unit: string, digits: number): InBothUnits {
   const amount = formatQuantity(value, unit, digits);
   const vanished = [amount.metric, amount.us].some((text) => text !== null && !/[1-9]/.test(text));
   return value !== 0 && vanished && digits < 4 ? amountOf(value, unit, digits + 1) : amount;

@@ -1,6 +1,6 @@
 import { formatP } from '../../compute/format/format-p.ts';
-import { formatQuantity } from '../../compute/format/format-quantity.ts';
 import { formatRange } from '../../compute/format/format-range.ts';
+import { amountOf } from '../../compute/words/telling.ts';
 import { tell } from '../../compute/words/tell.ts';
 import { askedDigits, askedMeasure, digitsAttribute, inferenceOf, perAttribute } from '../asked-measure.ts';
 import { askedCut, askedLevels, cutAttribute, written } from '../asked-treatment.ts';
@@ -42,7 +42,7 @@ export const difference: SheetComponent = {
       return refuseNoValue(asked, 'a', `this difference is not known: ${between.reason}`);
     const { unit } = findings.variable;
     const digits = askedDigits(asked, trial, findings, measure);
-    const size = formatQuantity(Math.abs(between.estimate), unit, digits);
+    const size = amountOf(Math.abs(between.estimate), unit, digits);
     const words =
       between.estimate >= 0
         ? tell('{amount} more', { amount: size })

@@ -4,6 +4,7 @@ import { seasonSentence } from '../../compare/words/season-sentence.ts';
 import { drawCultivarMeans } from '../../draw/cultivar-means.ts';
 import { type Crop, cropsOf } from '../../publish/crop-comparisons.ts';
 import type { Asked, SheetComponent } from '../component.ts';
+import type { Piece } from '../piece.ts';
 import { refuseMissing, refuseName, refuseNoValue } from '../refuse.ts';
 
 const measures = ['per_plant_set', 'per_pot', 'kg_per_m2'];
@@ -21,9 +22,13 @@ export const seasonComparison: SheetComponent = {
         'The crop, by the name that its page has in its address. Left out where the trials of the sheet are all of one crop.',
     },
     { name: 'measure', choices: measures, meaning: 'What is compared; left out for what most trials give.' },
-    { name: 'table', choices: ['no'], meaning: 'no leaves out the table of adjusted means.' },
+    {
+      name: 'show',
+      choices: ['answer', 'figure', 'table'],
+      meaning: 'One of the three by itself; all of them where it is left out.',
+    },
   ],
-  example: () => '<SeasonComparison table="no" />',
+  example: () => '<SeasonComparison show="answer" />',
   resolve(asked) {
     // One folder by itself cannot tell what the other seasons gave.
     if (asked.alone) return null;
@@ -40,12 +45,13 @@ export const seasonComparison: SheetComponent = {
     const { entry, name } = found;
     const id = `seasons-${crop.id}-${entry.measure.replaceAll('_', '-')}`;
     const rests = restsOnTrials(entry, name).map((sentence) => [sentence]);
-    const tables = asked.attribute('table') === 'no' ? [] : [adjustedMeansTable(entry, name)];
-    return [
-      { kind: 'sentences', sentences: [seasonSentence(entry, name), ...rests], finding: true },
-      { kind: 'figures', figures: [drawCultivarMeans(entry, name, { id })] },
-      { kind: 'tables', tables, page: `crops/${crop.id}/` },
-    ];
+    const pieces: Readonly<Record<string, Piece>> = {
+      answer: { kind: 'sentences', sentences: [seasonSentence(entry, name), ...rests], finding: true },
+      figure: { kind: 'figures', figures: [drawCultivarMeans(entry, name, { id })] },
+      table: { kind: 'tables', tables: [adjustedMeansTable(entry, name)], page: `crops/${crop.id}/` },
+    };
+    const only = pieces[asked.attribute('show') ?? ''];
+    return only === undefined ? Object.values(pieces) : [only];
   },
 };
 
