@@ -43,7 +43,7 @@ describe('the calculator', () => {
 
   /** A number of the answers by its row and its place in it. */
   async function cell(page: Page, row: string, column: number): Promise<string> {
-    const cells = page.locator('#answers tr', {
+    const cells = page.locator('.answers tr', {
       has: page.getByRole('rowheader', { name: row, exact: true }),
     });
     return (await cells.first().locator('td').nth(column).innerText()).replaceAll('\u00a0', ' ');
@@ -206,7 +206,7 @@ describe('the calculator', () => {
       expect(await page.locator(`#${described}`).innerText()).toBe(
         '"1,181" has a comma: write 1.181, or 1181 where it parts the thousands',
       );
-      expect(await page.locator('#fault-water').innerText()).toContain('"calcium" is not known');
+      expect(await page.locator('#fault-water').innerText()).toBe('"calcium" is not known: did you mean Ca?');
       expect(await page.locator('#answers').isVisible()).toBe(false);
       expect(await page.getByRole('status').innerText()).toContain('2 fields are not understood');
       await type(page, 'Amount', '1.181', 1);
@@ -249,6 +249,8 @@ describe('the calculator', () => {
         ])
           expect(await page.getByText(shown).first().isVisible(), shown).toBe(true);
         expect(await page.getByText('Never pour A into B').isVisible()).toBe(true);
+        // The recipe holds no acid.
+        expect(await page.getByText('Acids and alkalis burn').isVisible()).toBe(false);
         expect(await overflow(page)).toEqual([]);
       },
       { width: 680 },

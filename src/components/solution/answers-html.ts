@@ -3,6 +3,7 @@ import { conductivityTable, rangeInWords } from '../../compute/solution/conducti
 import { contentTables } from '../../compute/solution/content-tables.ts';
 import { litresInBoth, mixingTables } from '../../compute/solution/mixing-tables.ts';
 import { ratiosTable } from '../../compute/solution/ratios-table.ts';
+import type { PageTable } from '../../compute/tables/page-table.ts';
 import { formatNumber } from '../../compute/format/format-number.ts';
 import { escapeHtml, type FirstUnits, tableHtml, textHtml } from '../html.ts';
 import { writeAnalysis } from './read-analysis.ts';
@@ -10,8 +11,10 @@ import type { Inputs } from './read-inputs.ts';
 
 /** What the calculator shows for what was asked, and says of it in one line. */
 export interface Answers {
-  /** The mixing card. */
-  html: string;
+  /** The mixing card: what to weigh and what a meter should show. */
+  card: string;
+  /** What the solution holds. */
+  contents: string;
   /** For those who hear the page: the main nutrients, the conductivity, how much there is to look out for. */
   told: string;
 }
@@ -25,18 +28,21 @@ export function answersHtml(inputs: Inputs, title: string, first: FirstUnits): A
     measuredEc === null ? [] : [{ heading: 'Measured', lowest: measuredEc, highest: measuredEc }];
   const mixing = mixingTables(solution, { litres, ratio: recipe.stock_ratio, stockLitres });
   const contents = [...contentTables(solution), ratiosTable(solution), conductivityTable(solution, measured)];
-  const html = [
+  const card = [
     `<h2 id="card">Mixing card${title === '' ? '' : `: ${escapeHtml(title)}`}</h2>`,
     `<p>${asked(inputs, first)}</p>`,
     listHtml('Look out', warnings),
-    ...mixing.map((table) => tableHtml(table, first)),
+    ...mixing.slice(0, 1).map((table) => tableHtml(table, first)),
+    besideHtml(mixing.slice(1), first),
     `<p>${conductivityInWords(solution, measuredEc)}</p>`,
     '<p class="signed">Mixed by ____________________ on ____________________</p>',
-    '<h3>What the solution holds</h3>',
-    ...contents.map((table) => tableHtml(table, first)),
+  ];
+  const held = [
+    '<h2 id="held">What the solution holds</h2>',
+    besideHtml(contents, first),
     solution.reason === '' ? '' : `<p class="note">${escapeHtml(solution.reason)}</p>`,
   ];
-  return { html: html.join(''), told: toldOf(solution, warnings.length) };
+  return { card: card.join(''), contents: held.join(''), told: toldOf(solution, warnings.length) };
 }
 
 function asked({ recipe, litres }: Inputs, first: FirstUnits): string {
@@ -51,6 +57,12 @@ function asked({ recipe, litres }: Inputs, first: FirstUnits): string {
   ]
     .join(', ')
     .concat('.');
+}
+
+/** Tables side by side where there is room. */
+function besideHtml(tables: readonly PageTable[], first: FirstUnits): string {
+  const boxes = tables.map((table) => `<div>${tableHtml(table, first)}</div>`);
+  return `<div class="beside">${boxes.join('')}</div>`;
 }
 
 function listHtml(heading: string, sentences: readonly string[]): string {

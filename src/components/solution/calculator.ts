@@ -1,3 +1,4 @@
+import { topicsOfRecipe } from '../../compute/cautions/topics-of.ts';
 import { answersHtml } from './answers-html.ts';
 import { blankSalt, type CalculatorState, fromAddress, singleFields, toAddress } from './calculator-state.ts';
 import { changeUnits } from './change-units.ts';
@@ -15,8 +16,10 @@ const pause = 300;
 function run(calculator: HTMLFormElement): void {
   const part = <Kind extends Element>(selector: string) => document.querySelector<Kind>(selector)!;
   const answers = part<HTMLElement>('#answers');
+  const contents = part<HTMLElement>('#contents');
   const told = part<HTMLElement>('#told');
   const starts = JSON.parse(part('#starts').textContent) as CalculatorState[];
+  const cautions = document.querySelectorAll<HTMLElement>('.cautions [data-topic]');
   const rows = saltRows(part('#salts'), part<HTMLTemplateElement>('#salt'), () => {
     settle('salts');
   });
@@ -47,12 +50,15 @@ function run(calculator: HTMLFormElement): void {
     const inputs = readInputs(state);
     const faults = 'recipe' in inputs ? [] : inputs;
     showFaults(calculator, faults, fieldOf);
-    answers.hidden = faults.length > 0;
+    answers.hidden = contents.hidden = faults.length > 0;
     if ('recipe' in inputs) {
       const first = document.documentElement.dataset['first'] === 'us' ? 'us' : 'metric';
-      const { html, told: line } = answersHtml(inputs, state.title.trim(), first);
-      answers.innerHTML = html;
-      tell(line);
+      const found = answersHtml(inputs, state.title.trim(), first);
+      answers.innerHTML = found.card;
+      contents.innerHTML = found.contents;
+      tell(found.told);
+      const topics: readonly string[] = topicsOfRecipe(inputs.recipe);
+      for (const caution of cautions) caution.hidden = !topics.includes(caution.dataset['topic'] ?? '');
     } else {
       const fields = faults.length === 1 ? '1 field is' : `${String(faults.length)} fields are`;
       tell(`Nothing is reckoned: ${fields} not understood, see beside it.`);

@@ -60,10 +60,41 @@ function suggestion(key: string, keys: readonly string[]): string {
   return nearest === null ? `known are ${keys.join(', ')}.` : `did you mean "${nearest}"?`;
 }
 
-/** The known name most like a given one, capitals and hyphens aside; null where half of it or more differs. */
+/** What nutrients are called, and the names that are meant, the likeliest first. */
+const called: readonly (readonly [RegExp, readonly string[]])[] = [
+  [/^nitrogen$/, ['N']],
+  [/^nitrate/, ['NO3', 'NO3_N']],
+  [/^ammoni/, ['NH4', 'NH4_N']],
+  [/^urea/, ['urea_N']],
+  [/^phosphorus$/, ['P']],
+  [/^phosphate$/, ['P2O5']],
+  [/^potassium$/, ['K']],
+  [/^potash$/, ['K2O']],
+  [/^calcium$/, ['Ca']],
+  [/^magnesium$/, ['Mg']],
+  [/^sul(f|ph)ur$/, ['S']],
+  [/^sul(f|ph)ate$/, ['SO4']],
+  [/^iron$/, ['Fe']],
+  [/^manganese$/, ['Mn']],
+  [/^zinc$/, ['Zn']],
+  [/^copper$/, ['Cu']],
+  [/^boron$/, ['B']],
+  [/^molybdenum$/, ['Mo']],
+  [/^chlor(ide|ine)$/, ['Cl']],
+  [/^sodium$/, ['Na']],
+  [/^silicon$/, ['Si']],
+  [/^(bicarbonate|alkalinity)$/, ['HCO3']],
+];
+
+/**
+ * The known name that a given one means: what it is called in words (calcium is Ca), or else the name most like it,
+ * capitals and hyphens aside; null where half of it or more differs.
+ */
 export function nearestKey(key: string, keys: readonly string[]): string | null {
   const plain = (name: string): string => name.toLowerCase().replaceAll(/[^a-z0-9]/g, '');
   const wanted = plain(key).slice(0, 60);
+  const meant = called.find(([word]) => word.test(wanted))?.[1].find((name) => keys.includes(name));
+  if (meant !== undefined) return meant;
   const ranked = keys.map((name) => ({ name, steps: distance(wanted, plain(name)) }));
   const best = ranked.reduce((nearest, next) => (next.steps < nearest.steps ? next : nearest));
   return best.steps < wanted.length / 2 ? best.name : null;

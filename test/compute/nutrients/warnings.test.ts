@@ -66,8 +66,10 @@ test('a measured EC far from the estimates is warned of, a near one not', () => 
 });
 
 test('an unknown name in the water is reported with the nearest', () => {
-  expect(warnings({ water: { Calcium: 20 } })[0]).toMatch(
-    /^The source water's analysis names "Calcium", .*known are N, /,
+  expect(warnings({ water: { hardness: 20 } })[0]).toMatch(
+    /^The source water's analysis names "hardness", .*known are N, /,
   );
+  expect(warnings({ water: { Calcium: 20 } })[0]).toContain('did you mean "Ca"?');
+  expect(warnings({ water: { nitrate: 20 } })[0]).toContain('did you mean "NO3"?');
   expect(warnings({ water: { 'NO3-N': 20 } })[0]).toContain('did you mean "NO3_N"?');
 });
