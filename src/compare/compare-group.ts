@@ -21,6 +21,12 @@ export interface SeasonOptions {
   cultivars?: readonly string[];
   /** False leaves out the means with trials as a sample, which take longest to compute. */
   randomTrials?: boolean;
+  /**
+   * Means and differences with the trials as a sample of others that might have been (REML), not as they were:
+   * what a trial is like then adds to the error of a mean. Where that cannot be fitted, random_trials is empty
+   * and the means are those of the trials as they were. Weights are not used.
+   */
+  trialsAsSample?: boolean;
 }
 
 /** One crop and measure compared, by those trials and cultivars that the options leave; null where they leave none. */
@@ -40,10 +46,11 @@ export function compareGroup(
     ),
   );
   const check = commonestCheck(parts);
-  const differences = pairsOf(fit, cultivars);
   const verdict = seasonVerdict(fit, parts);
-  const wanted = verdict.verdict === 'compared' && options.randomTrials !== false;
-  const random = wanted ? rowMeansWithRandomColumns(table) : null;
+  const wanted = options.trialsAsSample === true || options.randomTrials !== false;
+  const random = verdict.verdict === 'compared' && wanted ? fitted(rowMeansWithRandomColumns(table)) : null;
+  const shown = options.trialsAsSample && random ? { ...random, sets: fit.sets } : fit;
+  const differences = pairsOf(shown, cultivars);
   return {
     species,
     measure,
@@ -56,22 +63,24 @@ export function compareGroup(
     cells,
     linked_sets: fit.sets.map(({ rows }) => rows.map((row) => cultivars[row]!)),
     anova: anovaOf(fit),
-    adjusted_means: adjustedMeans(fit, cultivars, check, differences),
+    adjusted_means: adjustedMeans(shown, cultivars, check, differences),
     differences,
     stability: steadiness(fit, table, cultivars, parts),
     check,
     interaction: interactionTest(parts),
-    random_trials:
-      random === null || 'reason' in random
-        ? []
-        : random.means.map(({ row, estimate, se, df }) => ({
-            cultivar: cultivars[row]!,
-            mean: estimate,
-            se,
-            df,
-          })),
+    random_trials: (random?.means ?? []).map(({ row, estimate, se, df }) => ({
+      cultivar: cultivars[row]!,
+      mean: estimate,
+      se,
+      df,
+    })),
     ...verdict,
   };
+}
+
+/** Null where the variances could not be told apart. */
+function fitted(random: ReturnType<typeof rowMeansWithRandomColumns>) {
+  return 'reason' in random ? null : random;
 }
 
 function partOf(part: TrialCells, options: SeasonOptions): TrialCells[] {

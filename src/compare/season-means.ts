@@ -1,24 +1,28 @@
 import type { Seasons } from '../model/generated/seasons.ts';
 import { tUpperQuantile } from '../statistics/distributions/student-t.ts';
 import { letters } from '../statistics/letters.ts';
-import { tukeyKramer } from '../statistics/tukey-kramer.ts';
+import { tukeyKramerOf } from '../statistics/tukey-kramer.ts';
 import type { TwoWayAdditive } from '../statistics/two-way-table/two-way-additive.ts';
 
 const alpha = 0.05;
 
+/** Means and their differences in linked sets: of trials as they were, or of trials as a sample. */
+export type Fitted = Pick<TwoWayAdditive, 'sets' | 'means' | 'differences'>;
+
 /** Every pair within a linked set by Tukey and Kramer's method, limits simultaneous within the set. */
-export function pairsOf(fit: TwoWayAdditive, cultivars: readonly string[]): Seasons['differences'] {
+export function pairsOf(fit: Fitted, cultivars: readonly string[]): Seasons['differences'] {
+  const families = fit.sets.map(({ rows }) => (rows.length < 2 ? null : tukeyKramerOf(rows.length, alpha)));
   return fit.differences.map(({ a, b, set, estimate, se, df }) => {
     const pair = { a: cultivars[a]!, b: cultivars[b]!, estimate, se, df };
     if (se === null || df === null) return { ...pair, lower: null, upper: null, p_adjusted: null };
-    const { lower, upper, p } = tukeyKramer(estimate, se, df, fit.sets[set]!.rows.length, alpha);
+    const { lower, upper, p } = families[set]!(estimate, se, df);
     return { ...pair, lower, upper, p_adjusted: p };
   });
 }
 
 /** The adjusted means, with letters within each linked set, and in percent of the check where it is linked. */
 export function adjustedMeans(
-  fit: TwoWayAdditive,
+  fit: Fitted,
   cultivars: readonly string[],
   check: string | null,
   pairs: Seasons['differences'],
@@ -43,7 +47,7 @@ export function adjustedMeans(
 }
 
 function lettersBySet(
-  fit: TwoWayAdditive,
+  fit: Fitted,
   pairs: Seasons['differences'],
   cultivars: readonly string[],
 ): Map<number, string> {

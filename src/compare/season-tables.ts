@@ -67,6 +67,7 @@ export function adjustedMeansTable(entry: Seasons, name: CultivarName): PageTabl
 export function cellsTable(entry: Seasons, name: CultivarName): PageTable {
   const labels = seasonNames(entry.trials);
   const digits = digitsAcrossSeasons(entry);
+  const means = new Map(entry.cells.map(({ cultivar, trial, mean }) => [`${cultivar} ${trial}`, mean]));
   return {
     caption: "The trials' own means; a dash where a cultivar was not grown",
     columns: [
@@ -80,8 +81,8 @@ export function cellsTable(entry: Seasons, name: CultivarName): PageTable {
     rows: entry.adjusted_means.map(({ cultivar }) => ({
       heading: name(cultivar),
       cells: entry.trials.map(({ id }): Text => {
-        const cell = entry.cells.find((each) => each.cultivar === cultivar && each.trial === id);
-        return cell ? formatBare(cell.mean, entry.unit, digits) : noNumber;
+        const mean = means.get(`${cultivar} ${id}`);
+        return mean === undefined ? noNumber : formatBare(mean, entry.unit, digits);
       }),
     })),
     notes: entry.trials.some(({ replicated }) => !replicated)

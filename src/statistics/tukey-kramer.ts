@@ -26,11 +26,29 @@ export function tukeyKramer(
   groups: number,
   alpha = 0.05,
 ): TukeyKramer {
-  const reach = (studentizedRangeUpperQuantile(alpha, groups, df) * standardError) / Math.SQRT2;
-  const q = (Math.abs(difference) * Math.SQRT2) / standardError;
-  return {
-    lower: difference - reach,
-    upper: difference + reach,
-    p: studentizedRangeUpperTail(q, groups, df),
+  return tukeyKramerOf(groups, alpha)(difference, standardError, df);
+}
+
+/**
+ * The same for many pairs of one family of means: the quantile, which takes longest, is found once for all pairs
+ * that share degrees of freedom.
+ *
+ * @param groups how many means are compared, a whole number from 2
+ */
+export function tukeyKramerOf(
+  groups: number,
+  alpha = 0.05,
+): (difference: number, standardError: number, df: number) => TukeyKramer {
+  const quantiles = new Map<number, number>();
+  return (difference, standardError, df) => {
+    const quantile = quantiles.get(df) ?? studentizedRangeUpperQuantile(alpha, groups, df);
+    quantiles.set(df, quantile);
+    const reach = (quantile * standardError) / Math.SQRT2;
+    const q = (Math.abs(difference) * Math.SQRT2) / standardError;
+    return {
+      lower: difference - reach,
+      upper: difference + reach,
+      p: studentizedRangeUpperTail(q, groups, df),
+    };
   };
 }

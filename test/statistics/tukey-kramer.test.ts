@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { tukeyKramer } from '../../src/statistics/tukey-kramer.ts';
+import { tukeyKramer, tukeyKramerOf } from '../../src/statistics/tukey-kramer.ts';
 import { expectClose } from '../support/close.ts';
 import { numbersFromR } from '../support/r.ts';
 
@@ -32,5 +32,17 @@ describe('Tukey and Kramer', () => {
 
   test('no difference at all has a p of 1', () => {
     expect(tukeyKramer(0, 2, 6, 3).p).toBe(1);
+  });
+
+  test('pairs of one family are each as by itself, also where their degrees of freedom differ', () => {
+    const ofFour = tukeyKramerOf(4);
+    for (const [difference, error, df] of [
+      [3, 1.5, 8.4],
+      [-1, 1.5, 8.4],
+      [3, 1.2, 11],
+      [3, 1.5, 8.4],
+    ] as const) {
+      expect(ofFour(difference, error, df)).toEqual(tukeyKramer(difference, error, df, 4));
+    }
   });
 });
