@@ -55,7 +55,8 @@ function keep(ending: string, type: string, text: (outcome: Outcome) => string):
   link.href = URL.createObjectURL(new Blob([text(outcome)], { type }));
   link.download = `check of ${nameOf(outcome)}.${ending}`.replaceAll(' ', '-');
   link.click();
-  URL.revokeObjectURL(link.href);
+  // Let go of at once, it may be gone before the browser has begun to save it.
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
 async function exampleFiles(): Promise<PageFile[]> {
