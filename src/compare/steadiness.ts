@@ -23,15 +23,17 @@ export function steadiness(
 ): Seasons['stability'] {
   const counts = new Map<number, number>();
   for (const { column } of cells) counts.set(column, (counts.get(column) ?? 0) + 1);
+  const beside = winsAndLosses(parts);
+  const withResiduals = cells.map((cell, at) => ({ ...cell, residual: fit.residuals[at]! }));
+  const byRow = Map.groupBy(withResiduals, ({ row }) => row);
   return fit.sets.flatMap((set) => {
     // A trial that grew one cultivar of the set has nothing to hold it against.
     const shared = set.columns.filter((column) => (counts.get(column) ?? 0) > 1);
     if (shared.length < leastTrials) return [];
     const index = new Map(set.columns.map((column, at) => [column, set.columnMeans[at]!]));
+    const sharing = new Set(shared);
     const ofSet = set.rows.map((row) => {
-      const own = cells.flatMap((cell, at) =>
-        cell.row === row && shared.includes(cell.column) ? [{ ...cell, residual: fit.residuals[at]! }] : [],
-      );
+      const own = (byRow.get(row) ?? []).filter(({ column }) => sharing.has(column));
       return { row, own, ecovalence: wrickeEcovalence(own.map(({ residual }) => residual)) };
     });
     const complete = ofSet.every(({ own }) => own.length === shared.length);
@@ -56,23 +58,26 @@ export function steadiness(
           deviation_mean_square: line.slope === null ? null : line.deviationMeanSquare,
           ecovalence,
           stability_variance: shukla?.[at] ?? null,
-          ...winsAndLosses(cultivars[row]!, parts),
+          ...(beside.get(cultivars[row]!) ?? { wins: 0, losses: 0 }),
         },
       ];
     });
   });
 }
 
-/** In how many trials a cultivar did better, and worse, than the check of that trial. */
-function winsAndLosses(cultivar: string, parts: readonly TrialCells[]): { wins: number; losses: number } {
-  let [wins, losses] = [0, 0];
+/** In how many trials each cultivar did better, and worse, than the check of that trial. */
+function winsAndLosses(parts: readonly TrialCells[]): Map<string, { wins: number; losses: number }> {
+  const counts = new Map<string, { wins: number; losses: number }>();
   for (const { cells, check } of parts) {
-    if (check === null || check === cultivar) continue;
-    const own = cells.find((cell) => cell.cultivar === cultivar)?.mean;
-    const other = cells.find((cell) => cell.cultivar === check)?.mean;
-    if (own === undefined || other === undefined) continue;
-    if (own > other) wins += 1;
-    if (own < other) losses += 1;
+    const ofCheck = cells.find(({ cultivar }) => cultivar === check)?.mean;
+    if (ofCheck === undefined) continue;
+    for (const { cultivar, mean } of cells) {
+      const { wins, losses } = counts.get(cultivar) ?? { wins: 0, losses: 0 };
+      counts.set(cultivar, {
+        wins: wins + (mean > ofCheck ? 1 : 0),
+        losses: losses + (mean < ofCheck ? 1 : 0),
+      });
+    }
   }
-  return { wins, losses };
+  return counts;
 }

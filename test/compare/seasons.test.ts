@@ -1,4 +1,5 @@
 import { Ajv2020 } from 'ajv/dist/2020.js';
+import formats from 'ajv-formats';
 import { existsSync, readFileSync } from 'node:fs';
 import { describe as suite, expect, test } from 'vitest';
 import { loadContent } from '../../src/commands/load-content.ts';
@@ -174,7 +175,7 @@ suite('the demo', () => {
     const schema = JSON.parse(
       readFileSync(new URL('../../schemas/seasons.schema.json', import.meta.url), 'utf8'),
     ) as object;
-    const validate = new Ajv2020({ strict: true, allowUnionTypes: true }).compile(schema);
+    const validate = formats.default(new Ajv2020({ strict: true, allowUnionTypes: true })).compile(schema);
     validate(JSON.parse(JSON.stringify(all)));
     expect(validate.errors ?? []).toEqual([]);
   });
