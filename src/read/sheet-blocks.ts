@@ -14,7 +14,7 @@ function blockOf(node: MarkdownNode, reading: SheetReading): SheetBlock[] {
   switch (node.type) {
     case 'paragraph':
       if (isCode(node, reading)) return [];
-      return [{ kind: 'paragraph', children: inlinesOf(node.children, reading), ...place }];
+      return paragraphOf(node, reading);
     case 'heading':
       return [{ kind: 'heading', depth: node.depth, children: inlinesOf(node.children, reading), ...place }];
     case 'blockquote':
@@ -46,12 +46,40 @@ function blockOf(node: MarkdownNode, reading: SheetReading): SheetBlock[] {
   }
 }
 
+type Paragraph = Extract<MarkdownNode, { type: 'paragraph' }>;
+type InlineTag = Extract<MarkdownNode, { type: 'mdxJsxTextElement' }>;
+
+function paragraphOf(node: Paragraph, reading: SheetReading): SheetBlock[] {
+  const alone = aloneIn(node);
+  if (alone !== null) return aloneOnItsLine(alone, reading);
+  return [{ kind: 'paragraph', children: inlinesOf(node.children, reading), ...reading.placeOf(node) }];
+}
+
+/** The one component that a paragraph consists of; null where it holds anything else. */
+function aloneIn({ children }: Paragraph): InlineTag | null {
+  const said = children.filter((child) => child.type !== 'text' || child.value.trim() !== '');
+  const [only, more] = said;
+  return only?.type === 'mdxJsxTextElement' && more === undefined ? only : null;
+}
+
+/** A component with its text on one line stands on its own as one whose tags have lines of their own. */
+function aloneOnItsLine(tag: InlineTag, reading: SheetReading): SheetBlock[] {
+  const component = componentOf(tag, reading.source, reading.faults);
+  const place = reading.placeOf(tag);
+  const text = reading.deeper(tag.children, () => inlinesOf(tag.children, reading));
+  if (component === null) return text.length === 0 ? [] : [{ kind: 'paragraph', children: text, ...place }];
+  const first = tag.children[0];
+  const children: SheetBlock[] =
+    first === undefined ? [] : [{ kind: 'paragraph', children: text, ...reading.placeOf(first) }];
+  return [{ kind: 'component', ...component, children, ...place }];
+}
+
 function within(nodes: readonly MarkdownNode[], reading: SheetReading): SheetBlock[] {
   return reading.deeper(nodes, () => blocksOf(nodes, reading));
 }
 
 /** True for a paragraph that MDX would take for code of a module, which is then a fault. */
-function isCode(node: Extract<MarkdownNode, { type: 'paragraph' }>, reading: SheetReading): boolean {
+function isCode(node: Paragraph, reading: SheetReading): boolean {
   const place = reading.placeOf(node);
   const [first] = node.children;
   if (place.column !== 1 || first?.type !== 'text') return false;
