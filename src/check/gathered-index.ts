@@ -22,6 +22,8 @@ export interface Announced {
 
 export interface AnnouncedSite {
   datasets: readonly Announced[];
+  /** The ids of all that it lists, taken or not. */
+  listed: readonly string[];
   /** The list that says what the ids of its cultivars mean; null where it publishes none. */
   cultivars: AnnouncedFile | null;
   /** What it announces that cannot be taken, and why, a sentence each. */
@@ -55,6 +57,7 @@ export function gatheredIndex(bytes: Uint8Array, address: string): AnnouncedSite
   const cultivars = asObject(index['cultivars']);
   return {
     datasets: once,
+    listed: datasets.flatMap((value) => asText(asObject(value)?.['id']) ?? []),
     cultivars: cultivars && fileOf({ ...cultivars, name: 'cultivars.json' }, address),
     faults: [
       ...read.filter((each) => typeof each === 'string'),

@@ -69,7 +69,7 @@ export async function gatherSite(
     progress.done(done + 1, index.datasets.length);
   }
   progress.end();
-  const listed = new Set(index.datasets.map(({ id }) => id));
+  const listed = new Set(index.listed);
   for (const id of (await gatheredIds(folder)).filter((each) => !listed.has(each))) {
     warn('gather-withdrawn', id, 'its site lists it no longer; the last good copy stays until you delete it');
   }
