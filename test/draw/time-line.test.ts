@@ -57,6 +57,16 @@ describe('the time line', () => {
     for (const [index, level] of [9, 7.4, 6.2, 4.4].entries()) expect(dots[index]).toBeCloseTo(level, 1);
   });
 
+  it('marks the day of each cut down all panels of readings', () => {
+    const [cut, ...more] = withClass(root, 'cut-day');
+    expect(more).toEqual([]);
+    expect(share(cut!.attributes['x1'])).toBeCloseTo(of('cut').x, 6);
+    const dots = withClass(root, 'dot').map(({ attributes }) => Number(attributes['cy']));
+    expect(Number(cut!.attributes['y1'])).toBeLessThan(Math.min(...dots));
+    expect(Number(cut!.attributes['y2'])).toBeGreaterThanOrEqual(Math.max(...dots));
+    expect(withClass(parseXml(drawTimeLine({ ...trial, readings: [] })!.svg), 'cut-day')).toEqual([]);
+  });
+
   it('has a table twin with every day, event and reading', () => {
     expect(figure.table.columns.map(({ heading }) => heading)).toEqual([
       'Day',
@@ -115,6 +125,16 @@ describe('water over time', () => {
     };
     // 0.87 x 0.57 x 10 x 1.6 + 3 - 1; the rain before the first level does not count
     expect(waterUsedUpTo(trial.metadata.containers[0], rainy).at(-1)!.value).toBeCloseTo(9.9344, 10);
+  });
+
+  it('marks the cuts by name, a cut after the last reading too', () => {
+    const dates = { ...trial.metadata.dates, cuts: ['2025-10-20', '2025-11-20'] as [string, ...string[]] };
+    const twice = parseXml(drawWaterOverTime({ ...trial, metadata: { ...trial.metadata, dates } })!.svg);
+    const places = withClass(twice, 'cut-day').map(({ attributes }) => share(attributes['x1']));
+    // Of 69 days from the first reading, the first cut is on the 38th and the second on the last.
+    const first = withClass(twice, 'dot').map(({ attributes }) => share(attributes['cx']))[0]!;
+    expect((places[0]! - first) / (places[1]! - first)).toBeCloseTo(38 / 69, 3);
+    expect(twice.text).toMatch(/cut 1.*cut 2/);
   });
 
   it('is null without an inside measure or with one level', () => {

@@ -9,8 +9,15 @@ export const waterUsed: Method = {
     'water used = inside length × inside width × fall of the level + added + rain − overflow',
     '1 cm of fall over 1 m² is 10 L',
     'uncertain by √2 × 0.2 cm over the inside area: each level is read to about 2 mm',
+    'for each plant and day = water used ÷ plants set ÷ days between the first and the last reading',
+    'left = volume at the first reading − inside area × fall + what was added after the last reading',
+    'the first fill lasts where volume + rain − overflow is more than the water used up to the last cut',
   ],
-  remarks: ['Water that evaporated beside the plants is counted with what went through them.'],
+  remarks: [
+    'Water that evaporated beside the plants is counted with what went through them.',
+    'Treatments that shared a container shared its water: it is never split between them.',
+    'Where the last reading was before the last cut, the days between count as the last two readings showed. Where the result is within the uncertainty of the readings, it cannot be told whether the fill lasts.',
+  ],
   references: ['Common practice, no source.'],
   example({ findings }) {
     const found = findings.water.find(({ used_L: used }) => used !== null);
@@ -21,6 +28,13 @@ export const waterUsed: Method = {
       steps.push({
         name: 'For each kg of fresh weight',
         formula: `${formatNumber(found.used_L, 1)} L ÷ ${formatNumber(kilograms, 3)} kg = ${formatNumber(found.L_per_kg, 1)} L/kg`,
+      });
+    }
+    const { L_per_plant_day: each, plants = 0, days = 0 } = found;
+    if (each !== null && each !== undefined) {
+      steps.push({
+        name: 'For each plant and day',
+        formula: `${formatNumber(found.used_L, 1)} L ÷ ${plants} plants ÷ ${days} days = ${formatNumber(each, 3)} L`,
       });
     }
     return { of: `container ${found.container}`, steps };
