@@ -47,8 +47,8 @@ async function open(view: Parameters<typeof openPage>[2] = {}, day: Date | null 
 }
 
 /** Gives files to the page and waits for its answer. */
-async function give(page: Page, input: '#folder' | '#files', paths: string | string[]): Promise<void> {
-  await page.setInputFiles(input, paths);
+async function give(page: Page, input: 'folder' | 'files', paths: string | string[]): Promise<void> {
+  await page.setInputFiles(`#drop [name="${input}"]`, paths);
   await answered(page);
 }
 
@@ -102,7 +102,7 @@ describe('a folder given to the page', () => {
       expect(folders.length).toBeGreaterThan(80);
       const unlike: string[] = [];
       for (const { name } of folders) {
-        await give(page, '#folder', join(broken, name));
+        await give(page, 'folder', join(broken, name));
         const expected = readFileSync(join(broken, name, 'expected.txt'), 'utf8');
         const lines = (await kept(page, 'text')).split('\n');
         if (lines.slice(0, -2).join('\n') !== expected.trimEnd())
@@ -119,7 +119,7 @@ describe('a folder given to the page', () => {
     const [{ problems } = { problems: [] }] = (await brokenTrials()).filter(
       ({ name }) => name === 'weight-not-a-number--letter',
     );
-    await give(page, '#folder', join(broken, 'weight-not-a-number--letter'));
+    await give(page, 'folder', join(broken, 'weight-not-a-number--letter'));
     expect(await shownMessages(page)).toEqual(problems.map(({ message }) => message));
     expect(await page.textContent('.problem mark')).toBe('12O');
     expect(await page.textContent('.problem-place')).toBe('Error line 4, column 8');
@@ -168,7 +168,7 @@ describe('a zip given to the page', () => {
       zip,
       zipSync(Object.fromEntries(files.map(([path, bytes]) => [`${basename(folder)}/${path}`, bytes]))),
     );
-    await give(page, '#files', zip);
+    await give(page, 'files', zip);
     const lines = (await kept(page, 'text')).split('\n');
     expect(lines.slice(0, -2).join('\n')).toBe(
       (await readFile(join(folder, 'expected.txt'), 'utf8')).trimEnd(),
@@ -195,14 +195,14 @@ describe('a zip given to the page', () => {
     };
     for (const [name, [bytes, message]] of Object.entries(hostile)) {
       await writeFile(join(scratch, name), bytes);
-      await give(page, '#files', join(scratch, name));
+      await give(page, 'files', join(scratch, name));
       const messages = await shownMessages(page);
       expect(
         messages.filter((each) => each.startsWith(message)),
         name,
       ).toHaveLength(1);
     }
-    await give(page, '#folder', join(root, 'content', 'trials', 'four-lettuces-2024'));
+    await give(page, 'folder', join(root, 'content', 'trials', 'four-lettuces-2024'));
     expect(await page.textContent('#result-heading')).toMatch(/four-lettuces-2024/);
     expect(faults).toEqual([]);
     await context.close();
@@ -215,7 +215,7 @@ describe('the page of checks', () => {
     const asked = page.waitForEvent('filechooser');
     for (let step = 0; step < 40; step += 1) {
       await page.keyboard.press('Tab');
-      if (await page.evaluate(() => document.activeElement?.id === 'choose-files')) break;
+      if (await page.evaluate(() => document.activeElement?.getAttribute('data-choose') === 'files')) break;
     }
     await page.keyboard.press('Enter');
     const chooser = await asked;
@@ -235,10 +235,10 @@ describe('the page of checks', () => {
     expect(policy).toContain("default-src 'self'");
     expect(policy).toContain("connect-src 'self'");
     expect(policy).toContain("form-action 'self'");
-    await give(page, '#folder', join(broken, 'yaml-tab'));
+    await give(page, 'folder', join(broken, 'yaml-tab'));
     const requests: string[] = [];
     page.on('request', (request) => requests.push(`${request.method()} ${request.url()}`));
-    await give(page, '#folder', join(broken, 'yaml-tab'));
+    await give(page, 'folder', join(broken, 'yaml-tab'));
     expect(requests.filter((each) => !each.includes('/assets/check-worker'))).toEqual([]);
     await context.close();
   });
@@ -267,7 +267,7 @@ describe('the page of checks', () => {
         'copied-weights',
         'yaml-syntax--colon',
       ]) {
-        await give(page, '#folder', join(broken, name));
+        await give(page, 'folder', join(broken, name));
         await page
           .locator('.problem details')
           .first()

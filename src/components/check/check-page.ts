@@ -5,26 +5,26 @@ import type { CheckAnswer } from './check-worker.ts';
 import { checkFiles } from './check-files.ts';
 import { nameOf, outcomeHtml, verdict } from './outcome-html.ts';
 import type { Outcome } from './outcome.ts';
-import { chosenFiles, droppedFiles, type PageFile } from './page-files.ts';
+import { takeFiles } from './drop-zone.ts';
+import type { PageFile } from './page-files.ts';
 
-const part = <Kind extends HTMLElement>(id: string): Kind => document.getElementById(id) as Kind;
+const part = (id: string): HTMLElement => document.getElementById(id)!;
 
 const drop = part('drop');
 const told = part('told');
 const result = part('result');
 const heading = part('result-heading');
-const inputs = [part<HTMLInputElement>('folder'), part<HTMLInputElement>('files')];
 const { checks = '', example = '' } = drop.dataset;
 const first = (document.documentElement.dataset['first'] ?? 'metric') as FirstUnits;
 let outcome: Outcome | null = null;
 let asked = 0;
 
-async function check(gather: () => Promise<readonly PageFile[]>): Promise<void> {
+async function check(gather: Promise<readonly PageFile[]>): Promise<void> {
   const mine = (asked += 1);
   told.classList.remove('unseen');
   told.textContent = 'Checking …';
   result.hidden = true;
-  const answer = await gather().then(checked, (error: unknown): CheckAnswer => ({ fault: String(error) }));
+  const answer = await gather.then(checked, (error: unknown): CheckAnswer => ({ fault: String(error) }));
   if (mine === asked) show(answer);
 }
 
@@ -66,17 +66,7 @@ async function exampleFiles(): Promise<PageFile[]> {
   return [{ path: 'example.zip', file: new File([blob], 'example.zip') }];
 }
 
-for (const input of inputs) {
-  part(`choose-${input.id}`).addEventListener('click', () => input.click());
-  input.addEventListener('change', () => {
-    const files = chosenFiles(input.files);
-    // The same folder, mended, can then be chosen again.
-    input.value = '';
-    if (files.length > 0) void check(() => Promise.resolve(files));
-  });
-}
-
-document.getElementById('try-example')?.addEventListener('click', () => void check(exampleFiles));
+document.getElementById('try-example')?.addEventListener('click', () => void check(exampleFiles()));
 part('keep-text').addEventListener('click', () =>
   keep('txt', 'text/plain', ({ problems }) => printReport(problems)),
 );
@@ -84,26 +74,4 @@ part('keep-json').addEventListener('click', () =>
   keep('json', 'application/json', ({ problems }) => printJson(problems)),
 );
 
-// Anywhere on the page will do: a folder dropped beside the frame must not make the browser leave the page.
-let inside = 0;
-const holdsFiles = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
-document.addEventListener('dragover', (event) => {
-  if (holdsFiles(event)) event.preventDefault();
-});
-document.addEventListener('dragenter', (event) => {
-  if (holdsFiles(event)) drop.classList.toggle('over', (inside += 1) > 0);
-});
-document.addEventListener('dragleave', (event) => {
-  if (holdsFiles(event)) drop.classList.toggle('over', (inside -= 1) > 0);
-});
-document.addEventListener('drop', (event) => {
-  const { dataTransfer } = event;
-  if (dataTransfer === null || !holdsFiles(event)) return;
-  event.preventDefault();
-  inside = 0;
-  drop.classList.remove('over');
-  const files = droppedFiles(dataTransfer);
-  void check(() => files);
-});
-
-drop.hidden = false;
+takeFiles(drop, (gather) => void check(gather));

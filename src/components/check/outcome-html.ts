@@ -24,10 +24,16 @@ export function verdict(outcome: Outcome): string {
 
 /** All of the result below its heading. */
 export function outcomeHtml(outcome: Outcome, checks: string, first: FirstUnits): string {
-  return [
-    ...outcome.files.map((file) => fileHtml(file, checks)),
-    ...outcome.trials.map((trial) => trialHtml(trial, first)),
-  ].join('');
+  return problemsHtml(outcome, checks) + outcome.trials.map((trial) => trialHtml(trial, first)).join('');
+}
+
+/**
+ * The problems, file by file.
+ *
+ * @param checks the address of the list of checks
+ */
+export function problemsHtml({ files }: Outcome, checks: string): string {
+  return files.map((file) => fileHtml(file, checks)).join('');
 }
 
 function fileHtml({ file, count, more, shown }: FileProblems, checks: string): string {

@@ -1,0 +1,95 @@
+/** Takes a reader's own trial, has it checked beside the page, and sets it among the published ones. */
+import { hasError } from '../../model/problem.ts';
+import { checkFiles } from '../check/check-files.ts';
+import type { CheckAnswer } from '../check/check-worker.ts';
+import { takeFiles } from '../check/drop-zone.ts';
+import { problemsHtml, verdict } from '../check/outcome-html.ts';
+import type { GivenTrialWithFindings, Outcome } from '../check/outcome.ts';
+import type { PageFile } from '../check/page-files.ts';
+import { addOwnTrial, removeOwnTrial } from './own-trial.ts';
+
+const part = (id: string): HTMLElement => document.getElementById(`own-trial-${id}`)!;
+
+const zone = part('drop');
+const told = part('told');
+const list = part('list');
+const result = part('result');
+const heading = part('found');
+let asked = 0;
+
+async function take(gather: Promise<readonly PageFile[]>): Promise<void> {
+  const mine = (asked += 1);
+  told.textContent = 'Checking …';
+  result.hidden = true;
+  const answer = await gather
+    .then((files) => checkFiles(files, { cultivars: null, withTrials: true }))
+    .catch((error: unknown): CheckAnswer => ({ fault: String(error) }));
+  if (mine !== asked) return;
+  if ('fault' in answer) {
+    told.textContent = `This could not be checked: ${answer.fault}.`;
+    return;
+  }
+  const { outcome, trials } = answer;
+  if (hasError(outcome.problems)) refuse(outcome);
+  else await addAll(outcome, trials);
+}
+
+/** Shows what to mend first; the trial takes no part. */
+function refuse(outcome: Outcome): void {
+  const isTable =
+    outcome.names[0] === 'the-trial' && outcome.problems.some(({ rule }) => rule === 'not-a-trial');
+  const needed = isTable
+    ? ' A table of weights alone does not say what grew where: give trial.yaml and layout.csv with it.'
+    : '';
+  told.textContent = `It takes no part until it is mended.${needed}`;
+  showProblems(outcome);
+  heading.focus();
+}
+
+function showProblems(outcome: Outcome): void {
+  heading.textContent = verdict(outcome);
+  part('problems').innerHTML = problemsHtml(outcome, zone.dataset['checks'] ?? '');
+  result.hidden = false;
+}
+
+async function addAll(outcome: Outcome, trials: readonly GivenTrialWithFindings[]): Promise<void> {
+  const sentences: string[] = [];
+  for (const own of trials) {
+    try {
+      const { takesPart, sentence } = await addOwnTrial(own);
+      sentences.push(sentence);
+      if (takesPart) listOwn(own);
+    } catch {
+      sentences.push(
+        'The data of the published trials could not be had, so there is nothing to compare with.',
+      );
+    }
+  }
+  told.textContent = sentences.join(' ');
+  // Warnings do not keep it out, but a reader should know of them.
+  if (outcome.problems.length > 0) showProblems(outcome);
+}
+
+function listOwn({ trial }: GivenTrialWithFindings): void {
+  const { id } = trial;
+  list.querySelector(`[data-id="${CSS.escape(id)}"]`)?.remove();
+  const item = document.createElement('li');
+  item.dataset['id'] = id;
+  const button = document.createElement('button');
+  button.type = 'button';
+  button.textContent = `Take ${trial.metadata.title} away again`;
+  button.addEventListener('click', () => {
+    void removeOwnTrial(id).then(() => {
+      item.remove();
+      list.hidden = list.children.length === 0;
+      result.hidden = true;
+      told.textContent = `${trial.metadata.title} is no longer among the trials.`;
+      zone.querySelector('button')?.focus();
+    });
+  });
+  item.append(button);
+  list.append(item);
+  list.hidden = false;
+}
+
+takeFiles(zone, (gather) => void take(gather));
