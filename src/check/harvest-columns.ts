@@ -30,6 +30,8 @@ export interface ValueColumn {
   isWeight: boolean;
   /** True for counts, which are whole. */
   isCount: boolean;
+  /** What marks there are, and how to say so; null where any number will do. */
+  scale: { has(value: number): boolean; words: string } | null;
   /** The value in g or in the variable's own unit, or null where the text is no number. */
   parse(text: string): number | null;
 }
@@ -45,7 +47,30 @@ export function valueColumn(metadata: Metadata, variable: Variable, mark: Decima
   if (isWeight(variable.unit) && isWeight(unit)) return weightColumn(variable.id, unit, mark);
   const isCount = variable.kind === 'counted';
   const parse = isCount ? parseDecimal : parseSigned;
-  return { name: variable.id, isWeight: false, isCount, parse: (text) => parse(text, mark) };
+  return {
+    name: variable.id,
+    isWeight: false,
+    isCount,
+    scale: scaleOf(variable),
+    parse: (text) => parse(text, mark),
+  };
+}
+
+function scaleOf({ kind, scale, marks }: Variable): ValueColumn['scale'] {
+  if (kind !== 'scored') return null;
+  if (scale === 'yes or no')
+    return { has: (value) => value === 0 || value === 1, words: '1 for yes or 0 for no' };
+  if (scale === 'BBCH') {
+    return {
+      has: (value) => Number.isInteger(value) && value >= 0 && value <= 99,
+      words: 'a BBCH code from 0 to 99',
+    };
+  }
+  if (marks === undefined) return null;
+  const known = Object.keys(marks)
+    .map(Number)
+    .sort((a, b) => a - b);
+  return { has: (value) => known.includes(value), words: `one of ${known.join(', ')}` };
 }
 
 function weightColumn(name: string, unit: string, mark: DecimalMark): ValueColumn {
@@ -53,12 +78,18 @@ function weightColumn(name: string, unit: string, mark: DecimalMark): ValueColum
     const value = parseDecimal(text, mark);
     return value === null || unit === 'g' ? value : toGrams(value, unit, text);
   };
-  return { name, isWeight: true, isCount: false, parse };
+  return { name, isWeight: true, isCount: false, scale: null, parse };
 }
 
 /** How pot_total is read: in its own declared unit, else in that of the primary variable's column beside it. */
 export function potTotalColumn(metadata: Metadata, primary: Variable, mark: DecimalMark): ValueColumn {
   const unit = metadata.draft.harvest?.columns?.['pot_total']?.unit ?? unitInFile(metadata, primary);
   if (isWeight(unit)) return weightColumn('pot_total', unit, mark);
-  return { name: 'pot_total', isWeight: false, isCount: false, parse: (text) => parseDecimal(text, mark) };
+  return {
+    name: 'pot_total',
+    isWeight: false,
+    isCount: false,
+    scale: null,
+    parse: (text) => parseDecimal(text, mark),
+  };
 }

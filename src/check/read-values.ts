@@ -6,6 +6,7 @@ import { trimmed } from './number.ts';
 import type { Spot } from './position-cells.ts';
 import type { Report } from './rule.ts';
 import { reportCountNotWhole } from './rules/count-not-whole.ts';
+import { reportMarkOffItsScale } from './rules/mark-off-its-scale.ts';
 import { reportNoWeightNoStatus } from './rules/no-weight-no-status.ts';
 import { reportValueNotANumber } from './rules/value-not-a-number.ts';
 import { reportWeightBesideStatus } from './rules/weight-beside-status.ts';
@@ -49,6 +50,9 @@ export function valuesReader(
         sayNotANumber(report, table, row, column.name, text, whereOf(spot));
       } else if (column.isCount && !Number.isInteger(value)) {
         reportCountNotWhole(report, table, row, { name: column.name, text, where: whereOf(spot) });
+      } else if (column.scale !== null && !column.scale.has(value)) {
+        const cell = { name: column.name, text, marks: column.scale.words, where: whereOf(spot) };
+        reportMarkOffItsScale(report, table, row, cell);
       } else if (value === 0 && isPrimary && column.isWeight && needsWeight && statusText === '') {
         reportZeroWithoutStatus(report, table, row, column.name, text, whereOf(spot));
       }

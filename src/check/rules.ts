@@ -37,6 +37,7 @@ import identicalRun from './rules/identical-run.ts';
 import layoutAndContainerDiffer from './rules/layout-and-container-differ.ts';
 import levelRise from './rules/level-rise.ts';
 import malformedFormula from './rules/malformed-formula.ts';
+import markOffItsScale from './rules/mark-off-its-scale.ts';
 import lotContradicted from './rules/lot-contradicted.ts';
 import measuredWithoutUnit from './rules/measured-without-unit.ts';
 import misnamedFile from './rules/misnamed-file.ts';
@@ -179,6 +180,7 @@ export const rules: readonly Rule[] = [
   layoutAndContainerDiffer,
   levelRise,
   malformedFormula,
+  markOffItsScale,
   lotContradicted,
   measuredWithoutUnit,
   misnamedFile,

@@ -8,6 +8,7 @@ import { describe } from './describe.ts';
 import { inferences } from './inference/inferences.ts';
 import { nextTrial } from './next-trial.ts';
 import { nutrientsOf } from './nutrients/solution.ts';
+import { otherVariables } from './other-variables.ts';
 import { positionEffects } from './position/position-effects.ts';
 import { waterUsed } from './water/water-used.ts';
 import { type Yields, yieldsOf } from './yields.ts';
@@ -27,6 +28,7 @@ export function computeFindings(trial: Trial): Findings {
   };
   const overall = yieldsOfCut('all');
   const inference = inferences(trial, yieldsOfCut);
+  const others = otherVariables(trial);
   return {
     trial: trial.id,
     version: trial.metadata.version,
@@ -44,5 +46,6 @@ export function computeFindings(trial: Trial): Findings {
     water: waterUsed(trial, overall),
     nutrients: trial.metadata.nutrients ? nutrientsOf(trial.metadata.nutrients) : null,
     next_trial: nextTrial(trial, inference, []),
+    ...(others.length > 0 ? { other_variables: others } : {}),
   };
 }

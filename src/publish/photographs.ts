@@ -6,6 +6,8 @@ import type { PublishedFile } from './published-file.ts';
 export interface Photograph {
   alt: string;
   caption: string | null;
+  /** The container or position that it shows; null where it is not said. */
+  where: string | null;
   /** ISO 8601. */
   date: string | null;
   /** Of the widest picture, in pixels. */
@@ -36,7 +38,7 @@ export async function photographsOf(trial: Trial): Promise<TrialPhotographs> {
   const photographs: Photograph[] = [];
   const files: PublishedFile[] = [];
   const unreadable: string[] = [];
-  for (const [index, { file, alt, caption, date }] of (trial.metadata.photos ?? []).entries()) {
+  for (const [index, { file, alt, caption, where, date }] of (trial.metadata.photos ?? []).entries()) {
     const bytes = trial.files.get(file);
     const made = bytes === undefined ? null : await pictures(bytes, `photos/${index + 1}`, alt);
     if (made === null) {
@@ -44,7 +46,13 @@ export async function photographsOf(trial: Trial): Promise<TrialPhotographs> {
       continue;
     }
     files.push(...made.files);
-    photographs.push({ alt, caption: caption ?? null, date: date ?? null, ...made.shown });
+    photographs.push({
+      alt,
+      caption: caption ?? null,
+      where: where ?? null,
+      date: date ?? null,
+      ...made.shown,
+    });
   }
   return { photographs, files, unreadable };
 }

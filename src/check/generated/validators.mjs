@@ -14,7 +14,8 @@ const pattern5 = new RegExp("^[A-Z]{2}$", "u");
 const pattern6 = new RegExp("^(https://orcid\\.org/)?[0-9]{4}-[0-9]{4}-[0-9]{4}-[0-9]{3}[0-9X]$", "u");
 const pattern8 = new RegExp("^[^\\s,;\"](.*[^\\s,;\"])?$", "u");
 const pattern9 = new RegExp("^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$", "u");
-const pattern10 = new RegExp("^TO:[0-9]{7}$", "u");
+const pattern10 = new RegExp("^-?[0-9]{1,3}$", "u");
+const pattern11 = new RegExp("^TO:[0-9]{7}$", "u");
 const schema20 = trialSchema.$defs.date;
 const formats0 = formats.date;
 
@@ -2713,11 +2714,10 @@ vErrors.push(err199);
 errors++;
 }
 }
-if(data73.trait !== undefined){
-let data82 = data73.trait;
-if(typeof data82 === "string"){
-if(!pattern10.test(data82)){
-const err200 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/pattern",keyword:"pattern",params:{pattern: "^TO:[0-9]{7}$"},message:"must match pattern \""+"^TO:[0-9]{7}$"+"\""};
+if(data73.scale !== undefined){
+let data82 = data73.scale;
+if(!((data82 === "yes or no") || (data82 === "BBCH"))){
+const err200 = {instancePath:instancePath+"/variables/" + i5+"/scale",schemaPath:"#/properties/variables/items/properties/scale/enum",keyword:"enum",params:{allowedValues: schema19.properties.variables.items.properties.scale.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err200];
 }
@@ -2727,8 +2727,11 @@ vErrors.push(err200);
 errors++;
 }
 }
-else {
-const err201 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data73.marks !== undefined){
+let data83 = data73.marks;
+if(data83 && typeof data83 == "object" && !Array.isArray(data83)){
+if(Object.keys(data83).length > 40){
+const err201 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/maxProperties",keyword:"maxProperties",params:{limit: 40},message:"must NOT have more than 40 properties"};
 if(vErrors === null){
 vErrors = [err201];
 }
@@ -2737,12 +2740,8 @@ vErrors.push(err201);
 }
 errors++;
 }
-}
-if(data73.note !== undefined){
-let data83 = data73.note;
-if(typeof data83 === "string"){
-if(func2(data83) > 1000){
-const err202 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+if(Object.keys(data83).length < 2){
+const err202 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/minProperties",keyword:"minProperties",params:{limit: 2},message:"must NOT have fewer than 2 properties"};
 if(vErrors === null){
 vErrors = [err202];
 }
@@ -2751,8 +2750,11 @@ vErrors.push(err202);
 }
 errors++;
 }
-if(func2(data83) < 1){
-const err203 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+for(const key15 in data83){
+const _errs165 = errors;
+if(typeof key15 === "string"){
+if(!pattern10.test(key15)){
+const err203 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/propertyNames/pattern",keyword:"pattern",params:{pattern: "^-?[0-9]{1,3}$"},message:"must match pattern \""+"^-?[0-9]{1,3}$"+"\"",propertyName:key15};
 if(vErrors === null){
 vErrors = [err203];
 }
@@ -2762,8 +2764,9 @@ vErrors.push(err203);
 errors++;
 }
 }
-else {
-const err204 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
+var valid31 = _errs165 === errors;
+if(!valid31){
+const err204 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/propertyNames",keyword:"propertyNames",params:{propertyName: key15},message:"property name must be valid"};
 if(vErrors === null){
 vErrors = [err204];
 }
@@ -2773,9 +2776,11 @@ vErrors.push(err204);
 errors++;
 }
 }
-}
-else {
-const err205 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+for(const key16 in data83){
+let data84 = data83[key16];
+if(typeof data84 === "string"){
+if(func2(data84) > 120){
+const err205 = {instancePath:instancePath+"/variables/" + i5+"/marks/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/variables/items/properties/marks/additionalProperties/maxLength",keyword:"maxLength",params:{limit: 120},message:"must NOT have more than 120 characters"};
 if(vErrors === null){
 vErrors = [err205];
 }
@@ -2784,10 +2789,8 @@ vErrors.push(err205);
 }
 errors++;
 }
-}
-}
-else {
-const err206 = {instancePath:instancePath+"/variables",schemaPath:"#/properties/variables/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(func2(data84) < 1){
+const err206 = {instancePath:instancePath+"/variables/" + i5+"/marks/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/variables/items/properties/marks/additionalProperties/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err206];
 }
@@ -2797,12 +2800,8 @@ vErrors.push(err206);
 errors++;
 }
 }
-if(data.nutrients !== undefined){
-let data84 = data.nutrients;
-if(data84 && typeof data84 == "object" && !Array.isArray(data84)){
-for(const key15 in data84){
-if(!(((key15 === "water") || (key15 === "salts")) || (key15 === "stock_ratio"))){
-const err207 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key15},message:"must NOT have additional properties"};
+else {
+const err207 = {instancePath:instancePath+"/variables/" + i5+"/marks/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/variables/items/properties/marks/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err207];
 }
@@ -2812,14 +2811,9 @@ vErrors.push(err207);
 errors++;
 }
 }
-if(data84.water !== undefined){
-let data85 = data84.water;
-if(data85 && typeof data85 == "object" && !Array.isArray(data85)){
-for(const key16 in data85){
-let data86 = data85[key16];
-if((typeof data86 == "number") && (isFinite(data86))){
-if(data86 < 0 || isNaN(data86)){
-const err208 = {instancePath:instancePath+"/nutrients/water/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+}
+else {
+const err208 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err208];
 }
@@ -2829,8 +2823,11 @@ vErrors.push(err208);
 errors++;
 }
 }
-else {
-const err209 = {instancePath:instancePath+"/nutrients/water/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(data73.panel !== undefined){
+let data85 = data73.panel;
+if(typeof data85 === "string"){
+if(func2(data85) > 60){
+const err209 = {instancePath:instancePath+"/variables/" + i5+"/panel",schemaPath:"#/properties/variables/items/properties/panel/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err209];
 }
@@ -2839,10 +2836,8 @@ vErrors.push(err209);
 }
 errors++;
 }
-}
-}
-else {
-const err210 = {instancePath:instancePath+"/nutrients/water",schemaPath:"#/properties/nutrients/properties/water/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(func2(data85) < 1){
+const err210 = {instancePath:instancePath+"/variables/" + i5+"/panel",schemaPath:"#/properties/variables/items/properties/panel/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err210];
 }
@@ -2852,11 +2847,8 @@ vErrors.push(err210);
 errors++;
 }
 }
-if(data84.salts !== undefined){
-let data87 = data84.salts;
-if(Array.isArray(data87)){
-if(data87.length < 1){
-const err211 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+else {
+const err211 = {instancePath:instancePath+"/variables/" + i5+"/panel",schemaPath:"#/properties/variables/items/properties/panel/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err211];
 }
@@ -2865,12 +2857,12 @@ vErrors.push(err211);
 }
 errors++;
 }
-const len6 = data87.length;
-for(let i6=0; i6<len6; i6++){
-let data88 = data87[i6];
-if(data88 && typeof data88 == "object" && !Array.isArray(data88)){
-if(data88.name === undefined){
-const err212 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
+}
+if(data73.judge !== undefined){
+let data86 = data73.judge;
+if(typeof data86 === "string"){
+if(func2(data86) > 60){
+const err212 = {instancePath:instancePath+"/variables/" + i5+"/judge",schemaPath:"#/properties/variables/items/properties/judge/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err212];
 }
@@ -2879,8 +2871,8 @@ vErrors.push(err212);
 }
 errors++;
 }
-if(data88.grams_per_litre === undefined){
-const err213 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "grams_per_litre"},message:"must have required property '"+"grams_per_litre"+"'"};
+if(func2(data86) < 1){
+const err213 = {instancePath:instancePath+"/variables/" + i5+"/judge",schemaPath:"#/properties/variables/items/properties/judge/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err213];
 }
@@ -2889,9 +2881,9 @@ vErrors.push(err213);
 }
 errors++;
 }
-for(const key17 in data88){
-if(!(((((key17 === "name") || (key17 === "grams_per_litre")) || (key17 === "percent")) || (key17 === "formula")) || (key17 === "stock"))){
-const err214 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key17},message:"must NOT have additional properties"};
+}
+else {
+const err214 = {instancePath:instancePath+"/variables/" + i5+"/judge",schemaPath:"#/properties/variables/items/properties/judge/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err214];
 }
@@ -2901,11 +2893,9 @@ vErrors.push(err214);
 errors++;
 }
 }
-if(data88.name !== undefined){
-let data89 = data88.name;
-if(typeof data89 === "string"){
-if(func2(data89) > 100){
-const err215 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+if(data73.blind !== undefined){
+if(typeof data73.blind !== "boolean"){
+const err215 = {instancePath:instancePath+"/variables/" + i5+"/blind",schemaPath:"#/properties/variables/items/properties/blind/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"};
 if(vErrors === null){
 vErrors = [err215];
 }
@@ -2914,8 +2904,12 @@ vErrors.push(err215);
 }
 errors++;
 }
-if(func2(data89) < 1){
-const err216 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data73.trait !== undefined){
+let data88 = data73.trait;
+if(typeof data88 === "string"){
+if(!pattern11.test(data88)){
+const err216 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/pattern",keyword:"pattern",params:{pattern: "^TO:[0-9]{7}$"},message:"must match pattern \""+"^TO:[0-9]{7}$"+"\""};
 if(vErrors === null){
 vErrors = [err216];
 }
@@ -2926,7 +2920,7 @@ errors++;
 }
 }
 else {
-const err217 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err217 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err217];
 }
@@ -2936,11 +2930,11 @@ vErrors.push(err217);
 errors++;
 }
 }
-if(data88.grams_per_litre !== undefined){
-let data90 = data88.grams_per_litre;
-if((typeof data90 == "number") && (isFinite(data90))){
-if(data90 < 0 || isNaN(data90)){
-const err218 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+if(data73.note !== undefined){
+let data89 = data73.note;
+if(typeof data89 === "string"){
+if(func2(data89) > 1000){
+const err218 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err218];
 }
@@ -2949,9 +2943,8 @@ vErrors.push(err218);
 }
 errors++;
 }
-}
-else {
-const err219 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(func2(data89) < 1){
+const err219 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err219];
 }
@@ -2961,11 +2954,8 @@ vErrors.push(err219);
 errors++;
 }
 }
-if(data88.percent !== undefined){
-let data91 = data88.percent;
-if(data91 && typeof data91 == "object" && !Array.isArray(data91)){
-if(Object.keys(data91).length < 1){
-const err220 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/minProperties",keyword:"minProperties",params:{limit: 1},message:"must NOT have fewer than 1 properties"};
+else {
+const err220 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err220];
 }
@@ -2974,11 +2964,10 @@ vErrors.push(err220);
 }
 errors++;
 }
-for(const key18 in data91){
-let data92 = data91[key18];
-if((typeof data92 == "number") && (isFinite(data92))){
-if(data92 > 100 || isNaN(data92)){
-const err221 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/maximum",keyword:"maximum",params:{comparison: "<=", limit: 100},message:"must be <= 100"};
+}
+}
+else {
+const err221 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err221];
 }
@@ -2987,8 +2976,10 @@ vErrors.push(err221);
 }
 errors++;
 }
-if(data92 < 0 || isNaN(data92)){
-const err222 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+}
+}
+else {
+const err222 = {instancePath:instancePath+"/variables",schemaPath:"#/properties/variables/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err222];
 }
@@ -2998,8 +2989,12 @@ vErrors.push(err222);
 errors++;
 }
 }
-else {
-const err223 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(data.nutrients !== undefined){
+let data90 = data.nutrients;
+if(data90 && typeof data90 == "object" && !Array.isArray(data90)){
+for(const key17 in data90){
+if(!(((key17 === "water") || (key17 === "salts")) || (key17 === "stock_ratio"))){
+const err223 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key17},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err223];
 }
@@ -3009,9 +3004,14 @@ vErrors.push(err223);
 errors++;
 }
 }
-}
-else {
-const err224 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data90.water !== undefined){
+let data91 = data90.water;
+if(data91 && typeof data91 == "object" && !Array.isArray(data91)){
+for(const key18 in data91){
+let data92 = data91[key18];
+if((typeof data92 == "number") && (isFinite(data92))){
+if(data92 < 0 || isNaN(data92)){
+const err224 = {instancePath:instancePath+"/nutrients/water/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err224];
 }
@@ -3021,11 +3021,8 @@ vErrors.push(err224);
 errors++;
 }
 }
-if(data88.formula !== undefined){
-let data93 = data88.formula;
-if(typeof data93 === "string"){
-if(func2(data93) > 100){
-const err225 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+else {
+const err225 = {instancePath:instancePath+"/nutrients/water/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err225];
 }
@@ -3034,8 +3031,10 @@ vErrors.push(err225);
 }
 errors++;
 }
-if(func2(data93) < 1){
-const err226 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+}
+else {
+const err226 = {instancePath:instancePath+"/nutrients/water",schemaPath:"#/properties/nutrients/properties/water/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err226];
 }
@@ -3045,8 +3044,11 @@ vErrors.push(err226);
 errors++;
 }
 }
-else {
-const err227 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data90.salts !== undefined){
+let data93 = data90.salts;
+if(Array.isArray(data93)){
+if(data93.length < 1){
+const err227 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err227];
 }
@@ -3055,12 +3057,12 @@ vErrors.push(err227);
 }
 errors++;
 }
-}
-if(data88.stock !== undefined){
-let data94 = data88.stock;
-if(typeof data94 === "string"){
-if(func2(data94) > 10){
-const err228 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/maxLength",keyword:"maxLength",params:{limit: 10},message:"must NOT have more than 10 characters"};
+const len6 = data93.length;
+for(let i6=0; i6<len6; i6++){
+let data94 = data93[i6];
+if(data94 && typeof data94 == "object" && !Array.isArray(data94)){
+if(data94.name === undefined){
+const err228 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
 if(vErrors === null){
 vErrors = [err228];
 }
@@ -3069,8 +3071,8 @@ vErrors.push(err228);
 }
 errors++;
 }
-if(func2(data94) < 1){
-const err229 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(data94.grams_per_litre === undefined){
+const err229 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "grams_per_litre"},message:"must have required property '"+"grams_per_litre"+"'"};
 if(vErrors === null){
 vErrors = [err229];
 }
@@ -3079,9 +3081,9 @@ vErrors.push(err229);
 }
 errors++;
 }
-}
-else {
-const err230 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/type",keyword:"type",params:{type: "string"},message:"must be string"};
+for(const key19 in data94){
+if(!(((((key19 === "name") || (key19 === "grams_per_litre")) || (key19 === "percent")) || (key19 === "formula")) || (key19 === "stock"))){
+const err230 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key19},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err230];
 }
@@ -3091,9 +3093,11 @@ vErrors.push(err230);
 errors++;
 }
 }
-}
-else {
-const err231 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data94.name !== undefined){
+let data95 = data94.name;
+if(typeof data95 === "string"){
+if(func2(data95) > 100){
+const err231 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err231];
 }
@@ -3102,10 +3106,8 @@ vErrors.push(err231);
 }
 errors++;
 }
-}
-}
-else {
-const err232 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(func2(data95) < 1){
+const err232 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err232];
 }
@@ -3115,11 +3117,8 @@ vErrors.push(err232);
 errors++;
 }
 }
-if(data84.stock_ratio !== undefined){
-let data95 = data84.stock_ratio;
-if((typeof data95 == "number") && (isFinite(data95))){
-if(data95 <= 0 || isNaN(data95)){
-const err233 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
+else {
+const err233 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err233];
 }
@@ -3129,8 +3128,11 @@ vErrors.push(err233);
 errors++;
 }
 }
-else {
-const err234 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(data94.grams_per_litre !== undefined){
+let data96 = data94.grams_per_litre;
+if((typeof data96 == "number") && (isFinite(data96))){
+if(data96 < 0 || isNaN(data96)){
+const err234 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err234];
 }
@@ -3140,9 +3142,8 @@ vErrors.push(err234);
 errors++;
 }
 }
-}
 else {
-const err235 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err235 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err235];
 }
@@ -3152,15 +3153,11 @@ vErrors.push(err235);
 errors++;
 }
 }
-if(data.events !== undefined){
-let data96 = data.events;
-if(Array.isArray(data96)){
-const len7 = data96.length;
-for(let i7=0; i7<len7; i7++){
-let data97 = data96[i7];
+if(data94.percent !== undefined){
+let data97 = data94.percent;
 if(data97 && typeof data97 == "object" && !Array.isArray(data97)){
-if(data97.date === undefined){
-const err236 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
+if(Object.keys(data97).length < 1){
+const err236 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/minProperties",keyword:"minProperties",params:{limit: 1},message:"must NOT have fewer than 1 properties"};
 if(vErrors === null){
 vErrors = [err236];
 }
@@ -3169,8 +3166,11 @@ vErrors.push(err236);
 }
 errors++;
 }
-if(data97.what === undefined){
-const err237 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "what"},message:"must have required property '"+"what"+"'"};
+for(const key20 in data97){
+let data98 = data97[key20];
+if((typeof data98 == "number") && (isFinite(data98))){
+if(data98 > 100 || isNaN(data98)){
+const err237 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key20.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/maximum",keyword:"maximum",params:{comparison: "<=", limit: 100},message:"must be <= 100"};
 if(vErrors === null){
 vErrors = [err237];
 }
@@ -3179,9 +3179,8 @@ vErrors.push(err237);
 }
 errors++;
 }
-for(const key19 in data97){
-if(!(((key19 === "date") || (key19 === "where")) || (key19 === "what"))){
-const err238 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key19},message:"must NOT have additional properties"};
+if(data98 < 0 || isNaN(data98)){
+const err238 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key20.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err238];
 }
@@ -3191,17 +3190,8 @@ vErrors.push(err238);
 errors++;
 }
 }
-if(data97.date !== undefined){
-if(!(validate53(data97.date, {instancePath:instancePath+"/events/" + i7+"/date",parentData:data97,parentDataProperty:"date",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-errors = vErrors.length;
-}
-}
-if(data97.where !== undefined){
-let data99 = data97.where;
-if(typeof data99 === "string"){
-if(func2(data99) > 100){
-const err239 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+else {
+const err239 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key20.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err239];
 }
@@ -3210,8 +3200,10 @@ vErrors.push(err239);
 }
 errors++;
 }
-if(func2(data99) < 1){
-const err240 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+}
+else {
+const err240 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err240];
 }
@@ -3221,8 +3213,11 @@ vErrors.push(err240);
 errors++;
 }
 }
-else {
-const err241 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data94.formula !== undefined){
+let data99 = data94.formula;
+if(typeof data99 === "string"){
+if(func2(data99) > 100){
+const err241 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err241];
 }
@@ -3231,12 +3226,8 @@ vErrors.push(err241);
 }
 errors++;
 }
-}
-if(data97.what !== undefined){
-let data100 = data97.what;
-if(typeof data100 === "string"){
-if(func2(data100) > 1000){
-const err242 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+if(func2(data99) < 1){
+const err242 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err242];
 }
@@ -3245,8 +3236,9 @@ vErrors.push(err242);
 }
 errors++;
 }
-if(func2(data100) < 1){
-const err243 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+else {
+const err243 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err243];
 }
@@ -3256,8 +3248,11 @@ vErrors.push(err243);
 errors++;
 }
 }
-else {
-const err244 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data94.stock !== undefined){
+let data100 = data94.stock;
+if(typeof data100 === "string"){
+if(func2(data100) > 10){
+const err244 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/maxLength",keyword:"maxLength",params:{limit: 10},message:"must NOT have more than 10 characters"};
 if(vErrors === null){
 vErrors = [err244];
 }
@@ -3266,10 +3261,8 @@ vErrors.push(err244);
 }
 errors++;
 }
-}
-}
-else {
-const err245 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(func2(data100) < 1){
+const err245 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err245];
 }
@@ -3279,9 +3272,8 @@ vErrors.push(err245);
 errors++;
 }
 }
-}
 else {
-const err246 = {instancePath:instancePath+"/events",schemaPath:"#/properties/events/type",keyword:"type",params:{type: "array"},message:"must be array"};
+const err246 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err246];
 }
@@ -3291,15 +3283,9 @@ vErrors.push(err246);
 errors++;
 }
 }
-if(data.photos !== undefined){
-let data101 = data.photos;
-if(Array.isArray(data101)){
-const len8 = data101.length;
-for(let i8=0; i8<len8; i8++){
-let data102 = data101[i8];
-if(data102 && typeof data102 == "object" && !Array.isArray(data102)){
-if(data102.file === undefined){
-const err247 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "file"},message:"must have required property '"+"file"+"'"};
+}
+else {
+const err247 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err247];
 }
@@ -3308,8 +3294,10 @@ vErrors.push(err247);
 }
 errors++;
 }
-if(data102.alt === undefined){
-const err248 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "alt"},message:"must have required property '"+"alt"+"'"};
+}
+}
+else {
+const err248 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err248];
 }
@@ -3318,9 +3306,12 @@ vErrors.push(err248);
 }
 errors++;
 }
-for(const key20 in data102){
-if(!((((key20 === "file") || (key20 === "date")) || (key20 === "caption")) || (key20 === "alt"))){
-const err249 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key20},message:"must NOT have additional properties"};
+}
+if(data90.stock_ratio !== undefined){
+let data101 = data90.stock_ratio;
+if((typeof data101 == "number") && (isFinite(data101))){
+if(data101 <= 0 || isNaN(data101)){
+const err249 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
 if(vErrors === null){
 vErrors = [err249];
 }
@@ -3330,11 +3321,8 @@ vErrors.push(err249);
 errors++;
 }
 }
-if(data102.file !== undefined){
-let data103 = data102.file;
-if(typeof data103 === "string"){
-if(func2(data103) > 200){
-const err250 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/maxLength",keyword:"maxLength",params:{limit: 200},message:"must NOT have more than 200 characters"};
+else {
+const err250 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err250];
 }
@@ -3343,8 +3331,10 @@ vErrors.push(err250);
 }
 errors++;
 }
-if(func2(data103) < 1){
-const err251 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+}
+else {
+const err251 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err251];
 }
@@ -3354,8 +3344,15 @@ vErrors.push(err251);
 errors++;
 }
 }
-else {
-const err252 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data.events !== undefined){
+let data102 = data.events;
+if(Array.isArray(data102)){
+const len7 = data102.length;
+for(let i7=0; i7<len7; i7++){
+let data103 = data102[i7];
+if(data103 && typeof data103 == "object" && !Array.isArray(data103)){
+if(data103.date === undefined){
+const err252 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
 if(vErrors === null){
 vErrors = [err252];
 }
@@ -3364,18 +3361,8 @@ vErrors.push(err252);
 }
 errors++;
 }
-}
-if(data102.date !== undefined){
-if(!(validate53(data102.date, {instancePath:instancePath+"/photos/" + i8+"/date",parentData:data102,parentDataProperty:"date",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-errors = vErrors.length;
-}
-}
-if(data102.caption !== undefined){
-let data105 = data102.caption;
-if(typeof data105 === "string"){
-if(func2(data105) > 500){
-const err253 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
+if(data103.what === undefined){
+const err253 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "what"},message:"must have required property '"+"what"+"'"};
 if(vErrors === null){
 vErrors = [err253];
 }
@@ -3384,8 +3371,9 @@ vErrors.push(err253);
 }
 errors++;
 }
-if(func2(data105) < 1){
-const err254 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+for(const key21 in data103){
+if(!(((key21 === "date") || (key21 === "where")) || (key21 === "what"))){
+const err254 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key21},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err254];
 }
@@ -3395,8 +3383,17 @@ vErrors.push(err254);
 errors++;
 }
 }
-else {
-const err255 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data103.date !== undefined){
+if(!(validate53(data103.date, {instancePath:instancePath+"/events/" + i7+"/date",parentData:data103,parentDataProperty:"date",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+if(data103.where !== undefined){
+let data105 = data103.where;
+if(typeof data105 === "string"){
+if(func2(data105) > 100){
+const err255 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err255];
 }
@@ -3405,12 +3402,8 @@ vErrors.push(err255);
 }
 errors++;
 }
-}
-if(data102.alt !== undefined){
-let data106 = data102.alt;
-if(typeof data106 === "string"){
-if(func2(data106) > 500){
-const err256 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
+if(func2(data105) < 1){
+const err256 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err256];
 }
@@ -3419,8 +3412,9 @@ vErrors.push(err256);
 }
 errors++;
 }
-if(func2(data106) < 1){
-const err257 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+else {
+const err257 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err257];
 }
@@ -3430,8 +3424,11 @@ vErrors.push(err257);
 errors++;
 }
 }
-else {
-const err258 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data103.what !== undefined){
+let data106 = data103.what;
+if(typeof data106 === "string"){
+if(func2(data106) > 1000){
+const err258 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err258];
 }
@@ -3440,10 +3437,8 @@ vErrors.push(err258);
 }
 errors++;
 }
-}
-}
-else {
-const err259 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(func2(data106) < 1){
+const err259 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err259];
 }
@@ -3453,9 +3448,8 @@ vErrors.push(err259);
 errors++;
 }
 }
-}
 else {
-const err260 = {instancePath:instancePath+"/photos",schemaPath:"#/properties/photos/type",keyword:"type",params:{type: "array"},message:"must be array"};
+const err260 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err260];
 }
@@ -3465,15 +3459,9 @@ vErrors.push(err260);
 errors++;
 }
 }
-if(data.related !== undefined){
-let data107 = data.related;
-if(Array.isArray(data107)){
-const len9 = data107.length;
-for(let i9=0; i9<len9; i9++){
-let data108 = data107[i9];
-if(data108 && typeof data108 == "object" && !Array.isArray(data108)){
-if(data108.kind === undefined){
-const err261 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
+}
+else {
+const err261 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err261];
 }
@@ -3482,8 +3470,10 @@ vErrors.push(err261);
 }
 errors++;
 }
-if(data108.value === undefined){
-const err262 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
+}
+}
+else {
+const err262 = {instancePath:instancePath+"/events",schemaPath:"#/properties/events/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err262];
 }
@@ -3492,9 +3482,16 @@ vErrors.push(err262);
 }
 errors++;
 }
-for(const key21 in data108){
-if(!((((key21 === "kind") || (key21 === "value")) || (key21 === "of")) || (key21 === "note"))){
-const err263 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key21},message:"must NOT have additional properties"};
+}
+if(data.photos !== undefined){
+let data107 = data.photos;
+if(Array.isArray(data107)){
+const len8 = data107.length;
+for(let i8=0; i8<len8; i8++){
+let data108 = data107[i8];
+if(data108 && typeof data108 == "object" && !Array.isArray(data108)){
+if(data108.file === undefined){
+const err263 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "file"},message:"must have required property '"+"file"+"'"};
 if(vErrors === null){
 vErrors = [err263];
 }
@@ -3503,11 +3500,8 @@ vErrors.push(err263);
 }
 errors++;
 }
-}
-if(data108.kind !== undefined){
-let data109 = data108.kind;
-if(!(((data109 === "doi") || (data109 === "orcid")) || (data109 === "url"))){
-const err264 = {instancePath:instancePath+"/related/" + i9+"/kind",schemaPath:"#/properties/related/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
+if(data108.alt === undefined){
+const err264 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "alt"},message:"must have required property '"+"alt"+"'"};
 if(vErrors === null){
 vErrors = [err264];
 }
@@ -3516,12 +3510,9 @@ vErrors.push(err264);
 }
 errors++;
 }
-}
-if(data108.value !== undefined){
-let data110 = data108.value;
-if(typeof data110 === "string"){
-if(func2(data110) > 500){
-const err265 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
+for(const key22 in data108){
+if(!(((((key22 === "file") || (key22 === "date")) || (key22 === "where")) || (key22 === "caption")) || (key22 === "alt"))){
+const err265 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key22},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err265];
 }
@@ -3530,8 +3521,12 @@ vErrors.push(err265);
 }
 errors++;
 }
-if(func2(data110) < 1){
-const err266 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data108.file !== undefined){
+let data109 = data108.file;
+if(typeof data109 === "string"){
+if(func2(data109) > 200){
+const err266 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/maxLength",keyword:"maxLength",params:{limit: 200},message:"must NOT have more than 200 characters"};
 if(vErrors === null){
 vErrors = [err266];
 }
@@ -3540,9 +3535,8 @@ vErrors.push(err266);
 }
 errors++;
 }
-}
-else {
-const err267 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data109) < 1){
+const err267 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err267];
 }
@@ -3552,9 +3546,8 @@ vErrors.push(err267);
 errors++;
 }
 }
-if(data108.of !== undefined){
-if(!(data108.of === "this")){
-const err268 = {instancePath:instancePath+"/related/" + i9+"/of",schemaPath:"#/properties/related/items/properties/of/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.of.enum},message:"must be equal to one of the allowed values"};
+else {
+const err268 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err268];
 }
@@ -3564,11 +3557,17 @@ vErrors.push(err268);
 errors++;
 }
 }
-if(data108.note !== undefined){
-let data112 = data108.note;
-if(typeof data112 === "string"){
-if(func2(data112) > 300){
-const err269 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 300},message:"must NOT have more than 300 characters"};
+if(data108.date !== undefined){
+if(!(validate53(data108.date, {instancePath:instancePath+"/photos/" + i8+"/date",parentData:data108,parentDataProperty:"date",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+if(data108.where !== undefined){
+let data111 = data108.where;
+if(typeof data111 === "string"){
+if(func2(data111) > 100){
+const err269 = {instancePath:instancePath+"/photos/" + i8+"/where",schemaPath:"#/properties/photos/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err269];
 }
@@ -3577,8 +3576,8 @@ vErrors.push(err269);
 }
 errors++;
 }
-if(func2(data112) < 1){
-const err270 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(func2(data111) < 1){
+const err270 = {instancePath:instancePath+"/photos/" + i8+"/where",schemaPath:"#/properties/photos/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err270];
 }
@@ -3589,7 +3588,7 @@ errors++;
 }
 }
 else {
-const err271 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err271 = {instancePath:instancePath+"/photos/" + i8+"/where",schemaPath:"#/properties/photos/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err271];
 }
@@ -3599,9 +3598,11 @@ vErrors.push(err271);
 errors++;
 }
 }
-}
-else {
-const err272 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data108.caption !== undefined){
+let data112 = data108.caption;
+if(typeof data112 === "string"){
+if(func2(data112) > 500){
+const err272 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
 if(vErrors === null){
 vErrors = [err272];
 }
@@ -3610,10 +3611,8 @@ vErrors.push(err272);
 }
 errors++;
 }
-}
-}
-else {
-const err273 = {instancePath:instancePath+"/related",schemaPath:"#/properties/related/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(func2(data112) < 1){
+const err273 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err273];
 }
@@ -3623,15 +3622,8 @@ vErrors.push(err273);
 errors++;
 }
 }
-if(data.accepted !== undefined){
-let data113 = data.accepted;
-if(Array.isArray(data113)){
-const len10 = data113.length;
-for(let i10=0; i10<len10; i10++){
-let data114 = data113[i10];
-if(data114 && typeof data114 == "object" && !Array.isArray(data114)){
-if(data114.rule === undefined){
-const err274 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "rule"},message:"must have required property '"+"rule"+"'"};
+else {
+const err274 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err274];
 }
@@ -3640,8 +3632,12 @@ vErrors.push(err274);
 }
 errors++;
 }
-if(data114.reason === undefined){
-const err275 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "reason"},message:"must have required property '"+"reason"+"'"};
+}
+if(data108.alt !== undefined){
+let data113 = data108.alt;
+if(typeof data113 === "string"){
+if(func2(data113) > 500){
+const err275 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
 if(vErrors === null){
 vErrors = [err275];
 }
@@ -3650,9 +3646,8 @@ vErrors.push(err275);
 }
 errors++;
 }
-for(const key22 in data114){
-if(!(((key22 === "rule") || (key22 === "where")) || (key22 === "reason"))){
-const err276 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key22},message:"must NOT have additional properties"};
+if(func2(data113) < 1){
+const err276 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err276];
 }
@@ -3662,11 +3657,8 @@ vErrors.push(err276);
 errors++;
 }
 }
-if(data114.rule !== undefined){
-let data115 = data114.rule;
-if(typeof data115 === "string"){
-if(func2(data115) > 60){
-const err277 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+else {
+const err277 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err277];
 }
@@ -3675,8 +3667,10 @@ vErrors.push(err277);
 }
 errors++;
 }
-if(func2(data115) < 1){
-const err278 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+}
+else {
+const err278 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err278];
 }
@@ -3686,8 +3680,9 @@ vErrors.push(err278);
 errors++;
 }
 }
+}
 else {
-const err279 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err279 = {instancePath:instancePath+"/photos",schemaPath:"#/properties/photos/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err279];
 }
@@ -3697,11 +3692,15 @@ vErrors.push(err279);
 errors++;
 }
 }
-if(data114.where !== undefined){
-let data116 = data114.where;
-if(typeof data116 === "string"){
-if(func2(data116) > 100){
-const err280 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+if(data.related !== undefined){
+let data114 = data.related;
+if(Array.isArray(data114)){
+const len9 = data114.length;
+for(let i9=0; i9<len9; i9++){
+let data115 = data114[i9];
+if(data115 && typeof data115 == "object" && !Array.isArray(data115)){
+if(data115.kind === undefined){
+const err280 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
 if(vErrors === null){
 vErrors = [err280];
 }
@@ -3710,8 +3709,8 @@ vErrors.push(err280);
 }
 errors++;
 }
-if(func2(data116) < 1){
-const err281 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(data115.value === undefined){
+const err281 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
 if(vErrors === null){
 vErrors = [err281];
 }
@@ -3720,9 +3719,9 @@ vErrors.push(err281);
 }
 errors++;
 }
-}
-else {
-const err282 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
+for(const key23 in data115){
+if(!((((key23 === "kind") || (key23 === "value")) || (key23 === "of")) || (key23 === "note"))){
+const err282 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key23},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err282];
 }
@@ -3732,11 +3731,10 @@ vErrors.push(err282);
 errors++;
 }
 }
-if(data114.reason !== undefined){
-let data117 = data114.reason;
-if(typeof data117 === "string"){
-if(func2(data117) > 1000){
-const err283 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+if(data115.kind !== undefined){
+let data116 = data115.kind;
+if(!(((data116 === "doi") || (data116 === "orcid")) || (data116 === "url"))){
+const err283 = {instancePath:instancePath+"/related/" + i9+"/kind",schemaPath:"#/properties/related/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err283];
 }
@@ -3745,8 +3743,12 @@ vErrors.push(err283);
 }
 errors++;
 }
-if(func2(data117) < 3){
-const err284 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/minLength",keyword:"minLength",params:{limit: 3},message:"must NOT have fewer than 3 characters"};
+}
+if(data115.value !== undefined){
+let data117 = data115.value;
+if(typeof data117 === "string"){
+if(func2(data117) > 500){
+const err284 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
 if(vErrors === null){
 vErrors = [err284];
 }
@@ -3755,9 +3757,8 @@ vErrors.push(err284);
 }
 errors++;
 }
-}
-else {
-const err285 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data117) < 1){
+const err285 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err285];
 }
@@ -3767,9 +3768,8 @@ vErrors.push(err285);
 errors++;
 }
 }
-}
 else {
-const err286 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err286 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err286];
 }
@@ -3779,9 +3779,9 @@ vErrors.push(err286);
 errors++;
 }
 }
-}
-else {
-const err287 = {instancePath:instancePath+"/accepted",schemaPath:"#/properties/accepted/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data115.of !== undefined){
+if(!(data115.of === "this")){
+const err287 = {instancePath:instancePath+"/related/" + i9+"/of",schemaPath:"#/properties/related/items/properties/of/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.of.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err287];
 }
@@ -3791,11 +3791,11 @@ vErrors.push(err287);
 errors++;
 }
 }
-if(data.releases !== undefined){
-let data118 = data.releases;
-if(Array.isArray(data118)){
-if(data118.length < 1){
-const err288 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+if(data115.note !== undefined){
+let data119 = data115.note;
+if(typeof data119 === "string"){
+if(func2(data119) > 300){
+const err288 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 300},message:"must NOT have more than 300 characters"};
 if(vErrors === null){
 vErrors = [err288];
 }
@@ -3804,12 +3804,8 @@ vErrors.push(err288);
 }
 errors++;
 }
-const len11 = data118.length;
-for(let i11=0; i11<len11; i11++){
-let data119 = data118[i11];
-if(data119 && typeof data119 == "object" && !Array.isArray(data119)){
-if(data119.version === undefined){
-const err289 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "version"},message:"must have required property '"+"version"+"'"};
+if(func2(data119) < 1){
+const err289 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err289];
 }
@@ -3818,8 +3814,9 @@ vErrors.push(err289);
 }
 errors++;
 }
-if(data119.date === undefined){
-const err290 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
+}
+else {
+const err290 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err290];
 }
@@ -3828,9 +3825,10 @@ vErrors.push(err290);
 }
 errors++;
 }
-for(const key23 in data119){
-if(!(((key23 === "version") || (key23 === "date")) || (key23 === "note"))){
-const err291 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key23},message:"must NOT have additional properties"};
+}
+}
+else {
+const err291 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err291];
 }
@@ -3840,11 +3838,9 @@ vErrors.push(err291);
 errors++;
 }
 }
-if(data119.version !== undefined){
-let data120 = data119.version;
-if(typeof data120 === "string"){
-if(!pattern3.test(data120)){
-const err292 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/pattern",keyword:"pattern",params:{pattern: "^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"},message:"must match pattern \""+"^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"+"\""};
+}
+else {
+const err292 = {instancePath:instancePath+"/related",schemaPath:"#/properties/related/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err292];
 }
@@ -3854,8 +3850,15 @@ vErrors.push(err292);
 errors++;
 }
 }
-else {
-const err293 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data.accepted !== undefined){
+let data120 = data.accepted;
+if(Array.isArray(data120)){
+const len10 = data120.length;
+for(let i10=0; i10<len10; i10++){
+let data121 = data120[i10];
+if(data121 && typeof data121 == "object" && !Array.isArray(data121)){
+if(data121.rule === undefined){
+const err293 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "rule"},message:"must have required property '"+"rule"+"'"};
 if(vErrors === null){
 vErrors = [err293];
 }
@@ -3864,18 +3867,8 @@ vErrors.push(err293);
 }
 errors++;
 }
-}
-if(data119.date !== undefined){
-if(!(validate53(data119.date, {instancePath:instancePath+"/releases/" + i11+"/date",parentData:data119,parentDataProperty:"date",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-errors = vErrors.length;
-}
-}
-if(data119.note !== undefined){
-let data122 = data119.note;
-if(typeof data122 === "string"){
-if(func2(data122) > 1000){
-const err294 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+if(data121.reason === undefined){
+const err294 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "reason"},message:"must have required property '"+"reason"+"'"};
 if(vErrors === null){
 vErrors = [err294];
 }
@@ -3884,8 +3877,9 @@ vErrors.push(err294);
 }
 errors++;
 }
-if(func2(data122) < 1){
-const err295 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+for(const key24 in data121){
+if(!(((key24 === "rule") || (key24 === "where")) || (key24 === "reason"))){
+const err295 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key24},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err295];
 }
@@ -3895,8 +3889,11 @@ vErrors.push(err295);
 errors++;
 }
 }
-else {
-const err296 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data121.rule !== undefined){
+let data122 = data121.rule;
+if(typeof data122 === "string"){
+if(func2(data122) > 60){
+const err296 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err296];
 }
@@ -3905,10 +3902,8 @@ vErrors.push(err296);
 }
 errors++;
 }
-}
-}
-else {
-const err297 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(func2(data122) < 1){
+const err297 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err297];
 }
@@ -3918,9 +3913,8 @@ vErrors.push(err297);
 errors++;
 }
 }
-}
 else {
-const err298 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/type",keyword:"type",params:{type: "array"},message:"must be array"};
+const err298 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err298];
 }
@@ -3930,12 +3924,11 @@ vErrors.push(err298);
 errors++;
 }
 }
-if(data.harvest !== undefined){
-let data123 = data.harvest;
-if(data123 && typeof data123 == "object" && !Array.isArray(data123)){
-for(const key24 in data123){
-if(!(((key24 === "columns") || (key24 === "delimiter")) || (key24 === "decimal"))){
-const err299 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key24},message:"must NOT have additional properties"};
+if(data121.where !== undefined){
+let data123 = data121.where;
+if(typeof data123 === "string"){
+if(func2(data123) > 100){
+const err299 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err299];
 }
@@ -3944,15 +3937,8 @@ vErrors.push(err299);
 }
 errors++;
 }
-}
-if(data123.columns !== undefined){
-let data124 = data123.columns;
-if(data124 && typeof data124 == "object" && !Array.isArray(data124)){
-for(const key25 in data124){
-let data125 = data124[key25];
-if(data125 && typeof data125 == "object" && !Array.isArray(data125)){
-if(data125.column === undefined){
-const err300 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/required",keyword:"required",params:{missingProperty: "column"},message:"must have required property '"+"column"+"'"};
+if(func2(data123) < 1){
+const err300 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err300];
 }
@@ -3961,9 +3947,9 @@ vErrors.push(err300);
 }
 errors++;
 }
-for(const key26 in data125){
-if(!((key26 === "column") || (key26 === "unit"))){
-const err301 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key26},message:"must NOT have additional properties"};
+}
+else {
+const err301 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err301];
 }
@@ -3973,11 +3959,11 @@ vErrors.push(err301);
 errors++;
 }
 }
-if(data125.column !== undefined){
-let data126 = data125.column;
-if(typeof data126 === "string"){
-if(func2(data126) > 100){
-const err302 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+if(data121.reason !== undefined){
+let data124 = data121.reason;
+if(typeof data124 === "string"){
+if(func2(data124) > 1000){
+const err302 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err302];
 }
@@ -3986,8 +3972,8 @@ vErrors.push(err302);
 }
 errors++;
 }
-if(func2(data126) < 1){
-const err303 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(func2(data124) < 3){
+const err303 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/minLength",keyword:"minLength",params:{limit: 3},message:"must NOT have fewer than 3 characters"};
 if(vErrors === null){
 vErrors = [err303];
 }
@@ -3998,7 +3984,7 @@ errors++;
 }
 }
 else {
-const err304 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err304 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err304];
 }
@@ -4008,11 +3994,9 @@ vErrors.push(err304);
 errors++;
 }
 }
-if(data125.unit !== undefined){
-let data127 = data125.unit;
-if(typeof data127 === "string"){
-if(func2(data127) > 40){
-const err305 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
+}
+else {
+const err305 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err305];
 }
@@ -4021,8 +4005,10 @@ vErrors.push(err305);
 }
 errors++;
 }
-if(func2(data127) < 1){
-const err306 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+}
+else {
+const err306 = {instancePath:instancePath+"/accepted",schemaPath:"#/properties/accepted/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err306];
 }
@@ -4032,8 +4018,11 @@ vErrors.push(err306);
 errors++;
 }
 }
-else {
-const err307 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data.releases !== undefined){
+let data125 = data.releases;
+if(Array.isArray(data125)){
+if(data125.length < 1){
+const err307 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err307];
 }
@@ -4042,10 +4031,12 @@ vErrors.push(err307);
 }
 errors++;
 }
-}
-}
-else {
-const err308 = {instancePath:instancePath+"/harvest/columns/" + key25.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const len11 = data125.length;
+for(let i11=0; i11<len11; i11++){
+let data126 = data125[i11];
+if(data126 && typeof data126 == "object" && !Array.isArray(data126)){
+if(data126.version === undefined){
+const err308 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "version"},message:"must have required property '"+"version"+"'"};
 if(vErrors === null){
 vErrors = [err308];
 }
@@ -4054,10 +4045,8 @@ vErrors.push(err308);
 }
 errors++;
 }
-}
-}
-else {
-const err309 = {instancePath:instancePath+"/harvest/columns",schemaPath:"#/properties/harvest/properties/columns/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data126.date === undefined){
+const err309 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
 if(vErrors === null){
 vErrors = [err309];
 }
@@ -4066,11 +4055,9 @@ vErrors.push(err309);
 }
 errors++;
 }
-}
-if(data123.delimiter !== undefined){
-let data128 = data123.delimiter;
-if(!((((data128 === ",") || (data128 === ";")) || (data128 === "\t")) || (data128 === "|"))){
-const err310 = {instancePath:instancePath+"/harvest/delimiter",schemaPath:"#/properties/harvest/properties/delimiter/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.delimiter.enum},message:"must be equal to one of the allowed values"};
+for(const key25 in data126){
+if(!(((key25 === "version") || (key25 === "date")) || (key25 === "note"))){
+const err310 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key25},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err310];
 }
@@ -4080,10 +4067,11 @@ vErrors.push(err310);
 errors++;
 }
 }
-if(data123.decimal !== undefined){
-let data129 = data123.decimal;
-if(!((data129 === ".") || (data129 === ","))){
-const err311 = {instancePath:instancePath+"/harvest/decimal",schemaPath:"#/properties/harvest/properties/decimal/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.decimal.enum},message:"must be equal to one of the allowed values"};
+if(data126.version !== undefined){
+let data127 = data126.version;
+if(typeof data127 === "string"){
+if(!pattern3.test(data127)){
+const err311 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/pattern",keyword:"pattern",params:{pattern: "^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"},message:"must match pattern \""+"^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"+"\""};
 if(vErrors === null){
 vErrors = [err311];
 }
@@ -4093,9 +4081,8 @@ vErrors.push(err311);
 errors++;
 }
 }
-}
 else {
-const err312 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err312 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err312];
 }
@@ -4105,14 +4092,254 @@ vErrors.push(err312);
 errors++;
 }
 }
+if(data126.date !== undefined){
+if(!(validate53(data126.date, {instancePath:instancePath+"/releases/" + i11+"/date",parentData:data126,parentDataProperty:"date",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
 }
-else {
-const err313 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+}
+if(data126.note !== undefined){
+let data129 = data126.note;
+if(typeof data129 === "string"){
+if(func2(data129) > 1000){
+const err313 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err313];
 }
 else {
 vErrors.push(err313);
+}
+errors++;
+}
+if(func2(data129) < 1){
+const err314 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(vErrors === null){
+vErrors = [err314];
+}
+else {
+vErrors.push(err314);
+}
+errors++;
+}
+}
+else {
+const err315 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err315];
+}
+else {
+vErrors.push(err315);
+}
+errors++;
+}
+}
+}
+else {
+const err316 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err316];
+}
+else {
+vErrors.push(err316);
+}
+errors++;
+}
+}
+}
+else {
+const err317 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(vErrors === null){
+vErrors = [err317];
+}
+else {
+vErrors.push(err317);
+}
+errors++;
+}
+}
+if(data.harvest !== undefined){
+let data130 = data.harvest;
+if(data130 && typeof data130 == "object" && !Array.isArray(data130)){
+for(const key26 in data130){
+if(!(((key26 === "columns") || (key26 === "delimiter")) || (key26 === "decimal"))){
+const err318 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key26},message:"must NOT have additional properties"};
+if(vErrors === null){
+vErrors = [err318];
+}
+else {
+vErrors.push(err318);
+}
+errors++;
+}
+}
+if(data130.columns !== undefined){
+let data131 = data130.columns;
+if(data131 && typeof data131 == "object" && !Array.isArray(data131)){
+for(const key27 in data131){
+let data132 = data131[key27];
+if(data132 && typeof data132 == "object" && !Array.isArray(data132)){
+if(data132.column === undefined){
+const err319 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/required",keyword:"required",params:{missingProperty: "column"},message:"must have required property '"+"column"+"'"};
+if(vErrors === null){
+vErrors = [err319];
+}
+else {
+vErrors.push(err319);
+}
+errors++;
+}
+for(const key28 in data132){
+if(!((key28 === "column") || (key28 === "unit"))){
+const err320 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key28},message:"must NOT have additional properties"};
+if(vErrors === null){
+vErrors = [err320];
+}
+else {
+vErrors.push(err320);
+}
+errors++;
+}
+}
+if(data132.column !== undefined){
+let data133 = data132.column;
+if(typeof data133 === "string"){
+if(func2(data133) > 100){
+const err321 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+if(vErrors === null){
+vErrors = [err321];
+}
+else {
+vErrors.push(err321);
+}
+errors++;
+}
+if(func2(data133) < 1){
+const err322 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(vErrors === null){
+vErrors = [err322];
+}
+else {
+vErrors.push(err322);
+}
+errors++;
+}
+}
+else {
+const err323 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err323];
+}
+else {
+vErrors.push(err323);
+}
+errors++;
+}
+}
+if(data132.unit !== undefined){
+let data134 = data132.unit;
+if(typeof data134 === "string"){
+if(func2(data134) > 40){
+const err324 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
+if(vErrors === null){
+vErrors = [err324];
+}
+else {
+vErrors.push(err324);
+}
+errors++;
+}
+if(func2(data134) < 1){
+const err325 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(vErrors === null){
+vErrors = [err325];
+}
+else {
+vErrors.push(err325);
+}
+errors++;
+}
+}
+else {
+const err326 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err326];
+}
+else {
+vErrors.push(err326);
+}
+errors++;
+}
+}
+}
+else {
+const err327 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err327];
+}
+else {
+vErrors.push(err327);
+}
+errors++;
+}
+}
+}
+else {
+const err328 = {instancePath:instancePath+"/harvest/columns",schemaPath:"#/properties/harvest/properties/columns/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err328];
+}
+else {
+vErrors.push(err328);
+}
+errors++;
+}
+}
+if(data130.delimiter !== undefined){
+let data135 = data130.delimiter;
+if(!((((data135 === ",") || (data135 === ";")) || (data135 === "\t")) || (data135 === "|"))){
+const err329 = {instancePath:instancePath+"/harvest/delimiter",schemaPath:"#/properties/harvest/properties/delimiter/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.delimiter.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err329];
+}
+else {
+vErrors.push(err329);
+}
+errors++;
+}
+}
+if(data130.decimal !== undefined){
+let data136 = data130.decimal;
+if(!((data136 === ".") || (data136 === ","))){
+const err330 = {instancePath:instancePath+"/harvest/decimal",schemaPath:"#/properties/harvest/properties/decimal/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.decimal.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err330];
+}
+else {
+vErrors.push(err330);
+}
+errors++;
+}
+}
+}
+else {
+const err331 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err331];
+}
+else {
+vErrors.push(err331);
+}
+errors++;
+}
+}
+}
+else {
+const err332 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err332];
+}
+else {
+vErrors.push(err332);
 }
 errors++;
 }
@@ -4124,8 +4351,8 @@ validate52.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 export const site = validate69;
 const schema24 = siteSchema;
 const formats2 = formats.uri;
-const pattern12 = new RegExp("^https?://", "u");
-const pattern13 = new RegExp("^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$", "u");
+const pattern13 = new RegExp("^https?://", "u");
+const pattern14 = new RegExp("^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$", "u");
 
 function validate69(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -4263,7 +4490,7 @@ errors++;
 if(data.url !== undefined){
 let data2 = data.url;
 if(typeof data2 === "string"){
-if(!pattern12.test(data2)){
+if(!pattern13.test(data2)){
 const err11 = {instancePath:instancePath+"/url",schemaPath:"#/properties/url/pattern",keyword:"pattern",params:{pattern: "^https?://"},message:"must match pattern \""+"^https?://"+"\""};
 if(vErrors === null){
 vErrors = [err11];
@@ -4368,7 +4595,7 @@ errors++;
 if(data.language !== undefined){
 let data5 = data.language;
 if(typeof data5 === "string"){
-if(!pattern13.test(data5)){
+if(!pattern14.test(data5)){
 const err20 = {instancePath:instancePath+"/language",schemaPath:"#/properties/language/pattern",keyword:"pattern",params:{pattern: "^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"},message:"must match pattern \""+"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"+"\""};
 if(vErrors === null){
 vErrors = [err20];
@@ -4500,7 +4727,7 @@ vErrors.push(err30);
 }
 errors++;
 }
-if(!pattern12.test(data10)){
+if(!pattern13.test(data10)){
 const err31 = {instancePath:instancePath+"/gather/" + i0+"/address",schemaPath:"#/properties/gather/items/properties/address/pattern",keyword:"pattern",params:{pattern: "^https?://"},message:"must match pattern \""+"^https?://"+"\""};
 if(vErrors === null){
 vErrors = [err31];
@@ -4644,7 +4871,7 @@ validate69.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const cultivars = validate70;
 const schema25 = cultivarsSchema;
-const pattern15 = new RegExp("^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$", "u");
+const pattern16 = new RegExp("^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$", "u");
 
 function validate70(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -4696,7 +4923,7 @@ errors++;
 if(data0.id !== undefined){
 let data1 = data0.id;
 if(typeof data1 === "string"){
-if(!pattern15.test(data1)){
+if(!pattern16.test(data1)){
 const err3 = {instancePath:instancePath+"/" + i0+"/id",schemaPath:"#/items/properties/id/pattern",keyword:"pattern",params:{pattern: "^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"},message:"must match pattern \""+"^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"+"\""};
 if(vErrors === null){
 vErrors = [err3];
@@ -4894,7 +5121,7 @@ validate70.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
 export const sheet = validate71;
 const schema26 = sheetSchema;
-const pattern16 = new RegExp("^[a-z0-9-]{3,64}$", "u");
+const pattern17 = new RegExp("^[a-z0-9-]{3,64}$", "u");
 
 function validate71(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -5056,7 +5283,7 @@ const len0 = data2.length;
 for(let i0=0; i0<len0; i0++){
 let data3 = data2[i0];
 if(typeof data3 === "string"){
-if(!pattern16.test(data3)){
+if(!pattern17.test(data3)){
 const err13 = {instancePath:instancePath+"/trials/" + i0,schemaPath:"#/properties/trials/items/pattern",keyword:"pattern",params:{pattern: "^[a-z0-9-]{3,64}$"},message:"must match pattern \""+"^[a-z0-9-]{3,64}$"+"\""};
 if(vErrors === null){
 vErrors = [err13];

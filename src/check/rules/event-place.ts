@@ -8,9 +8,9 @@ const rule: Rule = {
   rule: 'event-place',
   severity: 'warning',
   acceptable: true,
-  title: 'Event at an unknown place',
+  title: 'Event or photograph of an unknown place',
   meaning:
-    'The place of an event is a container of trial.yaml, or a container, rows and columns; here it is off the grid, or almost a container.',
+    'The place of an event or a photograph is a container of trial.yaml, or a container, rows and columns; here it is off the grid, or almost a container.',
   example: 'events[2].where is "T22 1 3", but there is no T22; did you mean "T2"?',
   check,
 };
@@ -19,16 +19,18 @@ export default rule;
 function check({ metadata }: Facts, report: Report): void {
   if (metadata.lost.has('containers')) return;
   const containers = metadata.draft.containers ?? [];
-  for (const [index, { where }] of (metadata.draft.events ?? []).entries()) {
-    const fault = where === undefined ? null : faultOf(where, containers);
-    if (where === undefined || fault === null) continue;
-    const message = `events[${String(index + 1)}].where is ${showText(where)}, but ${fault}`;
-    report(rule, {
-      file: 'trial.yaml',
-      place: metadata.place(['events', index, 'where']),
-      found: where,
-      message,
-    });
+  for (const list of ['events', 'photos'] as const) {
+    for (const [index, { where }] of (metadata.draft[list] ?? []).entries()) {
+      const fault = where === undefined ? null : faultOf(where, containers);
+      if (where === undefined || fault === null) continue;
+      const message = `${list}[${String(index + 1)}].where is ${showText(where)}, but ${fault}`;
+      report(rule, {
+        file: 'trial.yaml',
+        place: metadata.place([list, index, 'where']),
+        found: where,
+        message,
+      });
+    }
   }
 }
 

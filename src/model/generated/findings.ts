@@ -433,6 +433,135 @@ export interface Findings {
      */
     reason?: string;
   }[];
+  /**
+   * Every variable but the primary one, described as what it is, cut by cut; absent where there is none.
+   *
+   * Items: One variable at one cut, or one panel of judges.
+   */
+  other_variables?: {
+    /**
+     * What was recorded.
+     */
+    variable: {
+      /**
+       * The variable's id, or the panel's name.
+       */
+      id: string;
+      /**
+       * Its name.
+       */
+      name: string;
+      /**
+       * Its UCUM code, g for weights; empty for marks.
+       */
+      unit: string;
+      /**
+       * What kind of value it is.
+       */
+      kind: 'measured' | 'counted' | 'scored' | 'yes or no';
+      /**
+       * What each value belongs to.
+       */
+      of: 'plant' | 'pot';
+      /**
+       * How many judges; each plant or pot then counts with the median of their marks.
+       */
+      judges?: number;
+    };
+    /**
+     * The cut at which it was recorded.
+     */
+    cut: number;
+    /**
+     * One entry a treatment.
+     *
+     * Items: One treatment.
+     */
+    treatments: {
+      /**
+       * Factor id to level id.
+       */
+      treatment: {
+        [k: string]: string;
+      };
+      /**
+       * Values known.
+       */
+      n: number;
+      /**
+       * What grew and has no value.
+       */
+      missing: number;
+      /**
+       * The mean; null for marks, which are no amounts.
+       */
+      mean: number | null;
+      /**
+       * The standard deviation; null for marks.
+       */
+      sd: number | null;
+      /**
+       * The lowest.
+       */
+      minimum: number | null;
+      /**
+       * The lower quartile (type 7).
+       */
+      lower_quartile: number | null;
+      /**
+       * The median.
+       */
+      median: number | null;
+      /**
+       * The upper quartile (type 7).
+       */
+      upper_quartile: number | null;
+      /**
+       * The highest.
+       */
+      maximum: number | null;
+      /**
+       * How often each mark was given, ascending; null for what was measured.
+       */
+      counts:
+        | {
+            /**
+             * The mark.
+             */
+            value: number;
+            /**
+             * How often.
+             */
+            count: number;
+          }[]
+        | null;
+      /**
+       * For yes or no: the part that was yes.
+       */
+      proportion: {
+        /**
+         * How many were yes.
+         */
+        yes: number;
+        /**
+         * Of n.
+         */
+        proportion: number;
+        /**
+         * Wilson's 95% interval; null where these are not the replicates.
+         */
+        lower: number | null;
+        /**
+         * Wilson's 95% interval; null where these are not the replicates.
+         */
+        upper: number | null;
+      } | null;
+      /**
+       * Why a number is not there.
+       */
+      reason?: string;
+    }[];
+  }[];
 }
 /**
  * The description of one treatment combination.

@@ -462,6 +462,28 @@ export interface TrialMetadata {
        */
       highest?: number;
       /**
+       * What the marks of a scored variable are: yes or no (1 and 0), or growth stages by BBCH code (0 to 99).
+       */
+      scale?: 'yes or no' | 'BBCH';
+      /**
+       * The marks of a scored variable and what each means.
+       */
+      marks?: {
+        [k: string]: string;
+      };
+      /**
+       * What several tasters or judges scored: variables of the same panel are one judgement, each by another person.
+       */
+      panel?: string;
+      /**
+       * Who of the panel gave these marks: initials or a letter.
+       */
+      judge?: string;
+      /**
+       * Whether the judge did not know the treatments.
+       */
+      blind?: boolean;
+      /**
        * The trait in the Plant Trait Ontology.
        */
       trait?: string;
@@ -500,6 +522,28 @@ export interface TrialMetadata {
        * The highest value that would not surprise, in the variable's unit.
        */
       highest?: number;
+      /**
+       * What the marks of a scored variable are: yes or no (1 and 0), or growth stages by BBCH code (0 to 99).
+       */
+      scale?: 'yes or no' | 'BBCH';
+      /**
+       * The marks of a scored variable and what each means.
+       */
+      marks?: {
+        [k: string]: string;
+      };
+      /**
+       * What several tasters or judges scored: variables of the same panel are one judgement, each by another person.
+       */
+      panel?: string;
+      /**
+       * Who of the panel gave these marks: initials or a letter.
+       */
+      judge?: string;
+      /**
+       * Whether the judge did not know the treatments.
+       */
+      blind?: boolean;
       /**
        * The trait in the Plant Trait Ontology.
        */
@@ -603,6 +647,10 @@ export interface TrialMetadata {
      */
     file: string;
     date?: Date;
+    /**
+     * The container or position that it shows; photographs of one place stand in a strip, oldest first.
+     */
+    where?: string;
     /**
      * The caption.
      */
