@@ -23,6 +23,7 @@ import { reportYamlFaults } from './yaml-file.ts';
 const reports: Readonly<Record<SheetFaultKind, (report: Report, file: string, fault: SheetFault) => void>> = {
   'too large': reportSheetTooLarge,
   'too deep': reportSheetTooLarge,
+  'too wide': reportSheetTooLarge,
   syntax: reportSheetSyntax,
   import: reportSheetImport,
   expression: reportSheetExpression,

@@ -16,10 +16,12 @@ export interface SheetRead {
   yaml: Yaml | null;
 }
 
-/** More than ten times what four printed pages hold. */
-const mostCharacters = 50_000;
+/** Several times what four printed pages hold. */
+const mostCharacters = 30_000;
 /** Quotes and lists begun within one another on one line. */
 const mostMarks = 8;
+/** Cells in a row of a table, which no page is wide enough for. */
+const mostCells = 50;
 
 /**
  * Reads MDX as text from a stranger: it is parsed and never compiled, and nothing of it is ever run. Plain Markdown
@@ -40,7 +42,7 @@ export function readFactSheet(text: string, file: string): SheetRead {
   const blocks = blocksOf(root.children, reading);
   const frontMatter = isMapping(yaml?.value) ? yaml.value : {};
   const language = languageOf(file);
-  const sheet = { file, language, frontMatter, trials: trialsNamed(yaml), blocks };
+  const sheet = { file, language, frontMatter, trials: trialsNamed(yaml), opening: openingOf(yaml), blocks };
   return { sheet, faults: reading.faults, yaml };
 }
 
@@ -75,11 +77,28 @@ function trialsNamed(yaml: Yaml | null): FactSheet['trials'] {
   );
 }
 
+/** What a sheet says of itself at its top, which is printed as its own words are. */
+function openingOf(yaml: Yaml | null): NonNullable<FactSheet['opening']> {
+  return ['title', 'summary'].flatMap((key) => {
+    const text = isMapping(yaml?.value) ? yaml.value[key] : undefined;
+    return typeof text === 'string' && yaml !== null ? [{ text, ...yaml.place([key]) }] : [];
+  });
+}
+
 /** What would take the parser too long. */
 function limitPassed({ text, place }: SheetSource): SheetFault | null {
   if (text.length > mostCharacters) {
     const found = `${String(text.length)} characters`;
     return { kind: 'too large', place: place(0), found, detail: String(mostCharacters) };
+  }
+  const row = new RegExp(`^(?:[^|\\n]*\\|){${String(mostCells + 1)}}`, 'm').exec(text);
+  if (row !== null) {
+    return {
+      kind: 'too wide',
+      place: place(row.index),
+      found: row[0],
+      detail: String(mostCells),
+    };
   }
   const marks = new RegExp(
     `^(?:[ \\t]*(?:>|(?:[-+*]|\\d{1,9}[.)])(?=[ \\t]))){${String(mostMarks + 1)}}`,

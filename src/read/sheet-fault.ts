@@ -4,6 +4,7 @@ import type { Place } from './place.ts';
 export type SheetFaultKind =
   | 'too large'
   | 'too deep'
+  | 'too wide'
   | 'syntax'
   | 'import'
   | 'expression'

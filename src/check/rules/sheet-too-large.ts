@@ -8,18 +8,20 @@ const rule: Rule = {
   title: 'Fact sheet too large to read',
   meaning:
     'A fact sheet is two to four printed pages. A file many times as long, or with quotations and lists deep within one another, is something else, and reading it could take for ever.',
-  example: 'the sheet is longer than 50000 characters; a fact sheet is two to four printed pages',
+  example: 'the sheet is longer than 30000 characters; a fact sheet is two to four printed pages',
 };
 export default rule;
 
-export function reportSheetTooLarge(
-  report: Report,
-  file: string,
-  { kind, place, found, detail }: SheetFault,
-): void {
-  const message =
-    kind === 'too large'
-      ? `the sheet has ${found}, more than ${detail}; a fact sheet is two to four printed pages`
-      : `quotations, lists or components stand within one another more than ${detail} deep; set them one below the other`;
-  report(rule, { file, place, found, message });
+const advice: Readonly<Record<string, (found: string, most: string) => string>> = {
+  'too large': (found, most) =>
+    `the sheet has ${found}, more than ${most}; a fact sheet is two to four printed pages`,
+  'too deep': (_, most) =>
+    `quotations, lists or components stand within one another more than ${most} deep; set them one below the other`,
+  'too wide': (_, most) =>
+    `a row of a table has more than ${most} cells, which no page is wide enough for; split the table`,
+};
+
+export function reportSheetTooLarge(report: Report, file: string, fault: SheetFault): void {
+  const { kind, place, found, detail } = fault;
+  report(rule, { file, place, found, message: advice[kind]?.(found, detail) ?? kind });
 }
