@@ -10,6 +10,7 @@ import { gatheredRecord } from './gathered-record.ts';
 import { asObject, jsonValue } from './json-value.ts';
 import { compareProblems } from './print-problem.ts';
 import type { Report } from './rule.ts';
+import { isAsFrozen } from './rules/frozen-version-altered.ts';
 import { reportGatheredAltered } from './rules/gathered-altered.ts';
 import { reportGatheredFailsCheck } from './rules/gathered-fails-check.ts';
 import { reportGatheredRecord } from './rules/gathered-record.ts';
@@ -89,9 +90,9 @@ function gatheredTrial(
 function isAsGathered({ files: recorded }: GatheredRecord, files: Files, report: Report): boolean {
   const altered = recorded.filter(({ name, sha256: sum }) => {
     const bytes = files.get(name);
-    const found = bytes === undefined ? null : sha256(bytes);
-    if (found !== sum) reportGatheredAltered(report, name, found, sum);
-    return found !== sum;
+    if (bytes !== undefined && isAsFrozen(bytes, sum)) return false;
+    reportGatheredAltered(report, name, bytes === undefined ? null : sha256(bytes), sum);
+    return true;
   });
   return altered.length === 0;
 }

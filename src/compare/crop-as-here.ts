@@ -36,7 +36,10 @@ export function withCropsAsHere(gathered: readonly Trial[], own: readonly Trial[
  */
 export function plainSpecies(name: string): string {
   const [genus = '', ...words] = name.normalize('NFKC').trim().split(/\s+/);
-  // An author's name begins with a capital or a bracket; the words of a name do not.
-  const kept = words.filter((word) => /^(?:[a-z×-]+|var\.|subsp\.|ssp\.|f\.)$/.test(word) && word !== 'ex');
+  // An author's name begins with a capital or a bracket; the words of a name do not, but for one all in capitals.
+  const ofName = /^(?:[a-z×-]+|var\.|subsp\.|ssp\.|f\.)$/;
+  const kept = words.filter(
+    (word, at) => (at === 0 && /^[\p{L}×-]+$/u.test(word)) || (ofName.test(word) && word !== 'ex'),
+  );
   return [genus, ...kept].join(' ').toLowerCase();
 }

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -7,6 +7,7 @@ import { checkTrial } from '../../src/check/check-trial.ts';
 import { checkFactSheets } from '../../src/check/fact-sheets.ts';
 import { compareProblems, printProblem } from '../../src/check/print-problem.ts';
 import { rules } from '../../src/check/rules.ts';
+import { loadContent } from '../../src/commands/load-content.ts';
 import { unnamed } from '../../src/commands/library-of.ts';
 import { siteFindings } from '../../src/compute/site-findings.ts';
 import type { FactSheet } from '../../src/model/fact-sheet.ts';
@@ -25,11 +26,15 @@ const ruleOf = (name: string): string => name.split('--')[0]!;
 const pathOf = (name: string): string => fileURLToPath(new URL(`${encodeURIComponent(name)}/`, broken));
 const base = { cultivars, today: '2026-01-15' };
 
-/** All problems of a broken folder: a trial's, or (where it holds trials/) those of a content folder; and those of the trials alone. */
+/** All problems of a broken folder: a trial's, or (where it holds site.yaml or trials/) those of a content folder; and those of the trials alone. */
 async function problemsOf(
   name: string,
 ): Promise<{ problems: Problem[]; own: readonly Problem[]; trials: (Trial | null)[] }> {
   const path = pathOf(name);
+  if (existsSync(join(path, 'site.yaml'))) {
+    const { site, problems } = await loadContent(path);
+    return { problems: [...problems], own: problems, trials: site === null ? [null] : [] };
+  }
   const ids = await listTrials(path);
   if (ids.length === 0) {
     const { trial, problems } = checkTrial(name, await readTrialFolder(path), { ...base, prefix: '' });

@@ -71,7 +71,7 @@ function compare({ version, files }: FrozenVersion, sums: Uint8Array, report: Re
 }
 
 /** Line breaks may be others: version control changes them on some systems, and no value with them. */
-function isAsFrozen(bytes: Uint8Array, sum: string): boolean {
+export function isAsFrozen(bytes: Uint8Array, sum: string): boolean {
   if (sha256(bytes) === sum) return true;
   const { text } = decodeUtf8(bytes);
   if (text === null) return false;

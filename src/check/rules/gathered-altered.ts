@@ -8,7 +8,7 @@ const rule: Rule = {
   meaning:
     'A trial of another site is compared as that site published it. A copy that is no longer that is left out.',
   example:
-    'harvest.csv is not as it was gathered; the trial is left out: delete its folder and run `tankside gather` again',
+    'harvest.csv is not as it was gathered; the trial is left out: run `tankside gather` again',
 };
 export default rule;
 
@@ -17,6 +17,6 @@ export function reportGatheredAltered(report: Report, file: string, found: strin
     file,
     found,
     expected: sum,
-    message: `${file} is ${found === null ? 'gone' : 'not as it was gathered'}; the trial is left out: delete its folder and run \`tankside gather\` again`,
+    message: `${file} is ${found === null ? 'gone' : 'not as it was gathered'}; the trial is left out: run \`tankside gather\` again`,
   });
 }
