@@ -80,6 +80,7 @@ import reservedId from './rules/reserved-id.ts';
 import roundedByHand from './rules/rounded-by-hand.ts';
 import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
+import sheetClaimedDifference from './rules/sheet-claimed-difference.ts';
 import sheetEventAttribute from './rules/sheet-event-attribute.ts';
 import sheetExpression from './rules/sheet-expression.ts';
 import sheetExpressionAttribute from './rules/sheet-expression-attribute.ts';
@@ -94,6 +95,7 @@ import sheetRawHtml from './rules/sheet-raw-html.ts';
 import sheetSpreadAttribute from './rules/sheet-spread-attribute.ts';
 import sheetSyntax from './rules/sheet-syntax.ts';
 import sheetTooLarge from './rules/sheet-too-large.ts';
+import sheetTypedNumber from './rules/sheet-typed-number.ts';
 import sheetUnknownAttribute from './rules/sheet-unknown-attribute.ts';
 import sheetUnknownComponent from './rules/sheet-unknown-component.ts';
 import sheetUnknownName from './rules/sheet-unknown-name.ts';
@@ -223,6 +225,7 @@ export const rules: readonly Rule[] = [
   roundedByHand,
   sameTitleAndSeason,
   seasonYear,
+  sheetClaimedDifference,
   sheetEventAttribute,
   sheetExpression,
   sheetExpressionAttribute,
@@ -237,6 +240,7 @@ export const rules: readonly Rule[] = [
   sheetSpreadAttribute,
   sheetSyntax,
   sheetTooLarge,
+  sheetTypedNumber,
   sheetUnknownAttribute,
   sheetUnknownComponent,
   sheetUnknownName,

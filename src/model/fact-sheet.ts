@@ -101,6 +101,8 @@ export interface FactSheet {
   frontMatter: Readonly<Record<string, unknown>>;
   /** The trials that the front matter names, each with its place; empty in the sheet of a trial. */
   trials: readonly (SheetPlace & { id: string })[];
+  /** The title and the summary that the front matter gives; absent where it gives none. */
+  opening?: readonly (SheetPlace & { text: string })[];
   blocks: readonly SheetBlock[];
 }
 

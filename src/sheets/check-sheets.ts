@@ -1,5 +1,7 @@
 import type { Library } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
+import { sheetPages } from '../publish/sheet-pages.ts';
+import { claimProblems } from './claims/sheet-claims.ts';
 import { resolveAll } from './resolved-sheets.ts';
 
 /** What a library's sheets are checked beside. */
@@ -15,5 +17,7 @@ export function checkSheets(
   library: Library,
   { faulty = new Set(), alone = false }: SheetCheck = {},
 ): Problem[] {
-  return [...resolveAll(library, faulty, alone).values()].flatMap(({ problems }) => problems);
+  const ofComponents = [...resolveAll(library, faulty, alone).values()].flatMap(({ problems }) => problems);
+  const ofWords = sheetPages(library).flatMap((page) => claimProblems(page, library));
+  return [...ofComponents, ...ofWords];
 }

@@ -1,0 +1,72 @@
+import { digitsOfValue } from '../../compute/format/digits-of-value.ts';
+import type { Report } from '../../check/rule.ts';
+import sheetTypedNumber from '../../check/rules/sheet-typed-number.ts';
+import { showText } from '../../check/show-value.ts';
+import type { Sentence } from '../prose/passage.ts';
+import { bearsOut, nearestFact } from './borne-out.ts';
+import type { ClaimWords } from './claim-words.ts';
+import type { Fact } from './fact.ts';
+import { factsFor, factsOfNamed } from './facts-for.ts';
+import { levelsInSentence, type NamedLevel } from './named-levels.ts';
+import { isNotOfFindings } from './not-of-findings.ts';
+import { quantityWords } from './quantity-words.ts';
+import type { SheetClaims } from './sheet-claims.ts';
+import type { TypedQuantity } from './typed-quantity.ts';
+import { typedQuantities } from './typed-quantities.ts';
+
+const noWords: Pick<ClaimWords, 'check' | 'levels'> = { check: [], levels: {} };
+
+/** Reports every weight, yield and percentage of a sentence that was typed and that no finding rounds to. */
+export function checkTypedNumbers(
+  sentence: Sentence,
+  sheet: SheetClaims,
+  claims: ClaimWords | null,
+  report: Report,
+): void {
+  const words = quantityWords(sheet.language);
+  const quantities = typedQuantities(sentence, words);
+  if (quantities.length === 0) return;
+  const { cultivars } = sheet.library;
+  const named = sheet.trials.flatMap(({ trial }) =>
+    levelsInSentence(sentence, trial, cultivars, claims ?? noWords),
+  );
+  const trials = sheet.trials.map(({ trial }) => trial);
+  for (const quantity of quantities) {
+    if (isNotOfFindings(sentence, quantity, trials, words, named.length > 0)) continue;
+    const possible = factsFor(sheet.facts, quantity, sentence.text, words);
+    const ofNamed = factsOfNamed(possible, named, sentence.text, words);
+    if (ofNamed.some((fact) => bearsOut(fact, quantity))) continue;
+    const elsewhere = possible.find((fact) => bearsOut(fact, quantity)) ?? null;
+    const nearest = nearestFact(ofNamed, quantity);
+    report(sheetTypedNumber, {
+      file: sheet.file,
+      place: sentence.place(quantity.index),
+      found: quantity.text,
+      expected: nearest === null ? null : inUnit(nearest, quantity),
+      message: message(quantity, nearest, elsewhere, named),
+    });
+  }
+}
+
+function message(
+  quantity: TypedQuantity,
+  nearest: Fact | null,
+  elsewhere: Fact | null,
+  named: readonly NamedLevel[],
+): string {
+  const typed = showText(quantity.text);
+  if (nearest === null)
+    return `no finding rounds to ${typed}: the trial gives no number of the kind; take it out, or put words that are not the trial’s between <Quoted> and </Quoted>`;
+  const write = nearest.component === null ? '' : `, or ${nearest.component}`;
+  const help = `the nearest is ${inUnit(nearest, quantity)}, ${nearest.words}; write that${write}`;
+  if (elsewhere === null) return `no finding rounds to ${typed}: ${help}`;
+  const names = [...new Set(named.map(({ text }) => text))].join(' and ');
+  return `${typed} is ${elsewhere.words}, and the sentence names ${names}: ${help}`;
+}
+
+/** A fact in the unit that was typed, with a digit more than was typed where it has one. */
+function inUnit({ value }: Fact, { factor, unit, numbers }: TypedQuantity): string {
+  const digits = Math.min(4, digitsOfValue(Math.min(...numbers.map(({ step }) => step))) + 1);
+  const text = (Math.abs(value) / factor).toFixed(digits).replace(/\.?0+$/, '');
+  return unit.startsWith('%') ? `${text}%` : `${text} ${unit}`;
+}

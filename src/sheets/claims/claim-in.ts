@@ -1,0 +1,96 @@
+import type { ClaimWords } from './claim-words.ts';
+import { phrases, says } from './phrases.ts';
+
+/** A claim of a difference, as a sentence makes it. */
+export interface Claim {
+  /** Where it stands in the sentence, and its words. */
+  index: number;
+  text: string;
+  /** Which of the two gave more; `unlike` where the words do not say. */
+  direction: 'more' | 'less' | 'unlike';
+  /** True where one is set above or below all others. */
+  overAll: boolean;
+  /** True for a word of other uses, which claims something only where treatments are spoken of. */
+  weak: boolean;
+}
+
+/** The lists of words that claim, with what they claim. */
+const kinds: readonly [keyof ClaimWords, Omit<Claim, 'index' | 'text'>][] = [
+  ['most', { direction: 'more', overAll: true, weak: false }],
+  ['least', { direction: 'less', overAll: true, weak: false }],
+  ['weakMost', { direction: 'more', overAll: true, weak: true }],
+  ['weakLeast', { direction: 'less', overAll: true, weak: true }],
+  ['less', { direction: 'less', overAll: false, weak: false }],
+  ['more', { direction: 'more', overAll: false, weak: false }],
+  ['difference', { direction: 'unlike', overAll: false, weak: false }],
+  ['weakLess', { direction: 'less', overAll: false, weak: true }],
+  ['weakMore', { direction: 'more', overAll: false, weak: true }],
+];
+
+/** The claims of a difference that a sentence makes, in its order. Those taken back, asked or hedged are none. */
+export function claimsIn(sentence: string, words: ClaimWords): Claim[] {
+  if (/\?["'”’»)\]]*\s*$/.test(sentence) || says(sentence, words.unclaimed)) return [];
+  const found: Claim[] = [];
+  for (const [list, kind] of kinds) {
+    for (const { index, 0: text } of sentence.matchAll(phrases(words[list] as readonly string[]))) {
+      // "outyielded by" is not "outyielded" as well.
+      const taken = found.some(
+        (each) => index < each.index + each.text.length && each.index < index + text.length,
+      );
+      if (!taken) found.push({ index, text, ...kind });
+    }
+  }
+  return found
+    .filter((claim) => !isTakenBack(sentence, claim, words) && !isOtherUse(sentence, claim, words))
+    .sort((a, b) => a.index - b.index);
+}
+
+const reach = 6;
+
+function isTakenBack(sentence: string, { index }: Claim, words: ClaimWords): boolean {
+  const before = sentence.slice(0, index);
+  if (says(lastPart(before, words.hedgeBoundaries), words.hedges)) return true;
+  // "No cultivar, old or new, outyielded the check."
+  const opening = before.trim().split(/\s+/, 1)[0] ?? '';
+  const near = lastPart(before, words.boundaries).trim().split(/\s+/).slice(-reach).join(' ');
+  return [opening, near].some(
+    (text) =>
+      says(text, words.negations) && !says(lastPart(before, words.hedgeBoundaries), words.stillClaims),
+  );
+}
+
+function isOtherUse(sentence: string, { index, text, weak }: Claim, words: ClaimWords): boolean {
+  const after = sentence.slice(index + text.length);
+  const next = after.trim().split(/\s+/).slice(0, 2).join(' ');
+  const begins = (list: readonly string[]): boolean => {
+    const at = next.search(phrases(list));
+    return at === 0;
+  };
+  // "the heaviest head" is one head, whichever words say so.
+  if (begins(words.notBefore)) return true;
+  if (!weak) return false;
+  const before = sentence.slice(0, index).trimEnd();
+  const ends = words.notAfter.some((each) => new RegExp(`${phrases([each]).source}$`, 'iu').test(before));
+  const part = lastPart(sentence.slice(0, index), words.hedgeBoundaries) + text + firstPart(after, words);
+  return ends || says(part, words.qualities);
+}
+
+/** What stands behind the last of some words. */
+function lastPart(text: string, boundaries: readonly string[]): string {
+  const found = [...text.matchAll(boundaryPattern(boundaries))].at(-1);
+  return found === undefined ? text : text.slice(found.index + found[0].length);
+}
+
+function firstPart(text: string, { hedgeBoundaries }: ClaimWords): string {
+  const [found] = text.matchAll(boundaryPattern(hedgeBoundaries));
+  return found === undefined ? text : text.slice(0, found.index);
+}
+
+function boundaryPattern(boundaries: readonly string[]): RegExp {
+  const words = boundaries.filter((each) => /^\p{L}/u.test(each));
+  const marks = boundaries.filter((each) => !/^\p{L}/u.test(each));
+  return new RegExp(
+    `${marks.map((mark) => mark.replaceAll(' ', '\\s+')).join('|')}|${phrases(words).source}`,
+    'giu',
+  );
+}

@@ -1,0 +1,47 @@
+import { type Measure, measureNames } from '../../compute/tables/measures.ts';
+import type { TreatmentDescription } from '../../model/findings.ts';
+import type { Treatment } from '../../model/trial.ts';
+import { written } from '../asked-treatment.ts';
+import type { Fact } from './fact.ts';
+import { type Cut, cutAttribute, inCut, per } from './fact-words.ts';
+
+const measures = Object.keys(measureNames) as Measure[];
+
+/** Differences of plain means, in weight and in percent of the other, whether they were tested or not. */
+export function factsOfDifferences(
+  treatments: readonly TreatmentDescription[],
+  cut: Cut,
+  name: (treatment: Treatment) => string,
+): Fact[] {
+  return measures.flatMap((measure) => {
+    const means = treatments.flatMap((each) => {
+      const mean = each[measure]?.mean ?? null;
+      return mean === null ? [] : [{ treatment: each.treatment, mean }];
+    });
+    return means.flatMap((a, index) =>
+      means.slice(index + 1).flatMap((b): Fact[] => {
+        const of = `${measureNames[measure]} between ${name(a.treatment)} and ${name(b.treatment)}${inCut(cut)}`;
+        const component = `<Difference a="${written(a.treatment)}" b="${written(b.treatment)}" per="${per[measure]}"${cutAttribute(cut)} />`;
+        const about = {
+          kind: 'difference' as const,
+          measure,
+          treatments: [a.treatment, b.treatment],
+          component,
+        };
+        const percents = [b.mean, a.mean].flatMap((base) =>
+          base > 0 ? [(100 * (a.mean - b.mean)) / base] : [],
+        );
+        return [
+          { ...about, value: a.mean - b.mean, dimension: 'g', words: `the difference ${of}` },
+          ...percents.map((value): Fact => ({
+            ...about,
+            value,
+            dimension: '%',
+            words: `the difference in percent ${of}`,
+            component: null,
+          })),
+        ];
+      }),
+    );
+  });
+}

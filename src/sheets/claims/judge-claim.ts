@@ -1,0 +1,91 @@
+import type { Measure } from '../../compute/tables/measures.ts';
+import { headlineMeasure } from '../../compute/headline-measure.ts';
+import type { Cultivar, TrialWithFindings } from '../../model/library.ts';
+import type { Findings } from '../../model/findings.ts';
+import type { Trial } from '../../model/trial.ts';
+import type { Sentence } from '../prose/passage.ts';
+import type { Claim } from './claim-in.ts';
+import type { ClaimWords } from './claim-words.ts';
+import { levelsInSentence, type NamedLevel } from './named-levels.ts';
+import { says } from './phrases.ts';
+import { type Judged, judgePair } from './told-apart.ts';
+
+/** What a trial answers to a claim. */
+export type Answer =
+  /** It bears the claim out, or the claim is none about its treatments. */
+  | { kind: 'borne out' }
+  | { kind: 'not tested'; pair: Judged | null }
+  | { kind: 'not told apart'; pair: Judged }
+  /** It told the two apart, the other way round. */
+  | { kind: 'the reverse'; pair: Judged };
+
+/** Judges a claim of a sentence by a trial: by the pair that is named, else by the check, else by all. */
+export function judgeClaim(
+  whole: Sentence,
+  claim: Claim,
+  { trial, findings }: TrialWithFindings & { findings: Findings },
+  cultivars: readonly Cultivar[],
+  words: ClaimWords,
+): Answer {
+  const sentence = whole.text;
+  const named = levelsInSentence(whole, trial, cultivars, words);
+  if (claim.weak && named.length === 0 && !says(sentence, words.comparing)) return { kind: 'borne out' };
+  const { measure, cut } = spokenOf(sentence, trial, findings, words);
+  const judge = (a: NamedLike, b: NamedLike): Judged =>
+    judgePair(findings, measure, cut, { [a.factor]: a.level }, { [b.factor]: b.level });
+  const judged = pairsOf(claim, named, trial).map(([a, b]) => judge(a, b));
+  if (judged.length === 0 || judged.every(({ verdict }) => verdict === 'not tested')) {
+    const tested = judged.length === 0 && findings.inference.some(({ verdict }) => verdict === 'tested');
+    return tested ? { kind: 'borne out' } : { kind: 'not tested', pair: judged[0] ?? null };
+  }
+  return answerOf(claim, judged, named);
+}
+
+type NamedLike = Pick<NamedLevel, 'factor' | 'level'>;
+
+function answerOf(claim: Claim, judged: readonly Judged[], named: readonly NamedLevel[]): Answer {
+  const unsure = judged.find(({ verdict }) => verdict === 'not told apart' || verdict === 'not tested');
+  const others = new Set(named.map(({ level }) => level)).size < 2;
+  const told = judged.filter(({ verdict }) => verdict === 'more' || verdict === 'less');
+  // With nobody named to compare with, one that is told apart bears out "better", and all must be for "heaviest".
+  if (unsure !== undefined && (claim.overAll || !others || told.length === 0))
+    return { kind: 'not told apart', pair: unsure };
+  if (claim.direction === 'unlike' || named.length !== 2) return { kind: 'borne out' };
+  // Which of the two is spoken of is known where one stands before the claim and one behind it.
+  const [first, second] = named;
+  const between = first!.index < claim.index && second!.index > claim.index;
+  const [pair] = judged;
+  const reverse = between && pair !== undefined && pair.verdict !== claim.direction;
+  return reverse ? { kind: 'the reverse', pair } : { kind: 'borne out' };
+}
+
+/** Which pairs a claim is about: those of the levels named, of the one named and the others, or all. */
+function pairsOf({ overAll }: Claim, named: readonly NamedLevel[], trial: Trial): [NamedLike, NamedLike][] {
+  const factors = trial.metadata.factors ?? [];
+  const factor = factors.find(({ id }) => named.some((each) => each.factor === id)) ?? factors[0];
+  if (factor === undefined) return [];
+  const of = named.filter((each) => each.factor === factor.id);
+  const levels = factor.levels.map(({ id }) => ({ factor: factor.id, level: id }));
+  const [first, ...rest] = of;
+  if (first === undefined)
+    return levels.flatMap((a, at) => levels.slice(at + 1).map((b): [NamedLike, NamedLike] => [a, b]));
+  const others = levels.filter(({ level }) => level !== first.level);
+  if (rest.length === 0 || overAll) return others.map((b) => [first, b]);
+  return rest.map((b) => [first, b]);
+}
+
+function spokenOf(
+  sentence: string,
+  trial: Trial,
+  findings: Findings,
+  words: ClaimWords,
+): { measure: Measure; cut: number | 'all' } {
+  const cut = findings.treatments_by_cut.find((each) =>
+    says(sentence, words.cuts[String(each.cut)] ?? []),
+  )?.cut;
+  const measures = Object.entries(words.measures).filter(([, list]) => says(sentence, list));
+  const spoken = measures.find(([measure]) =>
+    findings.inference.some((each) => each.measure === measure),
+  )?.[0];
+  return { measure: (spoken as Measure | undefined) ?? headlineMeasure(trial), cut: cut ?? 'all' };
+}

@@ -1,0 +1,153 @@
+import type { Sentence } from '../prose/passage.ts';
+import { numberSource, numbersRead, type NumberRead } from './number-typed.ts';
+import { phrase } from './phrases.ts';
+import type { QuantityWords } from './quantity-words.ts';
+import type { Manner, TypedQuantity } from './typed-quantity.ts';
+import { type UnitTyped, unitAt, unitSource } from './unit-typed.ts';
+
+/** Every weight, yield and percentage that a sentence holds as typed by hand, in its order. */
+export function typedQuantities(sentence: Sentence, words: QuantityWords): TypedQuantity[] {
+  const found = [...inText(sentence.text, words), ...inCells(sentence, words)];
+  return joinedPounds(found, sentence.text).sort((a, b) => a.index - b.index);
+}
+
+const alternatives = (list: readonly string[]): string =>
+  [...list]
+    .sort((a, b) => b.length - a.length)
+    .map(phrase)
+    .join('|');
+
+function numberPattern(words: QuantityWords): string {
+  return `(?<![\\p{L}\\p{N}.,/])(?:${numberSource}|(?:${alternatives(Object.keys(words.numbers))})(?=[\\s-]))`;
+}
+
+function readsOf(text: string, words: QuantityWords): readonly NumberRead[] {
+  const word = text.toLowerCase().replaceAll(/\s+/g, ' ');
+  const named = (words.numbers as Readonly<Record<string, number>>)[word];
+  if (named === undefined) return numbersRead(text);
+  return [{ value: named, step: Number.isInteger(named) ? 1 : 0.25 }];
+}
+
+function inText(text: string, words: QuantityWords): TypedQuantity[] {
+  const number = numberPattern(words);
+  const whole = new RegExp(`(${number})([\\s-]*)(?=${unitSource(words)})`, 'giu');
+  return [...text.matchAll(whole)].flatMap(({ index, 0: all, 1: typed = '' }) => {
+    const unitIndex = index + all.length;
+    const unit = unitAt(text.slice(unitIndex), words);
+    if (unit === null) return [];
+    const end = unitIndex + unit.length;
+    const group = joinedBefore(text.slice(0, index), number, words);
+    const first = group[0]?.index ?? index;
+    const manner = mannerBefore(text.slice(0, first), words);
+    const last = group.length === 0 ? manner : group[0]!.manner;
+    const unitText = text.slice(unitIndex, end);
+    const make = (at: number, numberText: string, how: Manner): TypedQuantity => ({
+      index: at,
+      end,
+      text: at === index ? text.slice(index, end) : `${numberText} ${unitText}`,
+      numbers: readsOf(numberText, words),
+      ...pick(unit),
+      unit: unitText,
+      manner: how,
+    });
+    const before = group.map((each, place) =>
+      make(each.index, each.text, each.manner === 'range' ? 'range' : place === 0 ? manner : each.manner),
+    );
+    const own = last === 'spread' || last === 'range' ? group.at(-1)!.manner : manner;
+    return [
+      ...before.map((each) => (each.manner === 'spread' ? { ...each, manner } : each)),
+      make(index, typed, own),
+    ];
+  });
+}
+
+const pick = ({ dimension, factor, per }: UnitTyped) => ({ dimension, factor, per });
+
+/** Numbers that share the unit of the one behind them: "120 to 150 g", "152, 138 and 120 g", "152 ± 12 g". */
+function joinedBefore(
+  before: string,
+  number: string,
+  words: QuantityWords,
+): { index: number; text: string; manner: Manner }[] {
+  const joins = alternatives(words.joined);
+  const pattern = new RegExp(`(${number})\\s*(–|—|-|±|\\+/-|,|\\s(?:${joins})\\s)\\s*$`, 'iu');
+  const found: { index: number; text: string; manner: Manner }[] = [];
+  let rest = before;
+  for (let match = pattern.exec(rest); match !== null; match = pattern.exec(rest)) {
+    const [, text = '', join = ''] = match;
+    // A comma goes on only with a list that ends in "and"; a number before it else belongs elsewhere.
+    if (join === ',' && found.length === 0) break;
+    const spread = join === '±' || join === '+/-';
+    const listed = join === ',' || /^\s*(?:and|or|y|o)\s*$/i.test(join);
+    found.unshift({ index: match.index, text, manner: spread ? 'spread' : listed ? 'exact' : 'range' });
+    if (!listed) break;
+    rest = rest.slice(0, match.index);
+  }
+  return found;
+}
+
+function mannerBefore(before: string, words: QuantityWords): Manner {
+  const ends = (list: readonly string[]): boolean =>
+    new RegExp(`(?<![\\p{L}])(?:${alternatives(list)})[\\s(]*$`, 'iu').test(before) || false;
+  if (/[~≈]\s*$/.test(before)) return 'about';
+  if (ends(words.over) || /[>≥]\s*$/.test(before)) return 'over';
+  if (ends(words.under) || /[<≤]\s*$/.test(before)) return 'under';
+  return ends(words.about) ? 'about' : 'exact';
+}
+
+/** Bare numbers of a table whose column's heading names the unit. */
+function inCells({ passage, text, index }: Sentence, words: QuantityWords): TypedQuantity[] {
+  return (passage.cells ?? []).flatMap((cell) => {
+    const start = cell.index - index;
+    const typed = text.slice(start, start + cell.length);
+    const bare = new RegExp(`^\\s*(${numberSource})\\s*$`, 'u').exec(typed);
+    const unit = bare && unitInHeading(cell.heading, words);
+    if (!bare || !unit) return [];
+    const at = start + typed.indexOf(bare[1]!);
+    const quantity = {
+      index: at,
+      end: at + bare[1]!.length,
+      numbers: numbersRead(bare[1]!),
+      manner: 'exact' as const,
+    };
+    return [{ ...quantity, text: `${bare[1]!} ${unit.text}`, unit: unit.text, ...pick(unit.unit) }];
+  });
+}
+
+function unitInHeading(heading: string, words: QuantityWords): { text: string; unit: UnitTyped } | null {
+  const starts = [...heading.matchAll(new RegExp(`(?:^|(?<=[\\s(,/\\[]))${unitSource(words)}`, 'giu'))];
+  for (const { index } of starts.reverse()) {
+    const unit = unitAt(heading.slice(index), words);
+    if (unit !== null) return { text: heading.slice(index, index + unit.length), unit };
+  }
+  return null;
+}
+
+/** "1 lb 4 oz" is one weight, told to the ounce. */
+function joinedPounds(found: readonly TypedQuantity[], text: string): TypedQuantity[] {
+  const joined: TypedQuantity[] = [];
+  for (const each of found) {
+    const last = joined.at(-1);
+    const pounds = last !== undefined && Math.abs(last.factor / each.factor - 16) < 1e-9;
+    if (
+      !pounds ||
+      each.dimension !== 'g' ||
+      !/^[\s,]*(?:(?:and|y)\s+)?$/.test(text.slice(last.end, each.index))
+    ) {
+      joined.push(each);
+      continue;
+    }
+    const numbers = each.numbers.map(({ value, step }) => ({
+      value: value + 16 * last.numbers[0]!.value,
+      step,
+    }));
+    joined.splice(-1, 1, {
+      ...each,
+      index: last.index,
+      text: text.slice(last.index, each.end),
+      numbers,
+      manner: last.manner,
+    });
+  }
+  return joined;
+}

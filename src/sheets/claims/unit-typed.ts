@@ -1,0 +1,101 @@
+import { gramsIn, squareMetresInSquareFoot } from '../../model/units.ts';
+import { phrase } from './phrases.ts';
+import type { QuantityWords } from './quantity-words.ts';
+import type { Dimension, TypedQuantity } from './typed-quantity.ts';
+
+/** An international acre is 4840 square yards of 0.9144 m. */
+const squareMetresIn: Readonly<Record<string, number>> = {
+  m2: 1,
+  ft2: squareMetresInSquareFoot,
+  ha: 10_000,
+  acre: 4840 * 0.9144 ** 2,
+};
+
+const areaSigns: Readonly<Record<string, string>> = {
+  m2: 'm2|m²|m\\^2|sq\\.? ?m\\b',
+  ft2: 'ft2|ft²|sq\\.? ?ft\\.?',
+  ha: 'ha\\b',
+  acre: 'ac\\b',
+};
+
+export interface UnitTyped {
+  dimension: Dimension;
+  factor: number;
+  per: TypedQuantity['per'];
+  /** How many characters it takes. */
+  length: number;
+}
+
+const alternatives = (list: readonly string[]): string =>
+  [...list]
+    .sort((a, b) => b.length - a.length)
+    .map(phrase)
+    .join('|');
+
+/** The words and signs of weights and percent, as the source of a pattern. */
+export function unitSource(words: QuantityWords): string {
+  const weights = alternatives([...Object.values(words.weights).flat(), 't', 'tonne', 'tonnes', 'toneladas']);
+  return `(?:%|${alternatives(words.percent)}|${weights})(?![\\p{L}\\p{N}%])`;
+}
+
+/**
+ * What a unit is, read on from where it begins; null for one that is no weight, yield or percentage, such as a
+ * dose by the litre.
+ */
+export function unitAt(text: string, words: QuantityWords): UnitTyped | null {
+  const base = new RegExp(`^${unitSource(words)}`, 'iu').exec(text)?.[0];
+  if (base === undefined) return null;
+  const at = base.length;
+  if (base === '%' || words.percent.some((each) => new RegExp(`^${phrase(each)}$`, 'iu').test(base)))
+    return { dimension: '%', factor: 1, per: null, length: at };
+  const grams = gramsOf(base, words);
+  if (grams === null) return null;
+  const rest = text.slice(at);
+  const area = areaAfter(rest, words);
+  if (area !== null) {
+    const day = new RegExp(
+      `^\\.?(?:\\s*/\\s*|\\s+(?:${alternatives(words.per)}|and)\\s+|\\s*)(?:${alternatives(words.day)})(?![\\p{L}])`,
+      'iu',
+    ).exec(rest.slice(area.length))?.[0];
+    const length = at + area.length + (day?.length ?? 0);
+    if (day !== undefined)
+      return { dimension: 'g/m2/day', factor: grams / area.squareMetres, per: null, length };
+    return { dimension: 'kg/m2', factor: grams / 1000 / area.squareMetres, per: null, length };
+  }
+  // A tonne is no weight that a small trial cuts.
+  if (grams >= 1e6) return null;
+  const measure = measureAfter(rest, words);
+  if (measure !== null) return { dimension: 'g', factor: grams, per: measure.per, length: at };
+  // By the litre, by the kilogram, by the week: not a weight that was cut.
+  if (new RegExp(`^\\s*(?:/|(?:${alternatives(words.strictPer)})\\s)`, 'iu').test(rest)) return null;
+  return { dimension: 'g', factor: grams, per: null, length: at };
+}
+
+function gramsOf(base: string, words: QuantityWords): number | null {
+  for (const [unit, names] of Object.entries(words.weights)) {
+    // Mg is megagram or magnesium, and G no gram.
+    if (names.includes(base) || (base.length > 2 && names.includes(base.toLowerCase())))
+      return gramsIn[unit]!;
+  }
+  return /^t(?:onn?e(?:s|ladas)?)?$/.test(base) ? 1e6 : null;
+}
+
+function areaAfter(rest: string, words: QuantityWords): { squareMetres: number; length: number } | null {
+  for (const [area, squareMetres] of Object.entries(squareMetresIn)) {
+    const names = alternatives(words.areas[area as keyof QuantityWords['areas']]);
+    const per = `\\s*/\\s*|\\s+(?:${alternatives(words.per)})\\s+`;
+    const found =
+      new RegExp(`^(?:${per})(?:(?:${areaSigns[area]!})|(?:${names})(?!\\p{L}))`, 'iu').exec(rest) ??
+      (area === 'm2' ? /^[\s·]*m(?:[-−]2|⁻²)/u.exec(rest) : null);
+    if (found !== null) return { squareMetres, length: found[0].length };
+  }
+  return null;
+}
+
+function measureAfter(rest: string, words: QuantityWords): { per: NonNullable<TypedQuantity['per']> } | null {
+  for (const [per, names] of Object.entries(words.measures)) {
+    const pattern = `^(?:\\s*/\\s*|\\s+(?:${alternatives(words.per)})\\s+)(?:${alternatives(names)})(?!\\p{L})`;
+    if (new RegExp(pattern, 'iu').test(rest)) return { per: per as NonNullable<TypedQuantity['per']> };
+  }
+  return null;
+}
