@@ -15,9 +15,11 @@ export const standingPages = [
   'data/',
   'data/checks/',
   'check/',
+  'weigh/',
   'methods/',
   'methods/components/',
   'search/',
+  'help/',
   'licence/',
 ];
 
