@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { cultivarIdentity } from '../../src/compare/cultivar-identity.ts';
 import type { Cultivar } from '../../src/model/library.ts';
-import type { Trial } from '../../src/model/trial.ts';
+import type { Factor, Trial } from '../../src/model/trial.ts';
 import { full } from '../publish/example.ts';
 
-type Levels = { id: string; name?: string }[];
+type Levels = Factor['levels'];
 
 function trial(id: string, levels: Levels, species: string, there?: readonly Cultivar[]): Trial {
   const factor = { id: 'cultivar', name: 'Cultivar', kind: 'cultivar' as const, levels };
@@ -74,7 +74,7 @@ describe('a cultivar of another site', () => {
       { id: 'b1', name: 'Elder Siskin' },
       { id: 'b7', name: 'Dusk Pipit' },
     ];
-    const levels = (list: Levels) => list.map(({ id }) => ({ id }));
+    const levels = (list: readonly { id: string }[]) => list.map(({ id }) => ({ id })) as Levels;
     const trials = [
       trial('heron/a', levels(heron), lettuce, heron),
       trial('otter/a', levels(otter), lettuce, otter),
@@ -88,7 +88,7 @@ describe('a cultivar of another site', () => {
     expect(identities([...trials].reverse())).toEqual([...found].reverse());
   });
   test('without a list there goes by the level’s own name, else by its id, never by an id of this site', () => {
-    const levels = [{ id: 'slate-egret' }, { id: 'z', name: 'Cobalt Wren' }];
+    const levels: Levels = [{ id: 'slate-egret' }, { id: 'z', name: 'Cobalt Wren' }];
     expect(identities([trial('otter/a', levels, lettuce, [])])).toEqual([['otter/slate-egret', 'c1']]);
   });
   test('never changes which cultivar a trial of this site means', () => {
