@@ -142,7 +142,9 @@ function restReader(
     if (count !== null && count > mostPlants) reportTooManyPlants(report, table, row, count, whereOf(spot));
     const plot = cell(row, 'plot') ?? '';
     return {
-      ...spot,
+      container: spot.container,
+      row: spot.row,
+      column: spot.column,
       treatment,
       block: blockOf(row, container),
       plot: plot === '' ? null : plot,

@@ -34,23 +34,38 @@ export function openCsv(source: string, delimiter: string): Csv {
   return {
     text,
     delimiter,
-    read: (onRow) => readRows(text, delimiter, onRow),
+    read: (onRow) => (text.includes('"') ? readQuoted : readPlain)(text, delimiter, onRow),
     place: (row, cell) => placeOfCell(text, delimiter, row, cell),
   };
 }
 
-function readRows(
+/** Without a quote in the text a line is a row and its cells lie between the delimiters: nothing is left to parse. */
+function readPlain(
+  text: string,
+  delimiter: string,
+  onRow: (row: CsvRow, isBroken: boolean) => void,
+): CsvFault[] {
+  let line = 1;
+  for (let start = 0; start < text.length; line += 1) {
+    const found = text.indexOf('\n', start);
+    const end = found === -1 ? text.length : found;
+    if (end > start) onRow({ cells: text.slice(start, end).split(delimiter), line, start }, false);
+    start = end + 1;
+  }
+  return [];
+}
+
+function readQuoted(
   text: string,
   delimiter: string,
   onRow: (row: CsvRow, isBroken: boolean) => void,
 ): CsvFault[] {
   const faults: CsvFault[] = [];
-  const quoted = text.includes('"');
   let start = 0;
   let line = 1;
   const step = (result: Papa.ParseStepResult<string[][]>): void => {
     const cells = result.data[0] ?? [];
-    const next = quoted ? result.meta.cursor : 0;
+    const next = result.meta.cursor;
     for (const error of result.errors) {
       const kind = error.code === 'MissingQuotes' ? 'unterminated quote' : 'stray quote';
       // PapaParse gives the offset just after the opening quote.
@@ -58,13 +73,8 @@ function readRows(
       if (faults.at(-1)?.place.line !== place.line) faults.push({ kind, place });
     }
     if (cells.length > 1 || cells[0] !== '') onRow({ cells, line, start }, result.errors.length > 0);
-    if (quoted) {
-      line += countLineFeeds(text, start, next);
-      start = next;
-    } else {
-      line += 1;
-      start = text.indexOf('\n', start) + 1;
-    }
+    line += countLineFeeds(text, start, next);
+    start = next;
   };
   // The parser itself, without PapaParse's outer layer: no guessing of delimiters, no typing, no renaming.
   const parser = new Papa.Parser({ delimiter, newline: '\n', quoteChar: '"', step: step as never });

@@ -26,6 +26,7 @@ export default rule;
 function check({ metadata, harvest, layout }: Facts, report: Report): void {
   const variable = weighedVariable(metadata.draft.variables);
   if (variable === null || harvest === null || layout === null || !harvest.complete) return;
+  if (!(metadata.draft.containers ?? []).some((one) => one.weighed_total !== undefined)) return;
   const byContainer = Map.groupBy(harvest.records, ({ container }) => container);
   for (const [index, { id, weighed_total: total }] of (metadata.draft.containers ?? []).entries()) {
     const records = byContainer.get(id);

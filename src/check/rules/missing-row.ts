@@ -71,7 +71,9 @@ function lookForRows(
 }
 
 function lackingPlants(harvest: Harvest, position: number, cut: number, plants: number): string[] {
-  const records = (recordsByPosition(harvest).get(position) ?? []).map((index) => harvest.records[index]!);
+  const records = recordsByPosition(harvest)
+    .at(position)
+    .map((index) => harvest.records[index]!);
   const there = new Set(records.filter((one) => one.cut === cut).map(({ plant }) => plant));
   // A row without a plant number is the pot weighed whole.
   if (there.has(null)) return [];

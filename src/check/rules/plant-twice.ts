@@ -18,8 +18,8 @@ export default rule;
 
 function check({ harvest, layout }: Facts, report: Report): void {
   if (harvest === null || layout === null) return;
-  for (const [positionIndex, indexes] of recordsByPosition(harvest)) {
-    if (indexes.length < 2 || areApart(indexes, harvest.records)) continue;
+  for (const [positionIndex, indexes] of recordsByPosition(harvest).several) {
+    if (areApart(indexes, harvest.records)) continue;
     const plants = layout.positions[positionIndex]?.plants ?? 1;
     const lines = new Map<string, number>();
     const wholePot = new Map<number, number>();

@@ -1,6 +1,7 @@
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { whereOf } from '../grid.ts';
+import { indexesWhere } from '../indexes-where.ts';
 import { positionPlace } from '../places.ts';
 
 const rule: Rule = {
@@ -20,7 +21,7 @@ function check({ layout, metadata }: Facts, report: Report): void {
     // A blank cell of a block column is reported where it is read.
     if (name === 'block' && layout.table.index.has('block')) continue;
     if (name === 'block' && metadata.lost.has('containers.block')) continue;
-    const without = layout.positions.flatMap((position, index) => (position[name] === null ? [index] : []));
+    const without = indexesWhere(layout.positions, (position) => position[name] === null);
     if (without.length === 0 || without.length === layout.positions.length) continue;
     const said = new Set<string>();
     for (const index of without) {

@@ -36,7 +36,9 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
   )
     return;
   const unit = metadata.draft.harvest?.columns?.['pot_total']?.unit ?? unitInFile(metadata, variable);
-  for (const indexes of recordsByPosition(harvest).values()) {
+  const { at } = recordsByPosition(harvest);
+  for (let position = 0; position < layout.positions.length; position += 1) {
+    const indexes = at(position);
     const byCut = Map.groupBy(indexes, (index) => harvest.records[index]!.cut);
     for (const inCut of byCut.values()) {
       const withTotal = inCut.filter((index) => harvest.records[index]!.potTotal !== null);

@@ -19,8 +19,8 @@ const over = new Set<string>(['dead', 'culled', 'not planted']);
 
 function check({ harvest }: Facts, report: Report): void {
   if (harvest === null) return;
-  for (const indexes of recordsByPosition(harvest).values()) {
-    if (indexes.length < 2 || !indexes.some((index) => over.has(harvest.records[index]!.status))) continue;
+  for (const indexes of recordsByPosition(harvest).several.values()) {
+    if (!indexes.some((index) => over.has(harvest.records[index]!.status))) continue;
     const ended = new Map<number | null, { cut: number; status: string; line: number }>();
     const inOrder = [...indexes].sort((a, b) => harvest.records[a]!.cut - harvest.records[b]!.cut);
     for (const index of inOrder) {
