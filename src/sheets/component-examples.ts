@@ -1,3 +1,4 @@
+import { levelNames, treatmentName } from '../compute/format/level-names.ts';
 import type { FactSheet } from '../model/fact-sheet.ts';
 import type { Library } from '../model/library.ts';
 import { readFactSheet } from '../read/read-fact-sheet.ts';
@@ -22,15 +23,29 @@ export function componentExamples(library: Library): ComponentExample[] {
   }));
 }
 
-function exampleTrials({ trials }: Library): ExampleTrial[] {
+function exampleTrials({ trials, cultivars }: Library): ExampleTrial[] {
   const found = trials.flatMap((item): (ExampleTrial & { tested: boolean })[] => {
-    const [first, second] = item.findings?.treatments ?? [];
+    const [first, ...others] = item.findings?.treatments ?? [];
     if (first === undefined) return [];
+    const names = levelNames(item.trial, cultivars);
+    const second = others[0] ?? first;
     const tested = item.findings?.inference.some(({ verdict }) => verdict === 'tested') ?? false;
-    const treatment = written((second ?? first).treatment);
-    return [{ item, treatment, other: written(first.treatment), tested }];
+    const of = ({ treatment }: typeof first) => treatmentName(item.trial, treatment, names);
+    return [
+      {
+        item,
+        treatment: written(second.treatment),
+        other: written(first.treatment),
+        name: of(second),
+        otherName: of(first),
+        tested,
+      },
+    ];
   });
-  return [...found.filter(({ tested }) => tested), ...found.filter(({ tested }) => !tested)];
+  // Names read more easily than numbers: a trial of cultivars comes first where one was tested.
+  const rank = ({ tested, name }: (typeof found)[number]): number =>
+    (tested ? 0 : 2) + (/\d/.test(name) ? 1 : 0);
+  return found.sort((a, b) => rank(a) - rank(b));
 }
 
 function firstThatWorks(

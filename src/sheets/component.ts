@@ -10,6 +10,8 @@ export interface ComponentAttribute {
   needed?: boolean;
   /** The only values that it can have; absent where other text may stand. */
   choices?: readonly string[];
+  /** What each of the choices stands for, where its name does not say it. */
+  choiceMeanings?: Readonly<Record<string, string>>;
   /** The form of its value, and that form in words. */
   form?: { pattern: RegExp; words: string };
   /** What it says, for the page of components. */
@@ -22,6 +24,9 @@ export interface ExampleTrial {
   /** As `where` names them. */
   treatment: string;
   other: string;
+  /** As a reader sees them. */
+  name: string;
+  otherName: string;
 }
 
 /** A component that a fact sheet may have. The check and the page of components both read this. */

@@ -24,8 +24,10 @@ export const difference: SheetComponent = {
     digitsAttribute,
     trialAttribute,
   ],
-  example: ({ treatment, other }) =>
-    other === treatment ? null : `It gave <Difference a="${treatment}" b="${other}" /> than ${other}.`,
+  example: ({ treatment, other, name, otherName }) =>
+    other === treatment
+      ? null
+      : `${name} gave <Difference a="${treatment}" b="${other}" /> than ${otherName}.`,
   resolve(asked) {
     const found = askedFindings(asked);
     if (found === null) return null;
