@@ -11,6 +11,7 @@ import { report } from './check.ts';
 import { contentFolder, outputFolder, root } from './folders.ts';
 import { libraryOf } from './library-of.ts';
 import { loadContent } from './load-content.ts';
+import { makeOfflineWorker } from './make-offline-worker.ts';
 import { makePhotographs } from './make-photographs.ts';
 import { makeSearch } from './make-search.ts';
 import { writeFiles } from './write-files.ts';
@@ -50,6 +51,7 @@ async function writeSite(library: Library, beside: readonly PublishedFile[], out
   process.chdir(root);
   await buildPages({ root, outDir: output, site: origin, base: pathname, logLevel: 'warn' });
   await writeFiles(library, beside, output);
+  await makeOfflineWorker(library, output);
 }
 
 /**

@@ -17,6 +17,10 @@ export const rooms = {
   draw: ['model', 'compute'],
   publish: ['model', 'compute', 'compare'],
   sheets: ['model', 'read', 'check', 'compute', 'compare', 'draw', 'publish'],
+  // A trial folder drawn up, checked and weighed up before anything is sown.
+  plan: ['model', 'read', 'check', 'statistics', 'compute', 'publish'],
+  // A weigh-in as it goes on, in the browser.
+  weigh: ['model', 'read', 'check', 'statistics', 'compute', 'draw'],
 };
 
 /** Packages that only one room may know. */
