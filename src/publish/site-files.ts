@@ -18,6 +18,7 @@ import { parquetFile } from './parquet.ts';
 import { jsonFile, textFile, type PublishedFile } from './published-file.ts';
 import { siteDataPackage } from './site-data-package.ts';
 import { sitemap } from './sitemap.ts';
+import { weighTrials } from './weigh-trials.ts';
 
 /** The table across trials, with what its columns hold. */
 function allWeights(library: Library): PublishedFile[] {
@@ -103,6 +104,7 @@ export const siteFiles = madeOnce('site-files', (library: Library): PublishedFil
       catalog(library),
     ),
     ...exampleFolder(library),
+    ...weighTrials(library),
     textFile('feed.xml', 'application/atom+xml', 'Every release, newest first (Atom).', feed(library)),
     textFile('sitemap.xml', 'application/xml', 'Every page, for search engines.', sitemap(library)),
     textFile(
