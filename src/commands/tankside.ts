@@ -10,6 +10,7 @@ const commands = new Map<string, () => Promise<Command>>([
   ['check', () => import('./check.ts')],
   ['findings', () => import('./findings.ts')],
   ['seasons', () => import('./seasons.ts')],
+  ['plan', () => import('./plan.ts')],
   ['gather', () => import('./gather.ts')],
   ['release', () => import('./release.ts')],
   ['build', () => import('./build.ts')],

@@ -6,6 +6,11 @@ export const usage = `Usage: npm run -s tankside -- <verb> [folder] [options]
                        [--json] for programs, [--github] as remarks of a Git host's checks
   findings <folder>    print a trial's findings as JSON
   seasons [folder]     print the seasons compared of a content folder as JSON
+  plan [folder]        propose arrangements that can answer a question, and write the trial folder of one
+                       --question <text> --crop <name> --season <name and year> --factor <name=level,level[@container]>
+                       --container <id=3x4[@block]> --allot container|plot|position [--check <level>]
+                       [--plot 2x2] [--border 1] [--seedlings <number>] [--variation <percent>] [--seed <number>]
+                       [--choose <number>] [--unreplicated] [--title] [--site] [--setting] [--person] [--licence] [--kind]
   release <folder>     freeze a trial's files as a new version   --note <what changed> [--level patch|minor|major]
   gather [folder]      fetch the trials of the other sites that site.yaml lists, to compare with one's own
   build                check, compute and write the site to dist/

@@ -40,10 +40,12 @@ export interface PlannedAnalysis {
  * Null where fewer than two treatments are laid out.
  *
  * @param others the site's trials, whose errors tell how much units of this crop vary
+ * @param stated the coefficient of variation to reckon with instead, in percent
  */
 export function plannedAnalysis(
   trial: Trial,
   others: readonly { trial: Trial; findings: Findings | null }[],
+  stated?: number,
 ): PlannedAnalysis | null {
   // Only where they stand matters: nothing has been weighed.
   const observations = trial.positions.map((position) => ({ position, value: 0 }));
@@ -54,7 +56,8 @@ export function plannedAnalysis(
   const design = analysisDesign(trial, observations);
   const degrees = errorDegrees(design);
   const units = unitsOfFactors(trial, observations);
-  const variation = variationOf(trial, others);
+  const variation =
+    stated === undefined ? variationOf(trial, others) : { percent: stated, from: say('as stated') };
   const terms = design.terms.map((term): PlannedTerm => {
     const errorDf = degrees.get(stratumOf(design, term.unit)) ?? 0;
     const counts = Object.values(units.find(({ factor }) => factor === term.name)?.replicates ?? {});
