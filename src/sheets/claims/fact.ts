@@ -13,7 +13,8 @@ export type FactKind =
   | 'spread'
   | 'limits'
   | 'quartiles'
-  | 'place';
+  | 'place'
+  | 'planning';
 
 /** A number that a trial bears out. */
 export interface Fact {

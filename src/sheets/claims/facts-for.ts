@@ -1,3 +1,4 @@
+import type { Treatment } from '../../model/trial.ts';
 import type { Fact, FactKind } from './fact.ts';
 import type { NamedLevel } from './named-levels.ts';
 import { says } from './phrases.ts';
@@ -23,7 +24,8 @@ function kindsFor(sentence: string, { manner }: TypedQuantity, words: QuantityWo
   const only = told('average') && !told('extreme') && !told('total');
   if (!only) for (const kind of ['extreme', 'total'] as const) kinds.add(kind);
   if (told('single')) for (const kind of ['single', 'extreme'] as const) kinds.add(kind);
-  for (const kind of ['spread', 'limits', 'quartiles', 'place'] as const) if (told(kind)) kinds.add(kind);
+  for (const kind of ['spread', 'limits', 'quartiles', 'place', 'planning'] as const)
+    if (told(kind)) kinds.add(kind);
   if (manner === 'range')
     for (const kind of ['limits', 'quartiles', 'extreme', 'single'] as const) kinds.add(kind);
   if (manner === 'spread') for (const kind of ['spread', 'limits'] as const) kinds.add(kind);
@@ -50,9 +52,12 @@ export function factsOfNamed(
   words: QuantityWords,
 ): readonly Fact[] {
   if (named.length === 0 || says(sentence, words.others)) return facts;
-  return facts.filter(
-    ({ treatments }) =>
-      treatments.length === 0 ||
-      treatments.some((treatment) => named.some(({ factor, level }) => treatment[factor] === level)),
-  );
+  const isNamed = (treatment: Treatment): boolean =>
+    named.some(({ factor, level }) => treatment[factor] === level);
+  // Where two are named, a difference is theirs.
+  const pair = new Set(named.map(({ level }) => level)).size > 1;
+  return facts.filter(({ treatments, kind }) => {
+    if (treatments.length === 0) return true;
+    return pair && kind === 'difference' ? treatments.every(isNamed) : treatments.some(isNamed);
+  });
 }

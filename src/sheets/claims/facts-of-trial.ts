@@ -39,7 +39,7 @@ export function factsOfTrial(trial: Trial, findings: Findings, cultivars: readon
 function planningFacts({ next_trial: cases, inference }: Findings): Fact[] {
   const about = {
     dimension: '%' as const,
-    kind: 'spread' as const,
+    kind: 'planning' as const,
     treatments: [],
     measure: null,
     component: null,
@@ -48,7 +48,6 @@ function planningFacts({ next_trial: cases, inference }: Findings): Fact[] {
     ...cases.flatMap(({ difference_percent: difference, power, cv_used: cv }): Fact[] => [
       {
         ...about,
-        kind: 'difference',
         value: difference,
         words: 'a difference that a next trial is reckoned for',
       },

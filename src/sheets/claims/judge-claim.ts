@@ -50,17 +50,26 @@ function answerOf(claim: Claim, judged: readonly Judged[], named: readonly Named
   // With nobody named to compare with, one that is told apart bears out "better", and all must be for "heaviest".
   if (unsure !== undefined && (claim.overAll || !others || told.length === 0))
     return { kind: 'not told apart', pair: unsure };
-  if (claim.direction === 'unlike' || named.length !== 2) return { kind: 'borne out' };
-  // Which of the two is spoken of is known where one stands before the claim and one behind it.
-  const [first, second] = named;
-  const between = first!.index < claim.index && second!.index > claim.index;
-  const [pair] = judged;
-  const reverse = between && pair !== undefined && pair.verdict !== claim.direction;
-  return reverse ? { kind: 'the reverse', pair } : { kind: 'borne out' };
+  // Which are spoken of is known where some stand before the claim and others behind it.
+  const { before, behind } = around(claim, named);
+  if (claim.direction === 'unlike' || before.length === 0 || behind.length === 0)
+    return { kind: 'borne out' };
+  const pair = told.find(({ verdict }) => verdict !== claim.direction);
+  return pair === undefined ? { kind: 'borne out' } : { kind: 'the reverse', pair };
+}
+
+function around(
+  { index }: Claim,
+  named: readonly NamedLevel[],
+): { before: NamedLevel[]; behind: NamedLevel[] } {
+  return {
+    before: named.filter((each) => each.index < index),
+    behind: named.filter((each) => each.index > index),
+  };
 }
 
 /** Which pairs a claim is about: those of the levels named, of the one named and the others, or all. */
-function pairsOf({ overAll }: Claim, named: readonly NamedLevel[], trial: Trial): [NamedLike, NamedLike][] {
+function pairsOf(claim: Claim, named: readonly NamedLevel[], trial: Trial): [NamedLike, NamedLike][] {
   const factors = trial.metadata.factors ?? [];
   const factor = factors.find(({ id }) => named.some((each) => each.factor === id)) ?? factors[0];
   if (factor === undefined) return [];
@@ -70,7 +79,10 @@ function pairsOf({ overAll }: Claim, named: readonly NamedLevel[], trial: Trial)
   if (first === undefined)
     return levels.flatMap((a, at) => levels.slice(at + 1).map((b): [NamedLike, NamedLike] => [a, b]));
   const others = levels.filter(({ level }) => level !== first.level);
-  if (rest.length === 0 || overAll) return others.map((b) => [first, b]);
+  if (rest.length === 0 || claim.overAll) return others.map((b) => [first, b]);
+  const { before, behind } = around(claim, of);
+  if (before.length > 0 && behind.length > 0)
+    return before.flatMap((a) => behind.map((b): [NamedLike, NamedLike] => [a, b]));
   return rest.map((b) => [first, b]);
 }
 

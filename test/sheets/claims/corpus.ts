@@ -1,0 +1,165 @@
+/** Sentences of fact sheets, and what the check of claims is to say of each. */
+export interface Judgement {
+  /** In English; the Spanish ones say so. */
+  language?: 'es';
+  text: string;
+  /** The typed numbers that no finding bears out, in their order. */
+  typed?: readonly string[];
+  /** The words that claim what the trial does not bear out. */
+  claims?: string;
+  /** Something that the message has to say. */
+  says?: string;
+}
+
+/**
+ * Of autumn-lettuce-2025, which was tested. By hand from harvest.csv: per plant set Cobalt Wren (the check) 131.0 g
+ * (111 to 160), Russet Plover 181.9 g (150 to 215), Slate Egret 133.4 g (145.5 g of those harvested, one died). Tank
+ * T1 gave 1251 g. Russet Plover is told apart from both others, and those two not from one another.
+ */
+export const tested: readonly Judgement[] = [
+  // Numbers that are findings, however they are written.
+  { text: 'Russet Plover gave 182 g a head.' },
+  { text: 'Russet Plover gave 181.9 g a head.' },
+  { text: 'Russet Plover gave 6.4 oz a head.' },
+  { text: 'Russet Plover gave 0.40 lb a head, which is 6.42 ounces.' },
+  { text: 'Russet Plover averaged about 180 g, and Cobalt Wren about 130 g.' },
+  { text: 'A head of Russet Plover weighed nearly half a pound at best, and 215 grams at the most.' },
+  { text: 'Cobalt Wren, Slate Egret and Russet Plover gave 131, 133 and 182 g.' },
+  { text: 'Heads of Russet Plover weighed 150–215 g.' },
+  { text: 'Heads of Russet Plover weighed 150 to 215 g.' },
+  { text: 'Russet Plover gave 51 g more than the check.' },
+  { text: 'Russet Plover gave 39% more than the check.' },
+  { text: 'Russet Plover yielded 3.0 kg/m2, Cobalt Wren 2.2 kg per square metre.' },
+  { text: 'Russet Plover yielded 9.9 oz per square foot.' },
+  { text: 'Tank T1 gave 1,251 g in all, which is 2 lb 12 oz.' },
+  { text: 'Of Slate Egret, 92% of the plants were harvested.' },
+  { text: 'Those of Slate Egret that were harvested weighed 145.5 g, with the dead one counted 133 g.' },
+  { text: 'The interval of the difference runs from 10 to 91 g.' },
+  { text: 'Over 180 g a head is more than we hoped for from Russet Plover.' },
+  { text: 'The heaviest head of Russet Plover weighed 215 g.' },
+  // Numbers that are none.
+  { text: 'Russet Plover gave 192 g a head.', typed: ['192 g'], says: 'the nearest is' },
+  { text: 'Russet Plover gave 7.1 oz a head.', typed: ['7.1 oz'] },
+  { text: 'About 170 g is what Russet Plover averaged.', typed: ['170 g'] },
+  { text: 'Heads of Russet Plover weighed 140–220 g.', typed: ['140 g', '220 g'] },
+  { text: 'Cobalt Wren averaged 182 g.', typed: ['182 g'], says: 'of Russet Plover' },
+  { text: 'Russet Plover gave 25% more than the check.', typed: ['25%'] },
+  { text: 'Russet Plover yielded 4.1 kg/m2.', typed: ['4.1 kg/m2'] },
+  { text: 'Russet Plover yielded 1.4 lb per square foot.', typed: ['1.4 lb per square foot'] },
+  { text: 'Tank T1 gave 1,350 g in all.', typed: ['1,350 g'] },
+  { text: 'Russet Plover gave 182 g a tray.', typed: ['182 g'] },
+  { text: 'Cobalt Wren gave half a kilo a head.', typed: ['half a kilo'] },
+  { text: 'Over 200 g a head is what Russet Plover averaged.', typed: ['200 g'] },
+  { text: 'Only 70% of the plants of Slate Egret were harvested.', typed: ['70%'] },
+  {
+    text: '| Cultivar | Weight, g |\n|---|---|\n| Russet Plover | 182 |\n| Cobalt Wren | 141 |',
+    typed: ['141 g'],
+  },
+  // Numbers that are no findings of weight, and not held against them.
+  { text: 'Each litre holds 1.0 g of Base 5-11-26 and 0.66 g of calcium nitrate.' },
+  { text: 'The solution holds 100 mg/L of nitrogen and 23 g per litre of nothing.' },
+  { text: 'For the tank of 50 L, dissolve 33 g in warm water first.' },
+  { text: 'Weigh 50 g of the salt, and stir.' },
+  { text: 'The scale reads to 1 g.' },
+  { text: 'Weights were taken to the nearest 2 g.' },
+  { text: 'The pots are 8 oz cups, and the salts came in 5 kg bags.' },
+  { text: 'Lettuce fetched 12 euros per 1 kg.' },
+  { text: 'The tanks are 117 cm by 57 cm, 12 m from the wall, and were cut on 20 October 2025.' },
+  { text: 'Nights fell to 5 C, humidity was 80%, and a shade cloth of 50% hung above.' },
+  { text: 'We used the solution at 75% strength for the first week.' },
+  { text: 'The 95% interval is wide.' },
+  { text: 'We sowed 2 g of seed.' },
+  { text: 'The label says <Quoted>heads of 400 g</Quoted>.' },
+  { text: '> Heads of 400 g, it outyields them all.' },
+  { text: 'It gave <Value of="mean" where="cultivar=slate-egret" /> on average.' },
+  { text: 'The law allows 5000 mg of nitrate per kg.' },
+  { text: '| Salt | g |\n|---|---|\n| Calcium nitrate | 66 |' },
+  // Claims that the trial bears out, or that are none.
+  { text: 'Russet Plover outyielded Cobalt Wren.' },
+  { text: 'Russet Plover outweighed the check.' },
+  { text: 'Russet Plover was significantly heavier than Slate Egret.' },
+  { text: 'Russet Plover was the heaviest of the three cultivars.' },
+  { text: 'Cobalt Wren gave less than Russet Plover.' },
+  { text: 'Cobalt Wren was outyielded by Russet Plover.' },
+  { text: 'Slate Egret did not outyield the check.' },
+  { text: 'Slate Egret was no heavier than Cobalt Wren.' },
+  { text: 'No newcomer but one outyielded the check.' },
+  { text: 'Does Slate Egret outyield the check?' },
+  { text: 'We wondered whether Slate Egret outyields the check.' },
+  { text: 'The trial could not tell whether Slate Egret is heavier than Cobalt Wren.' },
+  { text: 'Slate Egret may be better than Cobalt Wren in a longer trial.' },
+  { text: 'Slate Egret tasted better than Cobalt Wren.' },
+  { text: 'Cut leaves early in the day for better keeping.' },
+  { text: 'Higher tanks and better light would help the cultivars.' },
+  { text: 'The heaviest head of Slate Egret was by the wall.' },
+  {
+    text: 'Slate Egret gave <Difference a="cultivar=slate-egret" b="cultivar=cobalt-wren" /> than Cobalt Wren.',
+  },
+  { text: 'The packet says that it is <Quoted>better than any Cobalt Wren</Quoted>.' },
+  // Claims that it does not bear out.
+  { text: 'Slate Egret outyielded Cobalt Wren.', claims: 'outyielded', says: 'too little for this trial' },
+  { text: 'Slate Egret was heavier than the check.', claims: 'heavier' },
+  { text: 'Slate Egret did better than Cobalt Wren.', claims: 'better' },
+  { text: 'Slate Egret is not only pretty, it outweighs the check.', claims: 'outweighs' },
+  { text: 'Cobalt Wren outyielded Russet Plover.', claims: 'outyielded', says: 'the reverse' },
+  { text: 'Slate Egret did not bolt, and it outyielded the check.', claims: 'outyielded' },
+  { text: 'Slate Egret was the heaviest cultivar.', claims: 'heaviest' },
+  { text: 'Grey Egret outyielded Blue Wren.', claims: 'outyielded' },
+  { text: 'Both newcomers, Russet Plover and Slate Egret, outyielded the check.', claims: 'outyielded' },
+  {
+    text: 'Slate Egret was significantly heavier than Cobalt Wren.',
+    claims: 'significantly',
+    says: 'write "Slate Egret gave 2 g a plant more than Cobalt Wren, too little',
+  },
+  // Spanish.
+  { language: 'es', text: 'Russet Plover dio 182 g por planta y superó a Cobalt Wren.' },
+  { language: 'es', text: 'Russet Plover rindió 3,0 kg/m2, unos 180 g por planta.' },
+  { language: 'es', text: 'El depósito T1 dio 1.251 g en total.' },
+  { language: 'es', text: 'Slate Egret no superó al testigo.' },
+  {
+    language: 'es',
+    text: 'Disolver 33 g de nitrato de calcio en 50 L de agua; con 2,5 g de sal por litro basta.',
+  },
+  { language: 'es', text: 'El intervalo del 95 % es ancho y la humedad fue del 80 %.' },
+  { language: 'es', text: 'Russet Plover dio 192 g por planta.', typed: ['192 g'] },
+  {
+    language: 'es',
+    text: 'Russet Plover rindió 4,1 kg por metro cuadrado.',
+    typed: ['4,1 kg por metro cuadrado'],
+  },
+  { language: 'es', text: 'Slate Egret superó a Cobalt Wren.', claims: 'superó', says: 'demasiado poco' },
+  { language: 'es', text: 'Slate Egret es mejor que el testigo.', claims: 'mejor' },
+];
+
+/**
+ * Of four-lettuces-2024, one tank for each cultivar, which tested nothing. Means by hand: Cobalt Wren 148.3 g,
+ * Russet Plover 172.1 g, Slate Egret 158.3 g, Umber Dotterel 127.1 g.
+ */
+export const untested: readonly Judgement[] = [
+  { text: 'Russet Plover gave 172 g a head and Umber Dotterel 127 g.' },
+  { text: 'Russet Plover gave 24 g a head over what Cobalt Wren gave.' },
+  { text: 'This trial cannot say which lettuce is better than another.' },
+  { text: 'What one tank did better than another may be chance.' },
+  { text: 'Tip burn was worse near the wall.' },
+  { text: 'The weather was better than the year before.' },
+  { text: 'Russet Plover had the better colour.' },
+  { text: 'Russet Plover outyielded the check.', claims: 'outyielded', says: 'did not test' },
+  { text: 'Russet Plover gave a significantly larger crop.', claims: 'significantly' },
+  { text: 'There was a significant difference between the lettuces.', claims: 'significant' },
+  { text: 'Russet Plover was the best cultivar.', claims: 'best' },
+  { text: 'Umber Dotterel yielded less than the rest.', claims: 'yielded less' },
+  { text: 'Russet Plover gave 24 g more than Cobalt Wren.', claims: 'more than' },
+  {
+    text: 'Slate Egret beat Cobalt Wren.',
+    claims: 'beat',
+    says: 'write "Slate Egret gave 10 g a plant more than Cobalt Wren here, and whether it would again',
+  },
+  { text: 'Slate Egret gave 185 g a head.', typed: ['185 g'] },
+  {
+    language: 'es',
+    text: 'Russet Plover rindió más que el testigo.',
+    claims: 'rindió más',
+    says: 'no puede decir',
+  },
+  { language: 'es', text: 'Este ensayo no permite distinguir si Russet Plover es mejor.' },
+];
