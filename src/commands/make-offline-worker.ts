@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { languageOf } from '../model/language.ts';
 import type { Library } from '../model/library.ts';
 import { offlineWorker } from '../publish/offline-worker.ts';
 import { weighTrialPath } from '../publish/weigh-trials.ts';
@@ -13,7 +14,7 @@ export async function makeOfflineWorker(library: Library, output: string): Promi
   const { pathname } = new URL(library.site.url);
   const base = pathname.replace(/\/*$/, '/');
   const files = [
-    ...(await partsOf(output, `${page}index.html`)),
+    ...(await partsOf(output, `${page}index.html`)).filter((part) => isNeeded(part, library.site.language)),
     'icon.svg',
     `${page}app.webmanifest`,
     // A trial that still grows is opened beside its tanks; of one that is finished nobody needs more than its page.
@@ -28,6 +29,11 @@ export async function makeOfflineWorker(library: Library, output: string): Promi
   const version = hash.digest('hex').slice(0, 16);
   const addresses = [page, ...files].map((file) => base + file);
   await writeFile(join(output, page, 'offline.js'), offlineWorker(version, base + page, addresses));
+}
+
+/** The words of other languages are loaded only by a page in one of them. */
+function isNeeded(part: string, language = 'en'): boolean {
+  return !part.startsWith('assets/messages.') || languageOf(language) !== 'en';
 }
 
 /** The scripts, styles and fonts that a page names, and all that those name in turn. Their names hold their hash. */

@@ -67,19 +67,19 @@ export async function showFinish(session: Session, today: () => string): Promise
   said.textContent = say('Checking …');
   part('finish-problems').replaceChildren();
   const out = await load();
-  const all = out.trialEdits(state, today());
+  const edits = out.trialEdits(state, today());
   const offered = {
-    cuts: all.cuts !== null,
-    totals: all.totals.length > 0,
-    events: all.events.length > 0,
-    status: all.finish,
+    cuts: edits.cuts !== null,
+    totals: edits.totals.length > 0,
+    events: edits.events.length > 0,
+    status: edits.finish,
   };
   for (const [name, is] of Object.entries(offered)) part(`edit-${name}-choice`).hidden = !is;
   const isAnything = Object.values(offered).some(Boolean);
   part('edits').hidden = !isAnything;
   part('edits-folder').hidden = session.opened.files === null;
   part('edits-site').hidden = session.opened.files !== null;
-  part('edits-lines').textContent = out.editLines(all).join('\n');
+  part('edits-lines').textContent = out.editLines(edits).join('\n');
   const problems = out.problemsOf(session, today());
   said.textContent =
     problems.length === 0
@@ -87,12 +87,15 @@ export async function showFinish(session: Session, today: () => string): Promise
       : out.hasError(problems)
         ? say('The check finds something to mend before the trial can be called finished:')
         : say('The check lets it pass, and asks:');
+  // Alike ones are said once.
+  const alike = Map.groupBy(problems, ({ file, message }) => `${file}: ${message}`);
+  const lines = [...alike].map(([text, all]) =>
+    all.length === 1 ? text : say('{problem} ({count} times)', { problem: text, count: all.length }),
+  );
   part('finish-problems').replaceChildren(
-    ...problems
-      .slice(0, mostShown)
-      .map((problem) => make('li', { text: `${problem.file}: ${problem.message}` })),
-    ...(problems.length > mostShown
-      ? [make('li', { text: say('and {count} more', { count: problems.length - mostShown }) })]
+    ...lines.slice(0, mostShown).map((text) => make('li', { text })),
+    ...(lines.length > mostShown
+      ? [make('li', { text: say('and {count} more', { count: lines.length - mostShown }) })]
       : []),
   );
   const files = out.tableFiles(session);

@@ -30,7 +30,7 @@ export function mapView(onChoose: (place: Place) => void): MapView {
   };
 
   const build = (state: WeighState, container: Container): void => {
-    const { columnsReversed, top, bottom, left, right } = orientationOf(container);
+    const { columnsReversed, top, left, right } = orientationOf(container);
     const columns = Array.from({ length: container.columns }, (_, index) =>
       columnsReversed ? container.columns - index : index + 1,
     );
@@ -59,15 +59,13 @@ export function mapView(onChoose: (place: Place) => void): MapView {
       head,
       make('tbody', {}, ...rows),
     );
-    const sides = [left === null ? '' : `◂ ${left}`, right === null ? '' : `${right} ▸`];
-    region.replaceChildren(
-      ...(top === null ? [] : [make('p', { class: 'landmark', text: `▴ ${top}` })]),
-      ...(sides.join('') === ''
-        ? []
-        : [make('p', { class: 'landmark sides' }, ...sides.map((side) => make('span', { text: side })))]),
-      table,
-      ...(bottom === null ? [] : [make('p', { class: 'landmark', text: `▾ ${bottom}` })]),
-    );
+    const landmarks = [
+      left === null ? '' : `◂ ${left}`,
+      top === null ? '' : `▴ ${top}`,
+      right === null ? '' : `${right} ▸`,
+    ];
+    part('weigh-landmarks').replaceChildren(...landmarks.map((text) => make('span', { text })));
+    region.replaceChildren(table);
     for (const key of cells.keys()) fill(state, key);
   };
 

@@ -18,16 +18,16 @@ export function showTotals(session: Session): void {
   list.replaceChildren(
     ...totals.map((total) => {
       const words = make('p', { attributes: { id: `total-said-${total.container}` } });
-      const tell = (): void => {
+      const refresh = (): void => {
         const now = containerTotals(session.state()).find(({ container }) => container === total.container);
         if (now !== undefined) words.textContent = totalWords(now, form.unit);
       };
-      tell();
+      refresh();
       const label = say('Total of {container}, {unit}', { container: total.container, unit: form.unit });
       const box = numberBox(label, total.total, form, (value) => {
         const { cut } = session.state();
         session.enter({ kind: 'total', container: total.container, cut, value }, session.draft());
-        tell();
+        refresh();
       });
       return make('li', {}, make('h3', { text: total.container }), box, words);
     }),

@@ -24,6 +24,8 @@ function show(view: View): void {
   for (const each of views) part(`view-${each}`).hidden = each !== view;
   part('weigh-menu').hidden = true;
   part('weigh-bar').hidden = view === 'start' || view === 'set-up';
+  part('weigh-title').hidden = view === 'weighing';
+  part('weigh-place').hidden = view !== 'weighing';
   // At the tank the screen belongs to the keys.
   document.documentElement.classList.toggle('weighing-now', view !== 'start');
   if (session === null) return;

@@ -89,7 +89,7 @@ export function weighingView(onDone: () => void): WeighingView {
     draft = { ...draft, place, values: { ...draft.values, [form.id]: typeKey(before, key, form) } };
     session.type(draft);
     renderFields();
-    ask.hidden = true;
+    showAsk(false);
   }
 
   /** Next variable, or next plant: what the large key does. */
@@ -99,7 +99,7 @@ export function weighingView(onDone: () => void): WeighingView {
       forms.map((form) => [form.id, typedValue(draft.values[form.id] ?? '', form)]),
     );
     if (forms.every(({ id }) => values[id] === '')) return pass();
-    if (values[forms[0]!.id] === '') return tell(say('Type its weight, or tap what became of it.'));
+    if (values[forms[0]!.id] === '') return note(say('Type its weight, or tap what became of it.'));
     const variable = metadata.variables[draft.field]!;
     const question = questionsAbout(variable, values[variable.id]!);
     if (question !== null) return question;
@@ -121,10 +121,12 @@ export function weighingView(onDone: () => void): WeighingView {
     const asks = asksOf(session.state(), place, variable, text);
     if (asks.length === 0) return null;
     asked.add(key);
+    // Digits that follow are the right ones; a digit taken away mends what stands there.
+    isFresh = true;
     const shown = `${text} ${form.unit}`.trim();
     part('weigh-question').textContent = asks.map((each) => askWords(each, shown, form.unit)).join(' ');
     part('weigh-keep').textContent = say('Keep {shown}', { shown });
-    ask.hidden = false;
+    showAsk(true);
     part('weigh-change').focus({ preventScroll: true });
     return undefined;
   }
@@ -154,7 +156,7 @@ export function weighingView(onDone: () => void): WeighingView {
   function advance(after: Place | null): void {
     const state = session.state();
     const open = nextOpen(state, after);
-    ask.hidden = true;
+    showAsk(false);
     if (open === null) {
       map.show(state, place);
       return onDone();
@@ -167,7 +169,7 @@ export function weighingView(onDone: () => void): WeighingView {
     asked = new Set();
     render();
     if (changesContainer)
-      tell(
+      note(
         say('On to {container}. The crate of {before} can be weighed apart: see totals.', {
           container: open.container,
           before,
@@ -184,7 +186,13 @@ export function weighingView(onDone: () => void): WeighingView {
     isFresh = false;
   }
 
-  function tell(text: string): void {
+  /** What asks takes the room of what can wait. */
+  function showAsk(isAsking: boolean): void {
+    ask.hidden = !isAsking;
+    for (const id of ['weigh-statuses', 'weigh-remarks']) part(id).hidden = isAsking;
+  }
+
+  function note(text: string): void {
     part('weigh-note').textContent = text;
   }
 
@@ -194,14 +202,14 @@ export function weighingView(onDone: () => void): WeighingView {
     const done = state.places.filter((each) => isDone(state, each)).length;
     part('weigh-count').textContent = say('{done} of {places}', { done, places: state.places.length });
     const record = recordAt(state, place);
-    tell(
+    note(
       record === null
         ? ''
         : say('Entered: {status}. What you enter now takes its place.', {
             status: statusWords(record.status),
           }),
     );
-    ask.hidden = true;
+    showAsk(false);
     map.show(state, place);
     renderFields();
     remarks.show(draft.remark);
@@ -280,16 +288,15 @@ export function weighingView(onDone: () => void): WeighingView {
     goOn();
   });
   part('weigh-change').addEventListener('click', () => {
-    isFresh = true;
-    ask.hidden = true;
+    showAsk(false);
     next.focus({ preventScroll: true });
   });
   part('weigh-undo').addEventListener('click', () => {
     const taken = session.undo();
-    if (taken === null) return tell(say('There is nothing to take back.'));
+    if (taken === null) return note(say('There is nothing to take back.'));
     show(session);
     isFresh = true;
-    tell(say('Taken back.'));
+    note(say('Taken back.'));
   });
   return {
     show,
