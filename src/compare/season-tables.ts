@@ -63,29 +63,43 @@ export function adjustedMeansTable(entry: Seasons, name: CultivarName): PageTabl
   };
 }
 
-/** Cultivars by trials, holes shown as holes. */
-export function cellsTable(entry: Seasons, name: CultivarName): PageTable {
+/** Cultivars by trials, holes shown as holes; where asked for, only some of the cultivars and the newest trials. */
+export function cellsTable(
+  entry: Seasons,
+  name: CultivarName,
+  only: { cultivars?: ReadonlySet<string>; newest?: number } = {},
+): PageTable {
   const labels = seasonNames(entry.trials);
+  const trials = entry.trials.slice(-(only.newest ?? entry.trials.length));
+  const rows = entry.adjusted_means.filter(({ cultivar }) => only.cultivars?.has(cultivar) ?? true);
+  const part = [
+    ...(rows.length < entry.adjusted_means.length
+      ? [`${String(rows.length)} of ${String(entry.adjusted_means.length)} cultivars`]
+      : []),
+    ...(trials.length < entry.trials.length
+      ? [`the newest ${String(trials.length)} of ${String(entry.trials.length)} trials`]
+      : []),
+  ].join(', ');
   const digits = digitsAcrossSeasons(entry);
   const means = new Map(entry.cells.map(({ cultivar, trial, mean }) => [`${cultivar} ${trial}`, mean]));
   return {
-    caption: "The trials' own means; a dash where a cultivar was not grown",
+    caption: `The trials' own means${part === '' ? '' : ` (${part})`}; a dash where a cultivar was not grown`,
     columns: [
       { heading: 'Cultivar', numeric: false },
-      ...entry.trials.map(({ id, replicated }) => ({
+      ...trials.map(({ id, replicated }) => ({
         heading: `${labels.get(id)!}${replicated ? '' : '*'}`,
         unit: unitInBoth(entry.unit),
         numeric: true,
       })),
     ],
-    rows: entry.adjusted_means.map(({ cultivar }) => ({
+    rows: rows.map(({ cultivar }) => ({
       heading: name(cultivar),
-      cells: entry.trials.map(({ id }): Text => {
+      cells: trials.map(({ id }): Text => {
         const mean = means.get(`${cultivar} ${id}`);
         return mean === undefined ? noNumber : formatBare(mean, entry.unit, digits);
       }),
     })),
-    notes: entry.trials.some(({ replicated }) => !replicated)
+    notes: trials.some(({ replicated }) => !replicated)
       ? [
           '* A trial whose cultivars were not replicated, or that grew one cultivar: it has no error of its own.',
         ]

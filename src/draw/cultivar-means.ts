@@ -7,7 +7,13 @@ import type { Figure } from '../model/figure.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import { quantityLabel } from './both-units.ts';
 import { cultivarMeansTable } from './cultivar-means-table.ts';
-import { type CultivarOrder, type CultivarRow, cultivarRows, setHeading } from './cultivar-rows.ts';
+import {
+  type CultivarOrder,
+  type CultivarRow,
+  cultivarRows,
+  firstRows,
+  setHeading,
+} from './cultivar-rows.ts';
 import { figureId } from './figure-id.ts';
 import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
 import { narrow } from './grid-map.ts';
@@ -22,14 +28,20 @@ import { wrapText } from './wrap-text.ts';
 export interface CultivarMeansOptions {
   order?: CultivarOrder;
   id?: string;
+  /** So many cultivars are drawn at most, beside the check; all where absent. The title says so. */
+  most?: number;
+  /** Trials that are the reader's own and not published: squares, each with these words beside it. */
+  own?: { trials: ReadonlySet<string>; words: string };
 }
 
 const range = [4, 92] as const;
-const lineHeight = 16;
 const labelSize = 12;
-const radius = 4.5;
 /** In a row of more trials than this only the lowest and the highest are labelled; the table has them all. */
 const mostLabels = 6;
+/** The dots of more trials than this are drawn small and close, so that a row keeps to a height that can be looked over. */
+const mostWide = 30;
+const close = { radius: 3, lineHeight: 7, reach: 2 } as const;
+const wide = { radius: 4.5, lineHeight: 16, reach: 0 } as const;
 
 interface Context {
   entry: Seasons;
@@ -38,7 +50,10 @@ interface Context {
   digits: number;
   seasons: ReadonlyMap<string, string>;
   replicated: ReadonlySet<string>;
+  own: NonNullable<CultivarMeansOptions['own']>;
 }
+
+const noneOwn = { trials: new Set<string>(), words: '' };
 
 /**
  * Every trial's mean in a row for each cultivar, labelled with its season, and below them the cultivar's
@@ -50,7 +65,8 @@ export function drawCultivarMeans(
   name: (cultivar: string) => string,
   options: CultivarMeansOptions = {},
 ): Figure {
-  const rows = cultivarRows(entry, name, options.order);
+  const all = cultivarRows(entry, name, options.order);
+  const rows = firstRows(all, entry.check, options.most ?? all.length);
   const shown = rows.flatMap(({ adjusted, cells }) => [
     adjusted.mean,
     ...(adjusted.lower === null ? [] : [adjusted.lower, adjusted.upper!]),
@@ -63,13 +79,14 @@ export function drawCultivarMeans(
     digits: digitsAcrossSeasons(entry),
     seasons: seasonNames(entry.trials),
     replicated: new Set(entry.trials.flatMap(({ id, replicated }) => (replicated ? [id] : []))),
+    own: options.own ?? noneOwn,
   };
   const drawn: string[] = [];
   let y = 4;
   let set = -1;
   for (const row of rows) {
     if (row.set !== set && entry.linked_sets.length > 1) {
-      drawn.push(label(setHeading(entry, rows, row.set), { class: 'aside', x: 0, y: y + 16 }));
+      drawn.push(label(setHeading(entry, all, row.set), { class: 'aside', x: 0, y: y + 16 }));
       y += 28;
     }
     set = row.set;
@@ -79,7 +96,9 @@ export function drawCultivarMeans(
   }
   const id = figureId(options.id ?? '', 'cultivar-means');
   const what = measureAcrossSeasons(entry).replace(/^./, (letter) => letter.toUpperCase());
-  const title = `${what}: each cultivar in every trial, and its adjusted mean`;
+  const which =
+    rows.length < all.length ? `${String(rows.length)} of ${String(all.length)} cultivars` : 'each cultivar';
+  const title = `${what}: ${which} in every trial, and ${rows.length < all.length ? 'their adjusted means' : 'its adjusted mean'}`;
   const description = describe(rows, context);
   return {
     id,
@@ -91,7 +110,10 @@ export function drawCultivarMeans(
       ...drawn,
       valueAxes(context.scale, y, entry.unit),
     ),
-    table: cultivarMeansTable(title, entry, rows, name),
+    // Made when it is asked for: of many trials it is long.
+    get table() {
+      return cultivarMeansTable(title, entry, rows, name);
+    },
   };
 }
 
@@ -105,7 +127,7 @@ function widened(values: readonly number[]): readonly number[] {
 }
 
 function drawRow(row: CultivarRow, context: Context, top: number): { svg: string; height: number } {
-  const { entry, name, scale, digits, seasons, replicated } = context;
+  const { entry, name, scale, digits, seasons, replicated, own } = context;
   const { adjusted, cells } = row;
   const printed = formatQuantity(adjusted.mean, entry.unit, digits);
   const room = narrow - textWidth(`${printed.metric} · ${printed.us ?? ''}`, 13, true) - 10;
@@ -135,9 +157,10 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
   const labelled = new Set(cellsToLabel(cells));
   const dots = cells.map((cell) => ({
     percent: scale.percent(cell.mean),
-    text: labelled.has(cell) ? seasons.get(cell.trial)! : '',
+    text: own.trials.has(cell.trial) ? own.words : labelled.has(cell) ? seasons.get(cell.trial)! : '',
   }));
-  const places = placeLabelledDots(dots, radius, labelSize);
+  const { radius, lineHeight, reach } = cells.length > mostWide ? close : wide;
+  const places = placeLabelledDots(dots, radius, labelSize, reach);
   const stack = Math.max(0, ...places.map(({ line }) => line)) * lineHeight;
   const dotsAt = after + (interval === null ? 32 : 48) + stack;
   const meanAt = dotsAt + 18;
@@ -151,12 +174,8 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
       const away = side === 'left' ? -radius - 4 : radius + 4;
       const anchor = side === 'left' ? 'end' : 'start';
       return (
-        element('circle', {
-          class: replicated.has(cell.trial) ? 'dot' : 'dot open',
-          cx: x,
-          cy: y,
-          r: radius,
-        }) + (text === '' ? '' : label(text, { class: 'tick', x, dx: away, y: y + 4, 'text-anchor': anchor }))
+        dotMark(x, y, radius, replicated.has(cell.trial) ? 'dot' : 'dot open', own.trials.has(cell.trial)) +
+        (text === '' ? '' : label(text, { class: 'tick', x, dx: away, y: y + 4, 'text-anchor': anchor }))
       );
     }),
     interval === null ? '' : intervalMark(scale, interval, meanAt),
@@ -166,6 +185,12 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
     svg: element('g', { class: check === '' ? 'row' : 'row check' }, ...words, ...marks),
     height: meanAt + 22 - top,
   };
+}
+
+/** A dot, or a square for a trial of the reader's own. */
+function dotMark(x: string, y: number, radius: number, kind: string, own: boolean): string {
+  if (!own) return element('circle', { class: kind, cx: x, cy: y, r: radius });
+  return placed(x, y, element('path', { class: kind, d: 'M-4.5-4.5H4.5V4.5H-4.5Z' }));
 }
 
 /** All cells, or of many the lowest and the highest. */
@@ -178,7 +203,7 @@ function cellsToLabel(cells: Seasons['cells']): Seasons['cells'] {
 /** So many adjusted means are said in words; the table has the others. */
 const saidMeans = 8;
 
-function describe(rows: readonly CultivarRow[], { entry, name, digits, replicated }: Context): string {
+function describe(rows: readonly CultivarRow[], { entry, name, digits, replicated, own }: Context): string {
   const said = rows
     .slice(0, saidMeans)
     .map(
@@ -189,8 +214,9 @@ function describe(rows: readonly CultivarRow[], { entry, name, digits, replicate
   const open = entry.trials.some(({ id }) => !replicated.has(id))
     ? ' Open dots are of trials that had no error of their own.'
     : '';
+  const square = entry.trials.some(({ id }) => own.trials.has(id)) ? ` Squares are of ${own.words}.` : '';
   const intervals = rows.some(({ adjusted }) => adjusted.lower !== null)
     ? ' with its own 95% interval, which is no test of a difference'
     : '';
-  return `Dots are the trials’ own means. The diamond is the cultivar’s mean adjusted for the trials it was in${intervals}. Adjusted means: ${said.join('; ')}${more}.${open}`;
+  return `Dots are the trials’ own means. The diamond is the cultivar’s mean adjusted for the trials it was in${intervals}. Adjusted means: ${said.join('; ')}${more}.${open}${square}`;
 }

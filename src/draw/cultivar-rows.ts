@@ -19,12 +19,13 @@ export function cultivarRows(
   order: CultivarOrder = 'mean',
 ): CultivarRow[] {
   const sets = [...entry.linked_sets].sort((a, b) => b.length - a.length);
+  const cells = Map.groupBy(entry.cells, ({ cultivar }) => cultivar);
   const rows = entry.adjusted_means.map((adjusted): CultivarRow => {
     const { cultivar } = adjusted;
     return {
       cultivar,
       adjusted,
-      cells: entry.cells.filter((cell) => cell.cultivar === cultivar),
+      cells: cells.get(cultivar) ?? [],
       set: sets.findIndex((set) => set.includes(cultivar)),
     };
   });
@@ -35,6 +36,15 @@ export function cultivarRows(
     trials: (a, b) => b.adjusted.trials - a.adjusted.trials || byName(a, b),
   };
   return rows.sort((a, b) => a.set - b.set || within[order](a, b));
+}
+
+/** The first rows, and that of the check wherever it stands: as many as can be looked over. */
+export function firstRows(
+  rows: readonly CultivarRow[],
+  check: string | null,
+  most: number,
+): readonly CultivarRow[] {
+  return rows.filter(({ cultivar }, index) => index < most || cultivar === check);
 }
 
 /** The heading of a linked set in a figure: who is compared with whom. */

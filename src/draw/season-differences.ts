@@ -12,30 +12,42 @@ import { type IntervalRow, intervalRows } from './interval-rows.ts';
 import { intervalTable } from './interval-table.ts';
 
 /** More differences than this make a picture that nobody reads; the largest are drawn, and the title says so. */
-const most = 45;
+const mostDifferences = 45;
+
+/** What may be said of a figure of differences. */
+export interface SeasonDifferencesOptions {
+  /** What the figure's id begins with where a page holds several. */
+  id?: string;
+  /** Only differences from this cultivar are drawn, it being taken from the others. */
+  against?: string | null;
+  /** So many differences at most. */
+  most?: number;
+}
 
 /**
  * The differences of adjusted means with their simultaneous 95% intervals and a line at zero, the higher mean
  * less the lower, a section for each linked set. Null where nothing has an error to be held against.
- *
- * @param options.id what the figure's id begins with where a page holds several
  */
 export function drawSeasonDifferences(
   entry: Seasons,
   name: (cultivar: string) => string,
-  options: { id?: string } = {},
+  options: SeasonDifferencesOptions = {},
 ): Figure | null {
+  const { against = null } = options;
   const digits = digitsAcrossSeasons(entry);
   const { unit } = entry;
   const setOf = new Map(cultivarRows(entry, name).map(({ cultivar, set }) => [cultivar, set]));
+  const between = (one: string, other: string) =>
+    against === null ? `${name(one)} − ${name(other)}` : name(one);
   const known = entry.differences
     .flatMap(({ a, b, estimate, lower, upper, p_adjusted: p }) => {
       if (lower === null || upper === null || p === null) return [];
-      const turned = estimate < 0;
+      if (against !== null && a !== against && b !== against) return [];
+      const turned = against === null ? estimate < 0 : a === against;
       return [
         {
           set: setOf.get(a)!,
-          name: turned ? `${name(b)} − ${name(a)}` : `${name(a)} − ${name(b)}`,
+          name: turned ? between(b, a) : between(a, b),
           p,
           ...(turned
             ? { centre: -estimate, lower: -upper, upper: -lower }
@@ -44,7 +56,10 @@ export function drawSeasonDifferences(
       ];
     })
     .sort((a, b) => b.centre - a.centre);
-  const kept = known.slice(0, most).sort((a, b) => a.set - b.set || b.centre - a.centre);
+  const kept = [...known]
+    .sort((a, b) => Math.abs(b.centre) - Math.abs(a.centre))
+    .slice(0, options.most ?? mostDifferences)
+    .sort((a, b) => a.set - b.set || b.centre - a.centre);
   if (kept.length === 0) return null;
   const severalSets = new Set(known.map(({ set }) => set)).size > 1;
   let last = -1;
@@ -65,7 +80,7 @@ export function drawSeasonDifferences(
   const id = figureId(options.id ?? '', 'season-differences');
   const part =
     rows.length < known.length ? `the ${String(rows.length)} largest of ${String(known.length)} ` : '';
-  const words = `${part}differences in ${measureAcrossSeasons(entry)} over the trials, with 95% intervals`;
+  const words = `${part}differences ${against === null ? '' : `from ${name(against)} `}in ${measureAcrossSeasons(entry)} over the trials, with 95% intervals`;
   const title = words.replace(/^./, (letter) => letter.toUpperCase());
   const description = `${sayRows(rows)} An interval that crosses the line at zero allows for no difference.`;
   return {

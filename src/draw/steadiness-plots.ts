@@ -10,7 +10,7 @@ import { headed } from './position-table.ts';
 import { scatter } from './scatter.ts';
 
 /** More plots than this nobody compares; those of the cultivars that depart furthest are drawn. */
-const most = 12;
+export const mostPlots = 12;
 
 interface Point {
   trial: string;
@@ -24,17 +24,18 @@ interface Point {
  * slopes depart the most from the others' come first, at most twelve. Empty where none can be judged.
  *
  * @param options.id what the figures' ids begin with where a page holds several comparisons
+ * @param options.most so many plots at most
  */
 export function drawSteadinessPlots(
   entry: Seasons,
   name: (cultivar: string) => string,
-  options: { id?: string } = {},
+  options: { id?: string; most?: number } = {},
 ): Figure[] {
   const departure = ({ regression_slope: slope }: Seasons['stability'][number]) =>
     slope === null ? -1 : Math.abs(slope - 1);
   return [...entry.stability]
     .sort((a, b) => departure(b) - departure(a))
-    .slice(0, most)
+    .slice(0, options.most ?? mostPlots)
     .map((row) => drawOne(entry, row, name(row.cultivar), options.id ?? ''));
 }
 
@@ -68,7 +69,9 @@ function drawOne(
         line,
       },
     ),
-    table: tableOf(title, entry, points),
+    get table() {
+      return tableOf(title, entry, points);
+    },
   };
 }
 
@@ -76,8 +79,9 @@ function drawOne(
 function pointsOf(entry: Seasons, cultivar: string): Point[] {
   const trials = new Map(entry.trials.map((trial) => [trial.id, trial]));
   return entry.cells.flatMap(({ cultivar: of, trial: id, mean }) => {
+    if (of !== cultivar) return [];
     const { adjusted_mean: x = null, cultivars = 0 } = trials.get(id) ?? {};
-    return of === cultivar && x !== null && cultivars > 1 ? [{ trial: id, x, y: mean - x }] : [];
+    return x !== null && cultivars > 1 ? [{ trial: id, x, y: mean - x }] : [];
   });
 }
 

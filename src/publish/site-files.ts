@@ -1,3 +1,4 @@
+import comparisonSchema from '../../schemas/comparison.schema.json' with { type: 'json' };
 import seasonsSchema from '../../schemas/seasons.schema.json' with { type: 'json' };
 import indexSchema from '../../schemas/index.schema.json' with { type: 'json' };
 import type { Library } from '../model/library.ts';
@@ -6,6 +7,7 @@ import { allWeightsResource } from './all-weights-resource.ts';
 import { allWeightsTable } from './all-weights-table.ts';
 import { catalog } from './catalog.ts';
 import { allSeasons } from './crop-comparisons.ts';
+import { comparisonFiles } from './comparison-files.ts';
 import { csvText } from './csv.ts';
 import { csvwMetadata } from './csvw.ts';
 import { dataset, finished } from './dataset.ts';
@@ -96,6 +98,13 @@ export const siteFiles = madeOnce('site-files', (library: Library): PublishedFil
       'application/schema+json',
       'What the keys of seasons.json mean.',
       seasonsSchema,
+    ),
+    ...comparisonFiles(library),
+    jsonFile(
+      'data/comparison.schema.json',
+      'application/schema+json',
+      'What the keys of compare/<crop>-<measure>.json mean: what each trial brings to a comparison.',
+      comparisonSchema,
     ),
     jsonFile(
       'data/catalog.jsonld',
