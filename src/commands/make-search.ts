@@ -9,6 +9,7 @@ import type { PublishedFile } from '../publish/files.ts';
 import { searchRecords } from '../publish/search-records.ts';
 import { root } from './folders.ts';
 import { mediaType } from './media-type.ts';
+import { searchProgramFault } from './search-program.ts';
 
 /** The folder of the index under the site's own path. */
 export const searchFolder = 'pagefind';
@@ -28,19 +29,24 @@ const needed = /^(pagefind\.js|pagefind-worker\.js|pagefind-entry\.json|.*\.(pf_
  * does not run, the site is built without a search and says so.
  */
 export async function makeSearch(library: Library): Promise<SearchIndex> {
+  const fault = await searchProgramFault();
+  if (fault !== null) return without(fault);
   try {
     const language = (library.site.language ?? 'en').toLowerCase();
     const files = await filesOf(searchRecords(library), language);
     return { files: [...files, await licence()], missing: null };
   } catch (error) {
-    const reason = error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error);
-    return {
-      files: [],
-      missing: say('The site has no search: its index cannot be made here ({reason}).', { reason }),
-    };
+    return without(error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error));
   } finally {
     await close();
   }
+}
+
+function without(reason: string): SearchIndex {
+  return {
+    files: [],
+    missing: say('The site has no search: its index cannot be made here ({reason}).', { reason }),
+  };
 }
 
 async function filesOf(records: readonly SearchRecord[], language: string): Promise<PublishedFile[]> {

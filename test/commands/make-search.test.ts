@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { afterEach, beforeAll, expect, test } from 'vitest';
+import { afterEach, beforeAll, expect, test, vi } from 'vitest';
 import { libraryOf } from '../../src/commands/library-of.ts';
 import { loadContent } from '../../src/commands/load-content.ts';
 import { makeSearch } from '../../src/commands/make-search.ts';
@@ -11,7 +11,7 @@ beforeAll(async () => {
   library = libraryOf(await loadContent(demo));
 });
 afterEach(() => {
-  delete process.env['PAGEFIND_EXTENDED_BINARY_PATH'];
+  vi.unstubAllEnvs();
 });
 
 /** Enough trials that the index falls into several pieces. */
@@ -62,9 +62,15 @@ test('a site in a language without a stemmer of its own has an index all the sam
   expect(files.map(({ name }) => name)).toContain('pagefind/wasm.unknown.pagefind');
 });
 
-test('where the program that makes it does not run, a sentence says that the site has none', async () => {
-  process.env['PAGEFIND_EXTENDED_BINARY_PATH'] = '/nowhere/pagefind';
-  const { files, missing } = await makeSearch(library);
-  expect(files).toEqual([]);
-  expect(missing).toMatch(/^The site has no search: its index cannot be made here \(.+\)$/);
-});
+test.each([
+  ['PAGEFIND_EXTENDED_BINARY_PATH', '/nowhere/pagefind', 'its program does not run: ENOENT'],
+  ['npm_config_arch', 'abacus', `its program does not exist for ${process.platform}-abacus`],
+])(
+  'where the program that makes it is not to be had (%s), a sentence says so',
+  async (name, value, reason) => {
+    vi.stubEnv(name, value);
+    const { files, missing } = await makeSearch(library);
+    expect(files).toEqual([]);
+    expect(missing).toBe(`The site has no search: its index cannot be made here (${reason}).`);
+  },
+);

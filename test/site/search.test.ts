@@ -196,6 +196,22 @@ describe('the search page', () => {
   });
 });
 
+test('a site built where no index can be made says so and shows no box', async () => {
+  const env = { PAGEFIND_EXTENDED_BINARY_PATH: '/nowhere/pagefind' };
+  const { dist, output } = await builtSite(demo, { env });
+  expect(output).toContain('The site has no search: its index cannot be made here');
+  const server = await serveSite(dist);
+  const { context, page, faults } = await openPage(browser, server);
+  await page.goto(`${server.url}search/`);
+  expect(await page.locator('main').innerText()).toContain('The site has no search');
+  expect(await page.locator('main a[href$="/trials/"]').isVisible()).toBe(true);
+  await page.goto(server.url);
+  expect(await page.locator('form.search').count()).toBe(0);
+  await context.close();
+  await server.close();
+  expect(faults).toEqual([]);
+});
+
 async function told(page: Page, sentence: RegExp): Promise<void> {
   const { source } = sentence;
   await page.waitForFunction(

@@ -20,6 +20,8 @@ export interface SiteOptions {
   url?: string;
   /** Any word: a build of its own, not shared with other tests that have the same content. */
   copy?: string;
+  /** Variables that the build is given beside those of every build. */
+  env?: Record<string, string>;
 }
 
 /** The demo's content folder. */
@@ -27,9 +29,9 @@ export const demo = join(root, 'content');
 
 /** Builds a content folder, or answers with the build that another test of this run has made of it. */
 export async function builtSite(content: string = demo, options: SiteOptions = {}): Promise<BuiltSite> {
-  const { url, copy = '' } = options;
+  const { url, copy = '', env = {} } = options;
   const key = createHash('sha256')
-    .update(`${await hashOfFolder(content)} ${url} ${copy}`)
+    .update(`${await hashOfFolder(content)} ${url} ${copy} ${JSON.stringify(env)}`)
     .digest('hex');
   const folder = join(inject('runFolder'), key.slice(0, 16));
   const done = join(folder, 'output.txt');
@@ -42,7 +44,11 @@ export async function builtSite(content: string = demo, options: SiteOptions = {
       if (existsSync(done)) return;
       await mkdir(folder, { recursive: true });
       const source = url === undefined ? content : await withUrl(content, join(folder, 'content'), url);
-      const { code, output } = await runCommand(['build'], { TANKSIDE_CONTENT: source, TANKSIDE_OUT: dist });
+      const { code, output } = await runCommand(['build'], {
+        ...env,
+        TANKSIDE_CONTENT: source,
+        TANKSIDE_OUT: dist,
+      });
       if (code !== 0) throw new Error(`building ${content} ended with ${code}:\n${output}`);
       await writeFile(done, output);
     },
