@@ -20,6 +20,7 @@ import doubtfulLabel from './rules/doubtful-label.ts';
 import duplicateColumn from './rules/duplicate-column.ts';
 import duplicateId from './rules/duplicate-id.ts';
 import ecAgainstRecipe from './rules/ec-against-recipe.ts';
+import emailInText from './rules/email-in-text.ts';
 import emptyFile from './rules/empty-file.ts';
 import eventOutsideTheTrial from './rules/event-outside-the-trial.ts';
 import eventPlace from './rules/event-place.ts';
@@ -88,10 +89,12 @@ import sheetFileName from './rules/sheet-file-name.ts';
 import sheetImage from './rules/sheet-image.ts';
 import sheetImport from './rules/sheet-import.ts';
 import sheetLink from './rules/sheet-link.ts';
+import sheetLongSentence from './rules/sheet-long-sentence.ts';
 import sheetMisplaced from './rules/sheet-misplaced.ts';
 import sheetMissingAttribute from './rules/sheet-missing-attribute.ts';
 import sheetNoValue from './rules/sheet-no-value.ts';
 import sheetRawHtml from './rules/sheet-raw-html.ts';
+import sheetReadingGrade from './rules/sheet-reading-grade.ts';
 import sheetSpreadAttribute from './rules/sheet-spread-attribute.ts';
 import sheetSyntax from './rules/sheet-syntax.ts';
 import sheetTooLarge from './rules/sheet-too-large.ts';
@@ -165,6 +168,7 @@ export const rules: readonly Rule[] = [
   duplicateColumn,
   duplicateId,
   ecAgainstRecipe,
+  emailInText,
   emptyFile,
   eventOutsideTheTrial,
   eventPlace,
@@ -233,10 +237,12 @@ export const rules: readonly Rule[] = [
   sheetImage,
   sheetImport,
   sheetLink,
+  sheetLongSentence,
   sheetMisplaced,
   sheetMissingAttribute,
   sheetNoValue,
   sheetRawHtml,
+  sheetReadingGrade,
   sheetSpreadAttribute,
   sheetSyntax,
   sheetTooLarge,

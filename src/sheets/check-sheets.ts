@@ -2,6 +2,7 @@ import type { Library } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
 import { sheetPages } from '../publish/sheet-pages.ts';
 import { claimProblems } from './claims/sheet-claims.ts';
+import { readingNotes } from './reading/reading-notes.ts';
 import { resolveAll } from './resolved-sheets.ts';
 
 /** What a library's sheets are checked beside. */
@@ -18,6 +19,9 @@ export function checkSheets(
   { faulty = new Set(), alone = false }: SheetCheck = {},
 ): Problem[] {
   const ofComponents = [...resolveAll(library, faulty, alone).values()].flatMap(({ problems }) => problems);
-  const ofWords = sheetPages(library).flatMap((page) => claimProblems(page, library));
+  const ofWords = sheetPages(library).flatMap((page) => [
+    ...claimProblems(page, library),
+    ...readingNotes(page),
+  ]);
   return [...ofComponents, ...ofWords];
 }
