@@ -54,6 +54,11 @@ function sheetsOf(library: Library): Page[] {
   return sheets.length === 0 ? [] : [{ path: 'fact-sheets/', changed: null }, ...sheets];
 }
 
+/** The address of every page under the site's own path, `trials/` and so on; that of the home page is empty. */
+export function pagePaths(library: Library): string[] {
+  return pagesOf(library).map(({ path }) => path);
+}
+
 /** sitemap.xml: every page of the site that stands by itself. */
 export function sitemap(library: Library): string {
   const entries = pagesOf(library).map(({ path, changed }) => {

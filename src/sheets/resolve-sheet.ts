@@ -6,6 +6,7 @@ import { showText } from '../check/show-value.ts';
 import type { BlockComponent, InlineComponent, SheetBlock, SheetInline } from '../model/fact-sheet.ts';
 import type { Problem } from '../model/problem.ts';
 import { checkAttributes } from './check-attributes.ts';
+import { checkLink } from './check-links.ts';
 import type { Asked, SheetComponent, SheetContext } from './component.ts';
 import { componentNamed, sheetComponents } from './components.ts';
 import type { Piece } from './piece.ts';
@@ -33,6 +34,7 @@ export function resolveSheet(context: Omit<SheetContext, 'report'>): ResolvedShe
   const inlines = (nodes: readonly SheetInline[]): void => {
     for (const node of nodes) {
       if (node.kind === 'component') one(node, 'sentence');
+      if (node.kind === 'link') checkLink(node, whole);
       if ('children' in node) inlines(node.children);
     }
   };

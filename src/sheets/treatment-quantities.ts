@@ -5,6 +5,7 @@ import type { Treatment, Trial } from '../model/trial.ts';
 import { askedDigits, askedMeasure, inferenceOf } from './asked-measure.ts';
 import { askedCut, askedTreatment, fits } from './asked-treatment.ts';
 import type { FindQuantity } from './quantity.ts';
+import { workingAnchor } from './working-anchor.ts';
 
 type Statistic = Exclude<keyof Summary, 'n' | 'ci95' | 'missing' | 'reason' | 'cv'>;
 
@@ -16,7 +17,7 @@ export function ofSummary(statistic: Statistic | 'n' | 'cv'): FindQuantity {
     const treatment = given && askedTreatment(asked, found, given.descriptions);
     if (given === null || treatment === null) return null;
     const measure = askedMeasure(asked, trial);
-    const anchor = workingId(given.cut, treatment.row, measure);
+    const anchor = workingAnchor(given.cut, treatment.row, measure, given.descriptions);
     const summary = treatment.description[measure];
     const digits = askedDigits(asked, trial, findings, measure);
     if (summary === null) {

@@ -209,6 +209,30 @@ describe('a sheet across trials', () => {
   });
 });
 
+describe('a link within the site', () => {
+  const messages = (to: string) =>
+    resolved('autumn-lettuce-2025', `See [there](${to}).`).problems.map(({ message }) => message);
+
+  it('leads to a page that there is', () => {
+    for (const to of [
+      '/',
+      '/methods/#position',
+      '/trials/sweet-basil-2025/',
+      '/trials/sweet-basil-2025',
+      '/data/all-weights.csv',
+      'https://example.org/nowhere/',
+      '/fact-sheets/lettuce-in-still-water/',
+    ])
+      expect(messages(to), to).toEqual([]);
+  });
+
+  it('is a problem where it leads to none, with the nearest', () => {
+    expect(messages('/trials/sweet-basil-2026/')).toEqual([
+      'this site has no page "/trials/sweet-basil-2026/"; did you mean "/trials/sweet-basil-2025/"?',
+    ]);
+  });
+});
+
 describe('the other components', () => {
   it('compare seasons in the sentence of the page of the crop', () => {
     const { text, problems } = resolved(

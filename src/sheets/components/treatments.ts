@@ -1,12 +1,12 @@
 import { levelNames } from '../../compute/format/level-names.ts';
 import { treatmentSummaryTable } from '../../compute/tables/treatment-summary.ts';
-import { workingId } from '../../compute/workings/working.ts';
 import { askedMeasure, perAttribute } from '../asked-measure.ts';
 import { askedCut, cutAttribute } from '../asked-treatment.ts';
 import { askedFindings, trialAttribute } from '../asked-trial.ts';
 import type { SheetComponent } from '../component.ts';
 import { refuseNoValue } from '../refuse.ts';
 import { named } from '../named.ts';
+import { workingAnchor } from '../working-anchor.ts';
 
 export const treatments: SheetComponent = {
   name: 'Treatments',
@@ -26,7 +26,7 @@ export const treatments: SheetComponent = {
       return refuseNoValue(asked, 'per', 'the trial gives nothing by this measure');
     const names = levelNames(trial, asked.library.cultivars);
     const table = treatmentSummaryTable(trial, findings, names, given.descriptions, measure, (row) =>
-      workingId(given.cut, row, measure),
+      workingAnchor(given.cut, row, measure, given.descriptions),
     );
     const caption = named(asked, trial, table.caption);
     return [{ kind: 'tables', tables: [{ ...table, caption }], page: `trials/${trial.id}/` }];
