@@ -1,4 +1,5 @@
 import type { Cultivar } from '../model/library.ts';
+import { publishedMetadata } from '../model/published-metadata.ts';
 import { hasError, type Problem } from '../model/problem.ts';
 import type { EarlierVersion, Trial, TrialMetadata } from '../model/trial.ts';
 import type { FolderFiles } from '../read/folder-files.ts';
@@ -55,8 +56,8 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
   const earlier = earlierVersions(id, files, facts.metadata.draft.version ?? '', context);
   const trial: Trial = {
     id,
-    // Without an error the schema refused nothing, so that the draft is whole.
-    metadata: facts.metadata.draft as TrialMetadata,
+    // Without an error the schema refused nothing, so that the draft is whole. An e-mail that is not public goes no further.
+    metadata: publishedMetadata(facts.metadata.draft as TrialMetadata),
     positions: facts.layout?.positions ?? [],
     harvest: facts.harvest?.records ?? [],
     readings: facts.readings?.rows ?? [],

@@ -3,11 +3,12 @@ import type { CreditedPerson } from './credited-people.ts';
 import type { Dataset } from './dataset.ts';
 import { yamlText, type YamlValue } from './yaml-text.ts';
 
-function person({ name, orcid }: CreditedPerson): YamlValue {
+function person({ name, orcid, email }: CreditedPerson): YamlValue {
   return {
     'family-names': name.family,
     'given-names': name.given ?? undefined,
     orcid: orcid ?? undefined,
+    email: email ?? undefined,
   };
 }
 

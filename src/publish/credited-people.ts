@@ -1,3 +1,4 @@
+import { publicEmail } from '../model/published-metadata.ts';
 import type { TrialMetadata } from '../model/trial.ts';
 import { personName, type PersonName } from './person-name.ts';
 
@@ -9,17 +10,20 @@ export interface CreditedPerson {
   parts: readonly Person['part'][];
   /** The ORCID as an address, null where none is given. */
   orcid: string | null;
+  /** Null where none is given, or it is not public. */
+  email: string | null;
 }
 
 const orcidAddress = (orcid: string): string => `https://orcid.org/${orcid.slice(-19)}`;
 
 function once(people: readonly Person[]): CreditedPerson[] {
-  const found = new Map<string, { name: PersonName; parts: Person['part'][]; orcid: string | null }>();
+  const found = new Map<string, CreditedPerson & { parts: Person['part'][] }>();
   for (const person of people) {
     const name = personName(person.name);
-    const known = found.get(name.full) ?? { name, parts: [], orcid: null };
+    const known = found.get(name.full) ?? { name, parts: [], orcid: null, email: null };
     if (!known.parts.includes(person.part)) known.parts.push(person.part);
     if (person.orcid !== undefined) known.orcid = orcidAddress(person.orcid);
+    known.email = publicEmail(person) ?? known.email;
     found.set(name.full, known);
   }
   return [...found.values()];

@@ -5,10 +5,11 @@ import { fileFacts } from './file-facts.ts';
 
 const profiles = 'https://datapackage.org/profiles/2.0';
 
-const contributor = ({ name, parts, orcid }: CreditedPerson): object => ({
+const contributor = ({ name, parts, orcid, email }: CreditedPerson): object => ({
   title: name.full,
   ...(name.given === null ? {} : { givenName: name.given, familyName: name.family }),
   ...(orcid === null ? {} : { path: orcid }),
+  ...(email === null ? {} : { email }),
   roles: parts,
 });
 

@@ -1,6 +1,7 @@
 import type { Trial } from '../model/trial.ts';
 import { archive } from './archive.ts';
 import { textFile, type PublishedFile } from './published-file.ts';
+import { withoutEmails } from './without-emails.ts';
 import { sha256Sums } from './sha256-sums.ts';
 
 const pattern = /^versions\/(\d+\.\d+\.\d+)\/(.+)$/;
@@ -21,16 +22,26 @@ function kept(trial: Trial): Map<string, PublishedFile[]> {
     // The sums of what was frozen are reckoned anew, over the same files.
     if (version === '' || version === trial.metadata.version || name === 'SHA256SUMS') continue;
     const files = found.get(version) ?? [];
-    files.push({ name, bytes, mediaType: 'application/octet-stream', description: '' });
+    files.push({
+      name,
+      bytes: name === 'trial.yaml' ? published(trial, bytes) : bytes,
+      mediaType: 'application/octet-stream',
+      description: '',
+    });
     found.set(version, files);
   }
   return found;
 }
 
+/** A frozen trial.yaml without any e-mail but those that are public now: who took theirs back is heeded. */
+function published({ metadata }: Trial, bytes: Uint8Array): Uint8Array {
+  return new TextEncoder().encode(withoutEmails(new TextDecoder().decode(bytes), metadata.people));
+}
+
 /**
  * The archives of earlier versions, so that their addresses hold for ever. A version's folder that keeps
  * the archive as it was published (`<id>-<x.y.z>.zip`) gives that, byte for byte; otherwise the archive is
- * made of the trial folder as it was then, with its checksums.
+ * made of the trial folder as it was then, e-mails that are not public withheld, with its checksums.
  */
 export function earlierVersions(trial: Trial): PublishedFile[] {
   const versions = kept(trial);

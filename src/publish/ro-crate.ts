@@ -9,11 +9,12 @@ type Entity = Readonly<Record<string, unknown>> & { '@id': string };
 
 const reference = ({ '@id': id }: Entity): object => ({ '@id': id });
 
-const personEntity = ({ name, orcid }: CreditedPerson, index: number): Entity => ({
+const personEntity = ({ name, orcid, email }: CreditedPerson, index: number): Entity => ({
   '@id': orcid ?? `#person-${String(index + 1)}`,
   '@type': 'Person',
   name: name.full,
   ...(name.given === null ? {} : { givenName: name.given, familyName: name.family }),
+  ...(email === null ? {} : { email }),
 });
 
 const variableEntity = (variable: DatasetVariable): Entity => ({

@@ -7,11 +7,12 @@ import { placeInWords } from './described-in-words.ts';
 import { fileFacts } from './file-facts.ts';
 import { publishedFiles } from './trial-files.ts';
 
-const person = ({ name, orcid }: CreditedPerson): object => ({
+const person = ({ name, orcid, email }: CreditedPerson): object => ({
   '@type': 'Person',
   ...(orcid === null ? {} : { '@id': orcid, identifier: orcid }),
   name: name.full,
   ...(name.given === null ? {} : { givenName: name.given, familyName: name.family }),
+  ...(email === null ? {} : { email }),
 });
 
 /** What was measured, with its unit in words and in UN/CEFACT's code, and the trait as its property. */

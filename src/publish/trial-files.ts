@@ -1,4 +1,5 @@
 import type { Library, TrialWithFindings } from '../model/library.ts';
+import { publishedMetadata } from '../model/published-metadata.ts';
 import type { Trial } from '../model/trial.ts';
 import { analysisScript } from './analysis-script.ts';
 import { archive } from './archive.ts';
@@ -28,7 +29,7 @@ function documents({ trial, findings }: FinishedTrial): PublishedFile[] {
     ),
     jsonFile('trial.json', 'application/json', 'What the grower said of the trial: trial.yaml as JSON.', {
       id: trial.id,
-      ...trial.metadata,
+      ...publishedMetadata(trial.metadata),
     }),
     ...sheetFiles(trial),
   ];

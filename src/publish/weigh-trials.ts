@@ -1,4 +1,5 @@
 import type { Library } from '../model/library.ts';
+import { publishedMetadata } from '../model/published-metadata.ts';
 import type { Trial, TrialMetadata } from '../model/trial.ts';
 import type { WeighTrial } from '../model/weigh-trial.ts';
 import type { PublishedFile } from './published-file.ts';
@@ -17,7 +18,7 @@ const left: ReadonlySet<string> = new Set([
 
 /** A trial of the site, to be weighed in anew: without photographs, totals and what was accepted of its weights. */
 export function weighTrialOf({ id, metadata, positions }: Trial): WeighTrial {
-  const kept = Object.entries(metadata).filter(([name]) => !left.has(name));
+  const kept = Object.entries(publishedMetadata(metadata)).filter(([name]) => !left.has(name));
   const containers = metadata.containers.map((container) => {
     const own = { ...container };
     delete own.weighed_total;

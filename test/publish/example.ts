@@ -49,6 +49,20 @@ const tank = (id: string, block: string, strength: string): Container => ({
   treatment: { strength },
 });
 
+/** Of people who let their e-mail be published, and of people who do not. */
+export const publicEmail = { email: 'orla@fernhollow.example.org', email_public: true };
+export const privateEmails = [
+  'tam@private.example.org',
+  'ysolde@private.example.org',
+  'old@private.example.org',
+] as const;
+
+/** As it was frozen when other people, and a comment, gave other addresses. */
+const frozenYaml = `version: 1.0.0
+# ask ${privateEmails[2]}
+people: [{name: Tam, part: recorder, email: ${privateEmails[0]}}, {name: Orla, part: grower, email: ${publicEmail.email}, email_public: true}]
+`;
+
 const fullMetadata: TrialMetadata = {
   title: 'Every field: "quoted" & <marked> {braced} 100% of café_leaves #1',
   version: '1.2.0',
@@ -74,10 +88,15 @@ const fullMetadata: TrialMetadata = {
     setting: 'rain shelter',
   },
   people: [
-    { name: 'Orla van der Fennimoor', part: 'grower', orcid: '0000-0002-1825-0097' },
+    { name: 'Orla van der Fennimoor', part: 'grower', orcid: '0000-0002-1825-0097', ...publicEmail },
     { name: 'Orla van der Fennimoor', part: 'author' },
-    { name: 'Brackwell, Tam', part: 'recorder' },
-    { name: 'Ysolde', part: 'contact', orcid: 'https://orcid.org/0000-0001-5109-3700' },
+    { name: 'Brackwell, Tam', part: 'recorder', email: privateEmails[0], email_public: false },
+    {
+      name: 'Ysolde',
+      part: 'contact',
+      orcid: 'https://orcid.org/0000-0001-5109-3700',
+      email: privateEmails[1],
+    },
   ],
   licence: 'CC-BY-4.0',
   factors: [
@@ -266,7 +285,7 @@ function fullTrial(): Trial {
         bytes(`container,row,column,cultivar,strength,block,plot,plants\n${planted.join('\n')}\n`),
       ],
       ['readings.csv', bytes('date,container,level,ph\n2025-09-20,T1,9.5,6.1\n2025-09-20,T2,9.4,\n')],
-      ['versions/1.0.0/trial.yaml', bytes('version: 1.0.0\n')],
+      ['versions/1.0.0/trial.yaml', bytes(frozenYaml)],
       ['versions/1.0.0/harvest.csv', bytes('container,row,column,fresh_weight\n')],
     ]),
   };

@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import indexSchema from '../../schemas/index.schema.json' with { type: 'json' };
 import { publishedFiles, siteFiles } from '../../src/publish/files.ts';
 import { allWeightsTable } from '../../src/publish/all-weights-table.ts';
+import { publishedMetadata } from '../../src/model/published-metadata.ts';
 import { sha256 } from '../../src/publish/sha256.ts';
 import type { Trial } from '../../src/model/trial.ts';
 import { bare, bareLibrary, full, growing, library, text } from './example.ts';
@@ -107,6 +108,9 @@ describe('publishedFiles', () => {
   });
   test('gives trial.yaml as JSON with the id', () => {
     const file = publishedFiles(full, library).find((each) => each.name === 'trial.json');
-    expect(JSON.parse(text(file))).toEqual({ id: 'every-field-2025', ...full.trial.metadata });
+    expect(JSON.parse(text(file))).toEqual({
+      id: 'every-field-2025',
+      ...publishedMetadata(full.trial.metadata),
+    });
   });
 });

@@ -12,10 +12,11 @@ const pattern3 = new RegExp("^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*
 const pattern4 = new RegExp("^NCBITaxon:[1-9][0-9]*$", "u");
 const pattern5 = new RegExp("^[A-Z]{2}$", "u");
 const pattern6 = new RegExp("^(https://orcid\\.org/)?[0-9]{4}-[0-9]{4}-[0-9]{4}-[0-9]{3}[0-9X]$", "u");
-const pattern8 = new RegExp("^[^\\s,;\"](.*[^\\s,;\"])?$", "u");
-const pattern9 = new RegExp("^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$", "u");
-const pattern10 = new RegExp("^-?[0-9]{1,3}$", "u");
-const pattern11 = new RegExp("^TO:[0-9]{7}$", "u");
+const pattern7 = new RegExp("^[^@\\s<>\",;]+@[^@\\s<>\",;]+\\.[^@\\s<>\",;]+$", "u");
+const pattern9 = new RegExp("^[^\\s,;\"](.*[^\\s,;\"])?$", "u");
+const pattern10 = new RegExp("^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$", "u");
+const pattern11 = new RegExp("^-?[0-9]{1,3}$", "u");
+const pattern12 = new RegExp("^TO:[0-9]{7}$", "u");
 const schema20 = trialSchema.$defs.date;
 const formats0 = formats.date;
 
@@ -57,7 +58,7 @@ return errors === 0;
 validate53.evaluated = {"dynamicProps":false,"dynamicItems":false};
 
 const schema21 = trialSchema.$defs.columnId;
-const pattern7 = new RegExp("^[A-Za-z][A-Za-z0-9_]{0,39}$", "u");
+const pattern8 = new RegExp("^[A-Za-z][A-Za-z0-9_]{0,39}$", "u");
 
 function validate58(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -70,7 +71,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if(typeof data === "string"){
-if(!pattern7.test(data)){
+if(!pattern8.test(data)){
 const err0 = {instancePath,schemaPath:"#/pattern",keyword:"pattern",params:{pattern: "^[A-Za-z][A-Za-z0-9_]{0,39}$"},message:"must match pattern \""+"^[A-Za-z][A-Za-z0-9_]{0,39}$"+"\""};
 if(vErrors === null){
 vErrors = [err0];
@@ -1310,7 +1311,7 @@ vErrors.push(err84);
 errors++;
 }
 for(const key5 in data30){
-if(!(((key5 === "name") || (key5 === "part")) || (key5 === "orcid"))){
+if(!(((((key5 === "name") || (key5 === "part")) || (key5 === "orcid")) || (key5 === "email")) || (key5 === "email_public"))){
 const err85 = {instancePath:instancePath+"/people/" + i1,schemaPath:"#/properties/people/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key5},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err85];
@@ -1394,9 +1395,11 @@ vErrors.push(err91);
 errors++;
 }
 }
-}
-else {
-const err92 = {instancePath:instancePath+"/people/" + i1,schemaPath:"#/properties/people/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data30.email !== undefined){
+let data34 = data30.email;
+if(typeof data34 === "string"){
+if(func2(data34) > 254){
+const err92 = {instancePath:instancePath+"/people/" + i1+"/email",schemaPath:"#/properties/people/items/properties/email/maxLength",keyword:"maxLength",params:{limit: 254},message:"must NOT have more than 254 characters"};
 if(vErrors === null){
 vErrors = [err92];
 }
@@ -1405,10 +1408,8 @@ vErrors.push(err92);
 }
 errors++;
 }
-}
-}
-else {
-const err93 = {instancePath:instancePath+"/people",schemaPath:"#/properties/people/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(!pattern7.test(data34)){
+const err93 = {instancePath:instancePath+"/people/" + i1+"/email",schemaPath:"#/properties/people/items/properties/email/pattern",keyword:"pattern",params:{pattern: "^[^@\\s<>\",;]+@[^@\\s<>\",;]+\\.[^@\\s<>\",;]+$"},message:"must match pattern \""+"^[^@\\s<>\",;]+@[^@\\s<>\",;]+\\.[^@\\s<>\",;]+$"+"\""};
 if(vErrors === null){
 vErrors = [err93];
 }
@@ -1418,11 +1419,8 @@ vErrors.push(err93);
 errors++;
 }
 }
-if(data.licence !== undefined){
-let data34 = data.licence;
-if(typeof data34 === "string"){
-if(func2(data34) > 60){
-const err94 = {instancePath:instancePath+"/licence",schemaPath:"#/properties/licence/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+else {
+const err94 = {instancePath:instancePath+"/people/" + i1+"/email",schemaPath:"#/properties/people/items/properties/email/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err94];
 }
@@ -1431,8 +1429,10 @@ vErrors.push(err94);
 }
 errors++;
 }
-if(func2(data34) < 2){
-const err95 = {instancePath:instancePath+"/licence",schemaPath:"#/properties/licence/minLength",keyword:"minLength",params:{limit: 2},message:"must NOT have fewer than 2 characters"};
+}
+if(data30.email_public !== undefined){
+if(typeof data30.email_public !== "boolean"){
+const err95 = {instancePath:instancePath+"/people/" + i1+"/email_public",schemaPath:"#/properties/people/items/properties/email_public/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"};
 if(vErrors === null){
 vErrors = [err95];
 }
@@ -1442,8 +1442,9 @@ vErrors.push(err95);
 errors++;
 }
 }
+}
 else {
-const err96 = {instancePath:instancePath+"/licence",schemaPath:"#/properties/licence/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err96 = {instancePath:instancePath+"/people/" + i1,schemaPath:"#/properties/people/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err96];
 }
@@ -1453,11 +1454,9 @@ vErrors.push(err96);
 errors++;
 }
 }
-if(data.factors !== undefined){
-let data35 = data.factors;
-if(Array.isArray(data35)){
-if(data35.length < 1){
-const err97 = {instancePath:instancePath+"/factors",schemaPath:"#/properties/factors/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+}
+else {
+const err97 = {instancePath:instancePath+"/people",schemaPath:"#/properties/people/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err97];
 }
@@ -1466,12 +1465,12 @@ vErrors.push(err97);
 }
 errors++;
 }
-const len2 = data35.length;
-for(let i2=0; i2<len2; i2++){
-let data36 = data35[i2];
-if(data36 && typeof data36 == "object" && !Array.isArray(data36)){
-if(data36.id === undefined){
-const err98 = {instancePath:instancePath+"/factors/" + i2,schemaPath:"#/properties/factors/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
+}
+if(data.licence !== undefined){
+let data36 = data.licence;
+if(typeof data36 === "string"){
+if(func2(data36) > 60){
+const err98 = {instancePath:instancePath+"/licence",schemaPath:"#/properties/licence/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err98];
 }
@@ -1480,8 +1479,8 @@ vErrors.push(err98);
 }
 errors++;
 }
-if(data36.name === undefined){
-const err99 = {instancePath:instancePath+"/factors/" + i2,schemaPath:"#/properties/factors/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
+if(func2(data36) < 2){
+const err99 = {instancePath:instancePath+"/licence",schemaPath:"#/properties/licence/minLength",keyword:"minLength",params:{limit: 2},message:"must NOT have fewer than 2 characters"};
 if(vErrors === null){
 vErrors = [err99];
 }
@@ -1490,8 +1489,9 @@ vErrors.push(err99);
 }
 errors++;
 }
-if(data36.levels === undefined){
-const err100 = {instancePath:instancePath+"/factors/" + i2,schemaPath:"#/properties/factors/items/required",keyword:"required",params:{missingProperty: "levels"},message:"must have required property '"+"levels"+"'"};
+}
+else {
+const err100 = {instancePath:instancePath+"/licence",schemaPath:"#/properties/licence/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err100];
 }
@@ -1500,9 +1500,12 @@ vErrors.push(err100);
 }
 errors++;
 }
-for(const key6 in data36){
-if(!(((((key6 === "id") || (key6 === "name")) || (key6 === "kind")) || (key6 === "levels")) || (key6 === "check"))){
-const err101 = {instancePath:instancePath+"/factors/" + i2,schemaPath:"#/properties/factors/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key6},message:"must NOT have additional properties"};
+}
+if(data.factors !== undefined){
+let data37 = data.factors;
+if(Array.isArray(data37)){
+if(data37.length < 1){
+const err101 = {instancePath:instancePath+"/factors",schemaPath:"#/properties/factors/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err101];
 }
@@ -1511,18 +1514,12 @@ vErrors.push(err101);
 }
 errors++;
 }
-}
-if(data36.id !== undefined){
-if(!(validate58(data36.id, {instancePath:instancePath+"/factors/" + i2+"/id",parentData:data36,parentDataProperty:"id",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
-errors = vErrors.length;
-}
-}
-if(data36.name !== undefined){
-let data38 = data36.name;
-if(typeof data38 === "string"){
-if(func2(data38) > 100){
-const err102 = {instancePath:instancePath+"/factors/" + i2+"/name",schemaPath:"#/properties/factors/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+const len2 = data37.length;
+for(let i2=0; i2<len2; i2++){
+let data38 = data37[i2];
+if(data38 && typeof data38 == "object" && !Array.isArray(data38)){
+if(data38.id === undefined){
+const err102 = {instancePath:instancePath+"/factors/" + i2,schemaPath:"#/properties/factors/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
 if(vErrors === null){
 vErrors = [err102];
 }
@@ -1531,8 +1528,8 @@ vErrors.push(err102);
 }
 errors++;
 }
-if(func2(data38) < 1){
-const err103 = {instancePath:instancePath+"/factors/" + i2+"/name",schemaPath:"#/properties/factors/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(data38.name === undefined){
+const err103 = {instancePath:instancePath+"/factors/" + i2,schemaPath:"#/properties/factors/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
 if(vErrors === null){
 vErrors = [err103];
 }
@@ -1541,9 +1538,8 @@ vErrors.push(err103);
 }
 errors++;
 }
-}
-else {
-const err104 = {instancePath:instancePath+"/factors/" + i2+"/name",schemaPath:"#/properties/factors/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data38.levels === undefined){
+const err104 = {instancePath:instancePath+"/factors/" + i2,schemaPath:"#/properties/factors/items/required",keyword:"required",params:{missingProperty: "levels"},message:"must have required property '"+"levels"+"'"};
 if(vErrors === null){
 vErrors = [err104];
 }
@@ -1552,10 +1548,9 @@ vErrors.push(err104);
 }
 errors++;
 }
-}
-if(data36.kind !== undefined){
-if("cultivar" !== data36.kind){
-const err105 = {instancePath:instancePath+"/factors/" + i2+"/kind",schemaPath:"#/properties/factors/items/properties/kind/const",keyword:"const",params:{allowedValue: "cultivar"},message:"must be equal to constant"};
+for(const key6 in data38){
+if(!(((((key6 === "id") || (key6 === "name")) || (key6 === "kind")) || (key6 === "levels")) || (key6 === "check"))){
+const err105 = {instancePath:instancePath+"/factors/" + i2,schemaPath:"#/properties/factors/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key6},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err105];
 }
@@ -1565,11 +1560,17 @@ vErrors.push(err105);
 errors++;
 }
 }
-if(data36.levels !== undefined){
-let data40 = data36.levels;
-if(Array.isArray(data40)){
-if(data40.length < 1){
-const err106 = {instancePath:instancePath+"/factors/" + i2+"/levels",schemaPath:"#/properties/factors/items/properties/levels/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+if(data38.id !== undefined){
+if(!(validate58(data38.id, {instancePath:instancePath+"/factors/" + i2+"/id",parentData:data38,parentDataProperty:"id",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+errors = vErrors.length;
+}
+}
+if(data38.name !== undefined){
+let data40 = data38.name;
+if(typeof data40 === "string"){
+if(func2(data40) > 100){
+const err106 = {instancePath:instancePath+"/factors/" + i2+"/name",schemaPath:"#/properties/factors/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err106];
 }
@@ -1578,12 +1579,8 @@ vErrors.push(err106);
 }
 errors++;
 }
-const len3 = data40.length;
-for(let i3=0; i3<len3; i3++){
-let data41 = data40[i3];
-if(data41 && typeof data41 == "object" && !Array.isArray(data41)){
-if(data41.id === undefined){
-const err107 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3,schemaPath:"#/properties/factors/items/properties/levels/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
+if(func2(data40) < 1){
+const err107 = {instancePath:instancePath+"/factors/" + i2+"/name",schemaPath:"#/properties/factors/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err107];
 }
@@ -1592,9 +1589,9 @@ vErrors.push(err107);
 }
 errors++;
 }
-for(const key7 in data41){
-if(!(((key7 === "id") || (key7 === "name")) || (key7 === "note"))){
-const err108 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3,schemaPath:"#/properties/factors/items/properties/levels/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key7},message:"must NOT have additional properties"};
+}
+else {
+const err108 = {instancePath:instancePath+"/factors/" + i2+"/name",schemaPath:"#/properties/factors/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err108];
 }
@@ -1604,11 +1601,9 @@ vErrors.push(err108);
 errors++;
 }
 }
-if(data41.id !== undefined){
-let data42 = data41.id;
-if(typeof data42 === "string"){
-if(func2(data42) > 64){
-const err109 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/id",schemaPath:"#/properties/factors/items/properties/levels/items/properties/id/maxLength",keyword:"maxLength",params:{limit: 64},message:"must NOT have more than 64 characters"};
+if(data38.kind !== undefined){
+if("cultivar" !== data38.kind){
+const err109 = {instancePath:instancePath+"/factors/" + i2+"/kind",schemaPath:"#/properties/factors/items/properties/kind/const",keyword:"const",params:{allowedValue: "cultivar"},message:"must be equal to constant"};
 if(vErrors === null){
 vErrors = [err109];
 }
@@ -1617,8 +1612,12 @@ vErrors.push(err109);
 }
 errors++;
 }
-if(func2(data42) < 1){
-const err110 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/id",schemaPath:"#/properties/factors/items/properties/levels/items/properties/id/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data38.levels !== undefined){
+let data42 = data38.levels;
+if(Array.isArray(data42)){
+if(data42.length < 1){
+const err110 = {instancePath:instancePath+"/factors/" + i2+"/levels",schemaPath:"#/properties/factors/items/properties/levels/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err110];
 }
@@ -1627,8 +1626,12 @@ vErrors.push(err110);
 }
 errors++;
 }
-if(!pattern8.test(data42)){
-const err111 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/id",schemaPath:"#/properties/factors/items/properties/levels/items/properties/id/pattern",keyword:"pattern",params:{pattern: "^[^\\s,;\"](.*[^\\s,;\"])?$"},message:"must match pattern \""+"^[^\\s,;\"](.*[^\\s,;\"])?$"+"\""};
+const len3 = data42.length;
+for(let i3=0; i3<len3; i3++){
+let data43 = data42[i3];
+if(data43 && typeof data43 == "object" && !Array.isArray(data43)){
+if(data43.id === undefined){
+const err111 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3,schemaPath:"#/properties/factors/items/properties/levels/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
 if(vErrors === null){
 vErrors = [err111];
 }
@@ -1637,9 +1640,9 @@ vErrors.push(err111);
 }
 errors++;
 }
-}
-else {
-const err112 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/id",schemaPath:"#/properties/factors/items/properties/levels/items/properties/id/type",keyword:"type",params:{type: "string"},message:"must be string"};
+for(const key7 in data43){
+if(!(((key7 === "id") || (key7 === "name")) || (key7 === "note"))){
+const err112 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3,schemaPath:"#/properties/factors/items/properties/levels/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key7},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err112];
 }
@@ -1649,11 +1652,11 @@ vErrors.push(err112);
 errors++;
 }
 }
-if(data41.name !== undefined){
-let data43 = data41.name;
-if(typeof data43 === "string"){
-if(func2(data43) > 100){
-const err113 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/name",schemaPath:"#/properties/factors/items/properties/levels/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+if(data43.id !== undefined){
+let data44 = data43.id;
+if(typeof data44 === "string"){
+if(func2(data44) > 64){
+const err113 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/id",schemaPath:"#/properties/factors/items/properties/levels/items/properties/id/maxLength",keyword:"maxLength",params:{limit: 64},message:"must NOT have more than 64 characters"};
 if(vErrors === null){
 vErrors = [err113];
 }
@@ -1662,8 +1665,8 @@ vErrors.push(err113);
 }
 errors++;
 }
-if(func2(data43) < 1){
-const err114 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/name",schemaPath:"#/properties/factors/items/properties/levels/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(func2(data44) < 1){
+const err114 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/id",schemaPath:"#/properties/factors/items/properties/levels/items/properties/id/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err114];
 }
@@ -1672,9 +1675,8 @@ vErrors.push(err114);
 }
 errors++;
 }
-}
-else {
-const err115 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/name",schemaPath:"#/properties/factors/items/properties/levels/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(!pattern9.test(data44)){
+const err115 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/id",schemaPath:"#/properties/factors/items/properties/levels/items/properties/id/pattern",keyword:"pattern",params:{pattern: "^[^\\s,;\"](.*[^\\s,;\"])?$"},message:"must match pattern \""+"^[^\\s,;\"](.*[^\\s,;\"])?$"+"\""};
 if(vErrors === null){
 vErrors = [err115];
 }
@@ -1684,11 +1686,8 @@ vErrors.push(err115);
 errors++;
 }
 }
-if(data41.note !== undefined){
-let data44 = data41.note;
-if(typeof data44 === "string"){
-if(func2(data44) > 1000){
-const err116 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/note",schemaPath:"#/properties/factors/items/properties/levels/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+else {
+const err116 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/id",schemaPath:"#/properties/factors/items/properties/levels/items/properties/id/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err116];
 }
@@ -1697,8 +1696,12 @@ vErrors.push(err116);
 }
 errors++;
 }
-if(func2(data44) < 1){
-const err117 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/note",schemaPath:"#/properties/factors/items/properties/levels/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data43.name !== undefined){
+let data45 = data43.name;
+if(typeof data45 === "string"){
+if(func2(data45) > 100){
+const err117 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/name",schemaPath:"#/properties/factors/items/properties/levels/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err117];
 }
@@ -1707,9 +1710,8 @@ vErrors.push(err117);
 }
 errors++;
 }
-}
-else {
-const err118 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/note",schemaPath:"#/properties/factors/items/properties/levels/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data45) < 1){
+const err118 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/name",schemaPath:"#/properties/factors/items/properties/levels/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err118];
 }
@@ -1719,9 +1721,8 @@ vErrors.push(err118);
 errors++;
 }
 }
-}
 else {
-const err119 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3,schemaPath:"#/properties/factors/items/properties/levels/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err119 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/name",schemaPath:"#/properties/factors/items/properties/levels/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err119];
 }
@@ -1731,9 +1732,11 @@ vErrors.push(err119);
 errors++;
 }
 }
-}
-else {
-const err120 = {instancePath:instancePath+"/factors/" + i2+"/levels",schemaPath:"#/properties/factors/items/properties/levels/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data43.note !== undefined){
+let data46 = data43.note;
+if(typeof data46 === "string"){
+if(func2(data46) > 1000){
+const err120 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/note",schemaPath:"#/properties/factors/items/properties/levels/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err120];
 }
@@ -1742,12 +1745,8 @@ vErrors.push(err120);
 }
 errors++;
 }
-}
-if(data36.check !== undefined){
-let data45 = data36.check;
-if(typeof data45 === "string"){
-if(func2(data45) < 1){
-const err121 = {instancePath:instancePath+"/factors/" + i2+"/check",schemaPath:"#/properties/factors/items/properties/check/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(func2(data46) < 1){
+const err121 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/note",schemaPath:"#/properties/factors/items/properties/levels/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err121];
 }
@@ -1758,7 +1757,7 @@ errors++;
 }
 }
 else {
-const err122 = {instancePath:instancePath+"/factors/" + i2+"/check",schemaPath:"#/properties/factors/items/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err122 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3+"/note",schemaPath:"#/properties/factors/items/properties/levels/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err122];
 }
@@ -1770,7 +1769,7 @@ errors++;
 }
 }
 else {
-const err123 = {instancePath:instancePath+"/factors/" + i2,schemaPath:"#/properties/factors/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err123 = {instancePath:instancePath+"/factors/" + i2+"/levels/" + i3,schemaPath:"#/properties/factors/items/properties/levels/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err123];
 }
@@ -1782,7 +1781,7 @@ errors++;
 }
 }
 else {
-const err124 = {instancePath:instancePath+"/factors",schemaPath:"#/properties/factors/type",keyword:"type",params:{type: "array"},message:"must be array"};
+const err124 = {instancePath:instancePath+"/factors/" + i2+"/levels",schemaPath:"#/properties/factors/items/properties/levels/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err124];
 }
@@ -1792,11 +1791,11 @@ vErrors.push(err124);
 errors++;
 }
 }
-if(data.design !== undefined){
-let data46 = data.design;
-if(data46 && typeof data46 == "object" && !Array.isArray(data46)){
-if(data46.arrangement === undefined){
-const err125 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/required",keyword:"required",params:{missingProperty: "arrangement"},message:"must have required property '"+"arrangement"+"'"};
+if(data38.check !== undefined){
+let data47 = data38.check;
+if(typeof data47 === "string"){
+if(func2(data47) < 1){
+const err125 = {instancePath:instancePath+"/factors/" + i2+"/check",schemaPath:"#/properties/factors/items/properties/check/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err125];
 }
@@ -1805,8 +1804,9 @@ vErrors.push(err125);
 }
 errors++;
 }
-if(data46.allotted === undefined){
-const err126 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/required",keyword:"required",params:{missingProperty: "allotted"},message:"must have required property '"+"allotted"+"'"};
+}
+else {
+const err126 = {instancePath:instancePath+"/factors/" + i2+"/check",schemaPath:"#/properties/factors/items/properties/check/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err126];
 }
@@ -1815,8 +1815,10 @@ vErrors.push(err126);
 }
 errors++;
 }
-if(data46.randomised === undefined){
-const err127 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/required",keyword:"required",params:{missingProperty: "randomised"},message:"must have required property '"+"randomised"+"'"};
+}
+}
+else {
+const err127 = {instancePath:instancePath+"/factors/" + i2,schemaPath:"#/properties/factors/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err127];
 }
@@ -1825,9 +1827,10 @@ vErrors.push(err127);
 }
 errors++;
 }
-for(const key8 in data46){
-if(!(((((key8 === "arrangement") || (key8 === "allotted")) || (key8 === "randomised")) || (key8 === "seed")) || (key8 === "lot"))){
-const err128 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key8},message:"must NOT have additional properties"};
+}
+}
+else {
+const err128 = {instancePath:instancePath+"/factors",schemaPath:"#/properties/factors/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err128];
 }
@@ -1837,10 +1840,11 @@ vErrors.push(err128);
 errors++;
 }
 }
-if(data46.arrangement !== undefined){
-let data47 = data46.arrangement;
-if(!(((((data47 === "unreplicated") || (data47 === "completely randomised")) || (data47 === "randomised blocks")) || (data47 === "latin square")) || (data47 === "split plot"))){
-const err129 = {instancePath:instancePath+"/design/arrangement",schemaPath:"#/properties/design/properties/arrangement/enum",keyword:"enum",params:{allowedValues: schema19.properties.design.properties.arrangement.enum},message:"must be equal to one of the allowed values"};
+if(data.design !== undefined){
+let data48 = data.design;
+if(data48 && typeof data48 == "object" && !Array.isArray(data48)){
+if(data48.arrangement === undefined){
+const err129 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/required",keyword:"required",params:{missingProperty: "arrangement"},message:"must have required property '"+"arrangement"+"'"};
 if(vErrors === null){
 vErrors = [err129];
 }
@@ -1849,11 +1853,8 @@ vErrors.push(err129);
 }
 errors++;
 }
-}
-if(data46.allotted !== undefined){
-let data48 = data46.allotted;
-if(!(((data48 === "container") || (data48 === "plot")) || (data48 === "position"))){
-const err130 = {instancePath:instancePath+"/design/allotted",schemaPath:"#/properties/design/properties/allotted/enum",keyword:"enum",params:{allowedValues: schema19.properties.design.properties.allotted.enum},message:"must be equal to one of the allowed values"};
+if(data48.allotted === undefined){
+const err130 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/required",keyword:"required",params:{missingProperty: "allotted"},message:"must have required property '"+"allotted"+"'"};
 if(vErrors === null){
 vErrors = [err130];
 }
@@ -1862,10 +1863,8 @@ vErrors.push(err130);
 }
 errors++;
 }
-}
-if(data46.randomised !== undefined){
-if(typeof data46.randomised !== "boolean"){
-const err131 = {instancePath:instancePath+"/design/randomised",schemaPath:"#/properties/design/properties/randomised/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"};
+if(data48.randomised === undefined){
+const err131 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/required",keyword:"required",params:{missingProperty: "randomised"},message:"must have required property '"+"randomised"+"'"};
 if(vErrors === null){
 vErrors = [err131];
 }
@@ -1874,11 +1873,9 @@ vErrors.push(err131);
 }
 errors++;
 }
-}
-if(data46.seed !== undefined){
-let data50 = data46.seed;
-if(!(((typeof data50 == "number") && (!(data50 % 1) && !isNaN(data50))) && (isFinite(data50)))){
-const err132 = {instancePath:instancePath+"/design/seed",schemaPath:"#/properties/design/properties/seed/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
+for(const key8 in data48){
+if(!(((((key8 === "arrangement") || (key8 === "allotted")) || (key8 === "randomised")) || (key8 === "seed")) || (key8 === "lot"))){
+const err132 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key8},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err132];
 }
@@ -1887,9 +1884,11 @@ vErrors.push(err132);
 }
 errors++;
 }
-if((typeof data50 == "number") && (isFinite(data50))){
-if(data50 < 0 || isNaN(data50)){
-const err133 = {instancePath:instancePath+"/design/seed",schemaPath:"#/properties/design/properties/seed/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+}
+if(data48.arrangement !== undefined){
+let data49 = data48.arrangement;
+if(!(((((data49 === "unreplicated") || (data49 === "completely randomised")) || (data49 === "randomised blocks")) || (data49 === "latin square")) || (data49 === "split plot"))){
+const err133 = {instancePath:instancePath+"/design/arrangement",schemaPath:"#/properties/design/properties/arrangement/enum",keyword:"enum",params:{allowedValues: schema19.properties.design.properties.arrangement.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err133];
 }
@@ -1899,12 +1898,10 @@ vErrors.push(err133);
 errors++;
 }
 }
-}
-if(data46.lot !== undefined){
-let data51 = data46.lot;
-if(data51 && typeof data51 == "object" && !Array.isArray(data51)){
-if(data51.method === undefined){
-const err134 = {instancePath:instancePath+"/design/lot",schemaPath:"#/properties/design/properties/lot/required",keyword:"required",params:{missingProperty: "method"},message:"must have required property '"+"method"+"'"};
+if(data48.allotted !== undefined){
+let data50 = data48.allotted;
+if(!(((data50 === "container") || (data50 === "plot")) || (data50 === "position"))){
+const err134 = {instancePath:instancePath+"/design/allotted",schemaPath:"#/properties/design/properties/allotted/enum",keyword:"enum",params:{allowedValues: schema19.properties.design.properties.allotted.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err134];
 }
@@ -1913,9 +1910,10 @@ vErrors.push(err134);
 }
 errors++;
 }
-for(const key9 in data51){
-if(!(key9 === "method")){
-const err135 = {instancePath:instancePath+"/design/lot",schemaPath:"#/properties/design/properties/lot/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key9},message:"must NOT have additional properties"};
+}
+if(data48.randomised !== undefined){
+if(typeof data48.randomised !== "boolean"){
+const err135 = {instancePath:instancePath+"/design/randomised",schemaPath:"#/properties/design/properties/randomised/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"};
 if(vErrors === null){
 vErrors = [err135];
 }
@@ -1925,9 +1923,10 @@ vErrors.push(err135);
 errors++;
 }
 }
-if(data51.method !== undefined){
-if(!(data51.method === "lots-1")){
-const err136 = {instancePath:instancePath+"/design/lot/method",schemaPath:"#/properties/design/properties/lot/properties/method/enum",keyword:"enum",params:{allowedValues: schema19.properties.design.properties.lot.properties.method.enum},message:"must be equal to one of the allowed values"};
+if(data48.seed !== undefined){
+let data52 = data48.seed;
+if(!(((typeof data52 == "number") && (!(data52 % 1) && !isNaN(data52))) && (isFinite(data52)))){
+const err136 = {instancePath:instancePath+"/design/seed",schemaPath:"#/properties/design/properties/seed/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
 if(vErrors === null){
 vErrors = [err136];
 }
@@ -1936,10 +1935,9 @@ vErrors.push(err136);
 }
 errors++;
 }
-}
-}
-else {
-const err137 = {instancePath:instancePath+"/design/lot",schemaPath:"#/properties/design/properties/lot/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if((typeof data52 == "number") && (isFinite(data52))){
+if(data52 < 0 || isNaN(data52)){
+const err137 = {instancePath:instancePath+"/design/seed",schemaPath:"#/properties/design/properties/seed/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err137];
 }
@@ -1950,8 +1948,11 @@ errors++;
 }
 }
 }
-else {
-const err138 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data48.lot !== undefined){
+let data53 = data48.lot;
+if(data53 && typeof data53 == "object" && !Array.isArray(data53)){
+if(data53.method === undefined){
+const err138 = {instancePath:instancePath+"/design/lot",schemaPath:"#/properties/design/properties/lot/required",keyword:"required",params:{missingProperty: "method"},message:"must have required property '"+"method"+"'"};
 if(vErrors === null){
 vErrors = [err138];
 }
@@ -1960,12 +1961,9 @@ vErrors.push(err138);
 }
 errors++;
 }
-}
-if(data.containers !== undefined){
-let data53 = data.containers;
-if(Array.isArray(data53)){
-if(data53.length < 1){
-const err139 = {instancePath:instancePath+"/containers",schemaPath:"#/properties/containers/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+for(const key9 in data53){
+if(!(key9 === "method")){
+const err139 = {instancePath:instancePath+"/design/lot",schemaPath:"#/properties/design/properties/lot/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key9},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err139];
 }
@@ -1974,12 +1972,10 @@ vErrors.push(err139);
 }
 errors++;
 }
-const len4 = data53.length;
-for(let i4=0; i4<len4; i4++){
-let data54 = data53[i4];
-if(data54 && typeof data54 == "object" && !Array.isArray(data54)){
-if(data54.id === undefined){
-const err140 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
+}
+if(data53.method !== undefined){
+if(!(data53.method === "lots-1")){
+const err140 = {instancePath:instancePath+"/design/lot/method",schemaPath:"#/properties/design/properties/lot/properties/method/enum",keyword:"enum",params:{allowedValues: schema19.properties.design.properties.lot.properties.method.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err140];
 }
@@ -1988,8 +1984,10 @@ vErrors.push(err140);
 }
 errors++;
 }
-if(data54.kind === undefined){
-const err141 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
+}
+}
+else {
+const err141 = {instancePath:instancePath+"/design/lot",schemaPath:"#/properties/design/properties/lot/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err141];
 }
@@ -1998,8 +1996,10 @@ vErrors.push(err141);
 }
 errors++;
 }
-if(data54.rows === undefined){
-const err142 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "rows"},message:"must have required property '"+"rows"+"'"};
+}
+}
+else {
+const err142 = {instancePath:instancePath+"/design",schemaPath:"#/properties/design/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err142];
 }
@@ -2008,8 +2008,12 @@ vErrors.push(err142);
 }
 errors++;
 }
-if(data54.columns === undefined){
-const err143 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "columns"},message:"must have required property '"+"columns"+"'"};
+}
+if(data.containers !== undefined){
+let data55 = data.containers;
+if(Array.isArray(data55)){
+if(data55.length < 1){
+const err143 = {instancePath:instancePath+"/containers",schemaPath:"#/properties/containers/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err143];
 }
@@ -2018,9 +2022,12 @@ vErrors.push(err143);
 }
 errors++;
 }
-for(const key10 in data54){
-if(!(func1.call(schema19.properties.containers.items.properties, key10))){
-const err144 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key10},message:"must NOT have additional properties"};
+const len4 = data55.length;
+for(let i4=0; i4<len4; i4++){
+let data56 = data55[i4];
+if(data56 && typeof data56 == "object" && !Array.isArray(data56)){
+if(data56.id === undefined){
+const err144 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
 if(vErrors === null){
 vErrors = [err144];
 }
@@ -2029,12 +2036,8 @@ vErrors.push(err144);
 }
 errors++;
 }
-}
-if(data54.id !== undefined){
-let data55 = data54.id;
-if(typeof data55 === "string"){
-if(!pattern9.test(data55)){
-const err145 = {instancePath:instancePath+"/containers/" + i4+"/id",schemaPath:"#/properties/containers/items/properties/id/pattern",keyword:"pattern",params:{pattern: "^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$"},message:"must match pattern \""+"^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$"+"\""};
+if(data56.kind === undefined){
+const err145 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
 if(vErrors === null){
 vErrors = [err145];
 }
@@ -2043,9 +2046,8 @@ vErrors.push(err145);
 }
 errors++;
 }
-}
-else {
-const err146 = {instancePath:instancePath+"/containers/" + i4+"/id",schemaPath:"#/properties/containers/items/properties/id/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data56.rows === undefined){
+const err146 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "rows"},message:"must have required property '"+"rows"+"'"};
 if(vErrors === null){
 vErrors = [err146];
 }
@@ -2054,11 +2056,8 @@ vErrors.push(err146);
 }
 errors++;
 }
-}
-if(data54.kind !== undefined){
-let data56 = data54.kind;
-if(!(((((data56 === "tank") || (data56 === "tray")) || (data56 === "gutter")) || (data56 === "bed")) || (data56 === "bench"))){
-const err147 = {instancePath:instancePath+"/containers/" + i4+"/kind",schemaPath:"#/properties/containers/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.containers.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
+if(data56.columns === undefined){
+const err147 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/required",keyword:"required",params:{missingProperty: "columns"},message:"must have required property '"+"columns"+"'"};
 if(vErrors === null){
 vErrors = [err147];
 }
@@ -2067,11 +2066,9 @@ vErrors.push(err147);
 }
 errors++;
 }
-}
-if(data54.rows !== undefined){
-let data57 = data54.rows;
-if(!(((typeof data57 == "number") && (!(data57 % 1) && !isNaN(data57))) && (isFinite(data57)))){
-const err148 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
+for(const key10 in data56){
+if(!(func1.call(schema19.properties.containers.items.properties, key10))){
+const err148 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key10},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err148];
 }
@@ -2080,9 +2077,12 @@ vErrors.push(err148);
 }
 errors++;
 }
-if((typeof data57 == "number") && (isFinite(data57))){
-if(data57 > 1000 || isNaN(data57)){
-const err149 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1000},message:"must be <= 1000"};
+}
+if(data56.id !== undefined){
+let data57 = data56.id;
+if(typeof data57 === "string"){
+if(!pattern10.test(data57)){
+const err149 = {instancePath:instancePath+"/containers/" + i4+"/id",schemaPath:"#/properties/containers/items/properties/id/pattern",keyword:"pattern",params:{pattern: "^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$"},message:"must match pattern \""+"^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$"+"\""};
 if(vErrors === null){
 vErrors = [err149];
 }
@@ -2091,8 +2091,9 @@ vErrors.push(err149);
 }
 errors++;
 }
-if(data57 < 1 || isNaN(data57)){
-const err150 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1},message:"must be >= 1"};
+}
+else {
+const err150 = {instancePath:instancePath+"/containers/" + i4+"/id",schemaPath:"#/properties/containers/items/properties/id/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err150];
 }
@@ -2102,11 +2103,10 @@ vErrors.push(err150);
 errors++;
 }
 }
-}
-if(data54.columns !== undefined){
-let data58 = data54.columns;
-if(!(((typeof data58 == "number") && (!(data58 % 1) && !isNaN(data58))) && (isFinite(data58)))){
-const err151 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
+if(data56.kind !== undefined){
+let data58 = data56.kind;
+if(!(((((data58 === "tank") || (data58 === "tray")) || (data58 === "gutter")) || (data58 === "bed")) || (data58 === "bench"))){
+const err151 = {instancePath:instancePath+"/containers/" + i4+"/kind",schemaPath:"#/properties/containers/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.containers.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err151];
 }
@@ -2115,9 +2115,11 @@ vErrors.push(err151);
 }
 errors++;
 }
-if((typeof data58 == "number") && (isFinite(data58))){
-if(data58 > 1000 || isNaN(data58)){
-const err152 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1000},message:"must be <= 1000"};
+}
+if(data56.rows !== undefined){
+let data59 = data56.rows;
+if(!(((typeof data59 == "number") && (!(data59 % 1) && !isNaN(data59))) && (isFinite(data59)))){
+const err152 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
 if(vErrors === null){
 vErrors = [err152];
 }
@@ -2126,8 +2128,9 @@ vErrors.push(err152);
 }
 errors++;
 }
-if(data58 < 1 || isNaN(data58)){
-const err153 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1},message:"must be >= 1"};
+if((typeof data59 == "number") && (isFinite(data59))){
+if(data59 > 1000 || isNaN(data59)){
+const err153 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1000},message:"must be <= 1000"};
 if(vErrors === null){
 vErrors = [err153];
 }
@@ -2136,13 +2139,8 @@ vErrors.push(err153);
 }
 errors++;
 }
-}
-}
-if(data54.row_1 !== undefined){
-let data59 = data54.row_1;
-if(typeof data59 === "string"){
-if(func2(data59) > 60){
-const err154 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+if(data59 < 1 || isNaN(data59)){
+const err154 = {instancePath:instancePath+"/containers/" + i4+"/rows",schemaPath:"#/properties/containers/items/properties/rows/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1},message:"must be >= 1"};
 if(vErrors === null){
 vErrors = [err154];
 }
@@ -2151,8 +2149,12 @@ vErrors.push(err154);
 }
 errors++;
 }
-if(func2(data59) < 1){
-const err155 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+}
+if(data56.columns !== undefined){
+let data60 = data56.columns;
+if(!(((typeof data60 == "number") && (!(data60 % 1) && !isNaN(data60))) && (isFinite(data60)))){
+const err155 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/type",keyword:"type",params:{type: "integer"},message:"must be integer"};
 if(vErrors === null){
 vErrors = [err155];
 }
@@ -2161,9 +2163,9 @@ vErrors.push(err155);
 }
 errors++;
 }
-}
-else {
-const err156 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if((typeof data60 == "number") && (isFinite(data60))){
+if(data60 > 1000 || isNaN(data60)){
+const err156 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/maximum",keyword:"maximum",params:{comparison: "<=", limit: 1000},message:"must be <= 1000"};
 if(vErrors === null){
 vErrors = [err156];
 }
@@ -2172,12 +2174,8 @@ vErrors.push(err156);
 }
 errors++;
 }
-}
-if(data54.column_1 !== undefined){
-let data60 = data54.column_1;
-if(typeof data60 === "string"){
-if(func2(data60) > 60){
-const err157 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+if(data60 < 1 || isNaN(data60)){
+const err157 = {instancePath:instancePath+"/containers/" + i4+"/columns",schemaPath:"#/properties/containers/items/properties/columns/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1},message:"must be >= 1"};
 if(vErrors === null){
 vErrors = [err157];
 }
@@ -2186,8 +2184,13 @@ vErrors.push(err157);
 }
 errors++;
 }
-if(func2(data60) < 1){
-const err158 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+}
+if(data56.row_1 !== undefined){
+let data61 = data56.row_1;
+if(typeof data61 === "string"){
+if(func2(data61) > 60){
+const err158 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err158];
 }
@@ -2196,9 +2199,8 @@ vErrors.push(err158);
 }
 errors++;
 }
-}
-else {
-const err159 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data61) < 1){
+const err159 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err159];
 }
@@ -2208,11 +2210,8 @@ vErrors.push(err159);
 errors++;
 }
 }
-if(data54.block !== undefined){
-let data61 = data54.block;
-if(typeof data61 === "string"){
-if(func2(data61) > 60){
-const err160 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+else {
+const err160 = {instancePath:instancePath+"/containers/" + i4+"/row_1",schemaPath:"#/properties/containers/items/properties/row_1/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err160];
 }
@@ -2221,8 +2220,12 @@ vErrors.push(err160);
 }
 errors++;
 }
-if(func2(data61) < 1){
-const err161 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data56.column_1 !== undefined){
+let data62 = data56.column_1;
+if(typeof data62 === "string"){
+if(func2(data62) > 60){
+const err161 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err161];
 }
@@ -2231,9 +2234,8 @@ vErrors.push(err161);
 }
 errors++;
 }
-}
-else {
-const err162 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data62) < 1){
+const err162 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err162];
 }
@@ -2243,23 +2245,8 @@ vErrors.push(err162);
 errors++;
 }
 }
-if(data54.cover !== undefined){
-if(!(validate60(data54.cover, {instancePath:instancePath+"/containers/" + i4+"/cover",parentData:data54,parentDataProperty:"cover",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
-errors = vErrors.length;
-}
-}
-if(data54.inside !== undefined){
-if(!(validate60(data54.inside, {instancePath:instancePath+"/containers/" + i4+"/inside",parentData:data54,parentDataProperty:"inside",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
-errors = vErrors.length;
-}
-}
-if(data54.volume !== undefined){
-let data64 = data54.volume;
-if(data64 && typeof data64 == "object" && !Array.isArray(data64)){
-if(data64.value === undefined){
-const err163 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
+else {
+const err163 = {instancePath:instancePath+"/containers/" + i4+"/column_1",schemaPath:"#/properties/containers/items/properties/column_1/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err163];
 }
@@ -2268,8 +2255,12 @@ vErrors.push(err163);
 }
 errors++;
 }
-if(data64.unit === undefined){
-const err164 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/required",keyword:"required",params:{missingProperty: "unit"},message:"must have required property '"+"unit"+"'"};
+}
+if(data56.block !== undefined){
+let data63 = data56.block;
+if(typeof data63 === "string"){
+if(func2(data63) > 60){
+const err164 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err164];
 }
@@ -2278,9 +2269,8 @@ vErrors.push(err164);
 }
 errors++;
 }
-for(const key11 in data64){
-if(!((key11 === "value") || (key11 === "unit"))){
-const err165 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key11},message:"must NOT have additional properties"};
+if(func2(data63) < 1){
+const err165 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err165];
 }
@@ -2290,11 +2280,8 @@ vErrors.push(err165);
 errors++;
 }
 }
-if(data64.value !== undefined){
-let data65 = data64.value;
-if((typeof data65 == "number") && (isFinite(data65))){
-if(data65 <= 0 || isNaN(data65)){
-const err166 = {instancePath:instancePath+"/containers/" + i4+"/volume/value",schemaPath:"#/properties/containers/items/properties/volume/properties/value/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
+else {
+const err166 = {instancePath:instancePath+"/containers/" + i4+"/block",schemaPath:"#/properties/containers/items/properties/block/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err166];
 }
@@ -2304,8 +2291,23 @@ vErrors.push(err166);
 errors++;
 }
 }
-else {
-const err167 = {instancePath:instancePath+"/containers/" + i4+"/volume/value",schemaPath:"#/properties/containers/items/properties/volume/properties/value/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(data56.cover !== undefined){
+if(!(validate60(data56.cover, {instancePath:instancePath+"/containers/" + i4+"/cover",parentData:data56,parentDataProperty:"cover",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
+errors = vErrors.length;
+}
+}
+if(data56.inside !== undefined){
+if(!(validate60(data56.inside, {instancePath:instancePath+"/containers/" + i4+"/inside",parentData:data56,parentDataProperty:"inside",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
+errors = vErrors.length;
+}
+}
+if(data56.volume !== undefined){
+let data66 = data56.volume;
+if(data66 && typeof data66 == "object" && !Array.isArray(data66)){
+if(data66.value === undefined){
+const err167 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
 if(vErrors === null){
 vErrors = [err167];
 }
@@ -2314,11 +2316,8 @@ vErrors.push(err167);
 }
 errors++;
 }
-}
-if(data64.unit !== undefined){
-let data66 = data64.unit;
-if(!((((data66 === "L") || (data66 === "mL")) || (data66 === "m3")) || (data66 === "gal"))){
-const err168 = {instancePath:instancePath+"/containers/" + i4+"/volume/unit",schemaPath:"#/properties/containers/items/properties/volume/properties/unit/enum",keyword:"enum",params:{allowedValues: schema19.properties.containers.items.properties.volume.properties.unit.enum},message:"must be equal to one of the allowed values"};
+if(data66.unit === undefined){
+const err168 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/required",keyword:"required",params:{missingProperty: "unit"},message:"must have required property '"+"unit"+"'"};
 if(vErrors === null){
 vErrors = [err168];
 }
@@ -2327,10 +2326,9 @@ vErrors.push(err168);
 }
 errors++;
 }
-}
-}
-else {
-const err169 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/type",keyword:"type",params:{type: "object"},message:"must be object"};
+for(const key11 in data66){
+if(!((key11 === "value") || (key11 === "unit"))){
+const err169 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key11},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err169];
 }
@@ -2340,11 +2338,11 @@ vErrors.push(err169);
 errors++;
 }
 }
-if(data54.treatment !== undefined){
-let data67 = data54.treatment;
-if(data67 && typeof data67 == "object" && !Array.isArray(data67)){
-if(Object.keys(data67).length < 1){
-const err170 = {instancePath:instancePath+"/containers/" + i4+"/treatment",schemaPath:"#/properties/containers/items/properties/treatment/minProperties",keyword:"minProperties",params:{limit: 1},message:"must NOT have fewer than 1 properties"};
+if(data66.value !== undefined){
+let data67 = data66.value;
+if((typeof data67 == "number") && (isFinite(data67))){
+if(data67 <= 0 || isNaN(data67)){
+const err170 = {instancePath:instancePath+"/containers/" + i4+"/volume/value",schemaPath:"#/properties/containers/items/properties/volume/properties/value/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
 if(vErrors === null){
 vErrors = [err170];
 }
@@ -2353,11 +2351,9 @@ vErrors.push(err170);
 }
 errors++;
 }
-for(const key12 in data67){
-let data68 = data67[key12];
-if(typeof data68 === "string"){
-if(func2(data68) < 1){
-const err171 = {instancePath:instancePath+"/containers/" + i4+"/treatment/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/containers/items/properties/treatment/additionalProperties/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+else {
+const err171 = {instancePath:instancePath+"/containers/" + i4+"/volume/value",schemaPath:"#/properties/containers/items/properties/volume/properties/value/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err171];
 }
@@ -2367,8 +2363,10 @@ vErrors.push(err171);
 errors++;
 }
 }
-else {
-const err172 = {instancePath:instancePath+"/containers/" + i4+"/treatment/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/containers/items/properties/treatment/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data66.unit !== undefined){
+let data68 = data66.unit;
+if(!((((data68 === "L") || (data68 === "mL")) || (data68 === "m3")) || (data68 === "gal"))){
+const err172 = {instancePath:instancePath+"/containers/" + i4+"/volume/unit",schemaPath:"#/properties/containers/items/properties/volume/properties/unit/enum",keyword:"enum",params:{allowedValues: schema19.properties.containers.items.properties.volume.properties.unit.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err172];
 }
@@ -2380,7 +2378,7 @@ errors++;
 }
 }
 else {
-const err173 = {instancePath:instancePath+"/containers/" + i4+"/treatment",schemaPath:"#/properties/containers/items/properties/treatment/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err173 = {instancePath:instancePath+"/containers/" + i4+"/volume",schemaPath:"#/properties/containers/items/properties/volume/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err173];
 }
@@ -2390,11 +2388,11 @@ vErrors.push(err173);
 errors++;
 }
 }
-if(data54.weighed_total !== undefined){
-let data69 = data54.weighed_total;
+if(data56.treatment !== undefined){
+let data69 = data56.treatment;
 if(data69 && typeof data69 == "object" && !Array.isArray(data69)){
-if(data69.value === undefined){
-const err174 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
+if(Object.keys(data69).length < 1){
+const err174 = {instancePath:instancePath+"/containers/" + i4+"/treatment",schemaPath:"#/properties/containers/items/properties/treatment/minProperties",keyword:"minProperties",params:{limit: 1},message:"must NOT have fewer than 1 properties"};
 if(vErrors === null){
 vErrors = [err174];
 }
@@ -2403,8 +2401,11 @@ vErrors.push(err174);
 }
 errors++;
 }
-if(data69.unit === undefined){
-const err175 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/required",keyword:"required",params:{missingProperty: "unit"},message:"must have required property '"+"unit"+"'"};
+for(const key12 in data69){
+let data70 = data69[key12];
+if(typeof data70 === "string"){
+if(func2(data70) < 1){
+const err175 = {instancePath:instancePath+"/containers/" + i4+"/treatment/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/containers/items/properties/treatment/additionalProperties/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err175];
 }
@@ -2413,9 +2414,9 @@ vErrors.push(err175);
 }
 errors++;
 }
-for(const key13 in data69){
-if(!((key13 === "value") || (key13 === "unit"))){
-const err176 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key13},message:"must NOT have additional properties"};
+}
+else {
+const err176 = {instancePath:instancePath+"/containers/" + i4+"/treatment/" + key12.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/containers/items/properties/treatment/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err176];
 }
@@ -2425,11 +2426,9 @@ vErrors.push(err176);
 errors++;
 }
 }
-if(data69.value !== undefined){
-let data70 = data69.value;
-if((typeof data70 == "number") && (isFinite(data70))){
-if(data70 < 0 || isNaN(data70)){
-const err177 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total/value",schemaPath:"#/properties/containers/items/properties/weighed_total/properties/value/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+}
+else {
+const err177 = {instancePath:instancePath+"/containers/" + i4+"/treatment",schemaPath:"#/properties/containers/items/properties/treatment/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err177];
 }
@@ -2439,8 +2438,11 @@ vErrors.push(err177);
 errors++;
 }
 }
-else {
-const err178 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total/value",schemaPath:"#/properties/containers/items/properties/weighed_total/properties/value/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(data56.weighed_total !== undefined){
+let data71 = data56.weighed_total;
+if(data71 && typeof data71 == "object" && !Array.isArray(data71)){
+if(data71.value === undefined){
+const err178 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
 if(vErrors === null){
 vErrors = [err178];
 }
@@ -2449,16 +2451,8 @@ vErrors.push(err178);
 }
 errors++;
 }
-}
-if(data69.unit !== undefined){
-if(!(validate63(data69.unit, {instancePath:instancePath+"/containers/" + i4+"/weighed_total/unit",parentData:data69,parentDataProperty:"unit",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err179 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data71.unit === undefined){
+const err179 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/required",keyword:"required",params:{missingProperty: "unit"},message:"must have required property '"+"unit"+"'"};
 if(vErrors === null){
 vErrors = [err179];
 }
@@ -2467,10 +2461,9 @@ vErrors.push(err179);
 }
 errors++;
 }
-}
-}
-else {
-const err180 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+for(const key13 in data71){
+if(!((key13 === "value") || (key13 === "unit"))){
+const err180 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key13},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err180];
 }
@@ -2480,9 +2473,11 @@ vErrors.push(err180);
 errors++;
 }
 }
-}
-else {
-const err181 = {instancePath:instancePath+"/containers",schemaPath:"#/properties/containers/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data71.value !== undefined){
+let data72 = data71.value;
+if((typeof data72 == "number") && (isFinite(data72))){
+if(data72 < 0 || isNaN(data72)){
+const err181 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total/value",schemaPath:"#/properties/containers/items/properties/weighed_total/properties/value/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err181];
 }
@@ -2492,11 +2487,8 @@ vErrors.push(err181);
 errors++;
 }
 }
-if(data.variables !== undefined){
-let data72 = data.variables;
-if(Array.isArray(data72)){
-if(data72.length < 1){
-const err182 = {instancePath:instancePath+"/variables",schemaPath:"#/properties/variables/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+else {
+const err182 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total/value",schemaPath:"#/properties/containers/items/properties/weighed_total/properties/value/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err182];
 }
@@ -2505,12 +2497,16 @@ vErrors.push(err182);
 }
 errors++;
 }
-const len5 = data72.length;
-for(let i5=0; i5<len5; i5++){
-let data73 = data72[i5];
-if(data73 && typeof data73 == "object" && !Array.isArray(data73)){
-if(data73.id === undefined){
-const err183 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
+}
+if(data71.unit !== undefined){
+if(!(validate63(data71.unit, {instancePath:instancePath+"/containers/" + i4+"/weighed_total/unit",parentData:data71,parentDataProperty:"unit",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err183 = {instancePath:instancePath+"/containers/" + i4+"/weighed_total",schemaPath:"#/properties/containers/items/properties/weighed_total/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err183];
 }
@@ -2519,8 +2515,10 @@ vErrors.push(err183);
 }
 errors++;
 }
-if(data73.name === undefined){
-const err184 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
+}
+}
+else {
+const err184 = {instancePath:instancePath+"/containers/" + i4,schemaPath:"#/properties/containers/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err184];
 }
@@ -2529,8 +2527,10 @@ vErrors.push(err184);
 }
 errors++;
 }
-if(data73.of === undefined){
-const err185 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "of"},message:"must have required property '"+"of"+"'"};
+}
+}
+else {
+const err185 = {instancePath:instancePath+"/containers",schemaPath:"#/properties/containers/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err185];
 }
@@ -2539,8 +2539,12 @@ vErrors.push(err185);
 }
 errors++;
 }
-if(data73.kind === undefined){
-const err186 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
+}
+if(data.variables !== undefined){
+let data74 = data.variables;
+if(Array.isArray(data74)){
+if(data74.length < 1){
+const err186 = {instancePath:instancePath+"/variables",schemaPath:"#/properties/variables/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err186];
 }
@@ -2549,9 +2553,12 @@ vErrors.push(err186);
 }
 errors++;
 }
-for(const key14 in data73){
-if(!(func1.call(schema19.properties.variables.items.properties, key14))){
-const err187 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key14},message:"must NOT have additional properties"};
+const len5 = data74.length;
+for(let i5=0; i5<len5; i5++){
+let data75 = data74[i5];
+if(data75 && typeof data75 == "object" && !Array.isArray(data75)){
+if(data75.id === undefined){
+const err187 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "id"},message:"must have required property '"+"id"+"'"};
 if(vErrors === null){
 vErrors = [err187];
 }
@@ -2560,18 +2567,8 @@ vErrors.push(err187);
 }
 errors++;
 }
-}
-if(data73.id !== undefined){
-if(!(validate58(data73.id, {instancePath:instancePath+"/variables/" + i5+"/id",parentData:data73,parentDataProperty:"id",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
-errors = vErrors.length;
-}
-}
-if(data73.name !== undefined){
-let data75 = data73.name;
-if(typeof data75 === "string"){
-if(func2(data75) > 100){
-const err188 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+if(data75.name === undefined){
+const err188 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
 if(vErrors === null){
 vErrors = [err188];
 }
@@ -2580,8 +2577,8 @@ vErrors.push(err188);
 }
 errors++;
 }
-if(func2(data75) < 1){
-const err189 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(data75.of === undefined){
+const err189 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "of"},message:"must have required property '"+"of"+"'"};
 if(vErrors === null){
 vErrors = [err189];
 }
@@ -2590,9 +2587,8 @@ vErrors.push(err189);
 }
 errors++;
 }
-}
-else {
-const err190 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data75.kind === undefined){
+const err190 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
 if(vErrors === null){
 vErrors = [err190];
 }
@@ -2601,11 +2597,9 @@ vErrors.push(err190);
 }
 errors++;
 }
-}
-if(data73.of !== undefined){
-let data76 = data73.of;
-if(!((data76 === "plant") || (data76 === "pot"))){
-const err191 = {instancePath:instancePath+"/variables/" + i5+"/of",schemaPath:"#/properties/variables/items/properties/of/enum",keyword:"enum",params:{allowedValues: schema19.properties.variables.items.properties.of.enum},message:"must be equal to one of the allowed values"};
+for(const key14 in data75){
+if(!(func1.call(schema19.properties.variables.items.properties, key14))){
+const err191 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key14},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err191];
 }
@@ -2615,10 +2609,17 @@ vErrors.push(err191);
 errors++;
 }
 }
-if(data73.kind !== undefined){
-let data77 = data73.kind;
-if(!(((data77 === "measured") || (data77 === "counted")) || (data77 === "scored"))){
-const err192 = {instancePath:instancePath+"/variables/" + i5+"/kind",schemaPath:"#/properties/variables/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.variables.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
+if(data75.id !== undefined){
+if(!(validate58(data75.id, {instancePath:instancePath+"/variables/" + i5+"/id",parentData:data75,parentDataProperty:"id",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+errors = vErrors.length;
+}
+}
+if(data75.name !== undefined){
+let data77 = data75.name;
+if(typeof data77 === "string"){
+if(func2(data77) > 100){
+const err192 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err192];
 }
@@ -2627,12 +2628,8 @@ vErrors.push(err192);
 }
 errors++;
 }
-}
-if(data73.unit !== undefined){
-let data78 = data73.unit;
-if(typeof data78 === "string"){
-if(func2(data78) > 40){
-const err193 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
+if(func2(data77) < 1){
+const err193 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err193];
 }
@@ -2641,8 +2638,9 @@ vErrors.push(err193);
 }
 errors++;
 }
-if(func2(data78) < 1){
-const err194 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+else {
+const err194 = {instancePath:instancePath+"/variables/" + i5+"/name",schemaPath:"#/properties/variables/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err194];
 }
@@ -2652,8 +2650,10 @@ vErrors.push(err194);
 errors++;
 }
 }
-else {
-const err195 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data75.of !== undefined){
+let data78 = data75.of;
+if(!((data78 === "plant") || (data78 === "pot"))){
+const err195 = {instancePath:instancePath+"/variables/" + i5+"/of",schemaPath:"#/properties/variables/items/properties/of/enum",keyword:"enum",params:{allowedValues: schema19.properties.variables.items.properties.of.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err195];
 }
@@ -2663,11 +2663,10 @@ vErrors.push(err195);
 errors++;
 }
 }
-if(data73.resolution !== undefined){
-let data79 = data73.resolution;
-if((typeof data79 == "number") && (isFinite(data79))){
-if(data79 <= 0 || isNaN(data79)){
-const err196 = {instancePath:instancePath+"/variables/" + i5+"/resolution",schemaPath:"#/properties/variables/items/properties/resolution/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
+if(data75.kind !== undefined){
+let data79 = data75.kind;
+if(!(((data79 === "measured") || (data79 === "counted")) || (data79 === "scored"))){
+const err196 = {instancePath:instancePath+"/variables/" + i5+"/kind",schemaPath:"#/properties/variables/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.variables.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err196];
 }
@@ -2677,8 +2676,11 @@ vErrors.push(err196);
 errors++;
 }
 }
-else {
-const err197 = {instancePath:instancePath+"/variables/" + i5+"/resolution",schemaPath:"#/properties/variables/items/properties/resolution/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(data75.unit !== undefined){
+let data80 = data75.unit;
+if(typeof data80 === "string"){
+if(func2(data80) > 40){
+const err197 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
 if(vErrors === null){
 vErrors = [err197];
 }
@@ -2687,11 +2689,8 @@ vErrors.push(err197);
 }
 errors++;
 }
-}
-if(data73.lowest !== undefined){
-let data80 = data73.lowest;
-if(!((typeof data80 == "number") && (isFinite(data80)))){
-const err198 = {instancePath:instancePath+"/variables/" + i5+"/lowest",schemaPath:"#/properties/variables/items/properties/lowest/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(func2(data80) < 1){
+const err198 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err198];
 }
@@ -2701,10 +2700,8 @@ vErrors.push(err198);
 errors++;
 }
 }
-if(data73.highest !== undefined){
-let data81 = data73.highest;
-if(!((typeof data81 == "number") && (isFinite(data81)))){
-const err199 = {instancePath:instancePath+"/variables/" + i5+"/highest",schemaPath:"#/properties/variables/items/properties/highest/type",keyword:"type",params:{type: "number"},message:"must be number"};
+else {
+const err199 = {instancePath:instancePath+"/variables/" + i5+"/unit",schemaPath:"#/properties/variables/items/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err199];
 }
@@ -2714,10 +2711,11 @@ vErrors.push(err199);
 errors++;
 }
 }
-if(data73.scale !== undefined){
-let data82 = data73.scale;
-if(!((data82 === "yes or no") || (data82 === "BBCH"))){
-const err200 = {instancePath:instancePath+"/variables/" + i5+"/scale",schemaPath:"#/properties/variables/items/properties/scale/enum",keyword:"enum",params:{allowedValues: schema19.properties.variables.items.properties.scale.enum},message:"must be equal to one of the allowed values"};
+if(data75.resolution !== undefined){
+let data81 = data75.resolution;
+if((typeof data81 == "number") && (isFinite(data81))){
+if(data81 <= 0 || isNaN(data81)){
+const err200 = {instancePath:instancePath+"/variables/" + i5+"/resolution",schemaPath:"#/properties/variables/items/properties/resolution/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
 if(vErrors === null){
 vErrors = [err200];
 }
@@ -2727,11 +2725,8 @@ vErrors.push(err200);
 errors++;
 }
 }
-if(data73.marks !== undefined){
-let data83 = data73.marks;
-if(data83 && typeof data83 == "object" && !Array.isArray(data83)){
-if(Object.keys(data83).length > 40){
-const err201 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/maxProperties",keyword:"maxProperties",params:{limit: 40},message:"must NOT have more than 40 properties"};
+else {
+const err201 = {instancePath:instancePath+"/variables/" + i5+"/resolution",schemaPath:"#/properties/variables/items/properties/resolution/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err201];
 }
@@ -2740,8 +2735,11 @@ vErrors.push(err201);
 }
 errors++;
 }
-if(Object.keys(data83).length < 2){
-const err202 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/minProperties",keyword:"minProperties",params:{limit: 2},message:"must NOT have fewer than 2 properties"};
+}
+if(data75.lowest !== undefined){
+let data82 = data75.lowest;
+if(!((typeof data82 == "number") && (isFinite(data82)))){
+const err202 = {instancePath:instancePath+"/variables/" + i5+"/lowest",schemaPath:"#/properties/variables/items/properties/lowest/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err202];
 }
@@ -2750,11 +2748,11 @@ vErrors.push(err202);
 }
 errors++;
 }
-for(const key15 in data83){
-const _errs165 = errors;
-if(typeof key15 === "string"){
-if(!pattern10.test(key15)){
-const err203 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/propertyNames/pattern",keyword:"pattern",params:{pattern: "^-?[0-9]{1,3}$"},message:"must match pattern \""+"^-?[0-9]{1,3}$"+"\"",propertyName:key15};
+}
+if(data75.highest !== undefined){
+let data83 = data75.highest;
+if(!((typeof data83 == "number") && (isFinite(data83)))){
+const err203 = {instancePath:instancePath+"/variables/" + i5+"/highest",schemaPath:"#/properties/variables/items/properties/highest/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err203];
 }
@@ -2764,9 +2762,10 @@ vErrors.push(err203);
 errors++;
 }
 }
-var valid31 = _errs165 === errors;
-if(!valid31){
-const err204 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/propertyNames",keyword:"propertyNames",params:{propertyName: key15},message:"property name must be valid"};
+if(data75.scale !== undefined){
+let data84 = data75.scale;
+if(!((data84 === "yes or no") || (data84 === "BBCH"))){
+const err204 = {instancePath:instancePath+"/variables/" + i5+"/scale",schemaPath:"#/properties/variables/items/properties/scale/enum",keyword:"enum",params:{allowedValues: schema19.properties.variables.items.properties.scale.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err204];
 }
@@ -2776,11 +2775,11 @@ vErrors.push(err204);
 errors++;
 }
 }
-for(const key16 in data83){
-let data84 = data83[key16];
-if(typeof data84 === "string"){
-if(func2(data84) > 120){
-const err205 = {instancePath:instancePath+"/variables/" + i5+"/marks/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/variables/items/properties/marks/additionalProperties/maxLength",keyword:"maxLength",params:{limit: 120},message:"must NOT have more than 120 characters"};
+if(data75.marks !== undefined){
+let data85 = data75.marks;
+if(data85 && typeof data85 == "object" && !Array.isArray(data85)){
+if(Object.keys(data85).length > 40){
+const err205 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/maxProperties",keyword:"maxProperties",params:{limit: 40},message:"must NOT have more than 40 properties"};
 if(vErrors === null){
 vErrors = [err205];
 }
@@ -2789,8 +2788,8 @@ vErrors.push(err205);
 }
 errors++;
 }
-if(func2(data84) < 1){
-const err206 = {instancePath:instancePath+"/variables/" + i5+"/marks/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/variables/items/properties/marks/additionalProperties/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(Object.keys(data85).length < 2){
+const err206 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/minProperties",keyword:"minProperties",params:{limit: 2},message:"must NOT have fewer than 2 properties"};
 if(vErrors === null){
 vErrors = [err206];
 }
@@ -2799,9 +2798,11 @@ vErrors.push(err206);
 }
 errors++;
 }
-}
-else {
-const err207 = {instancePath:instancePath+"/variables/" + i5+"/marks/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/variables/items/properties/marks/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+for(const key15 in data85){
+const _errs169 = errors;
+if(typeof key15 === "string"){
+if(!pattern11.test(key15)){
+const err207 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/propertyNames/pattern",keyword:"pattern",params:{pattern: "^-?[0-9]{1,3}$"},message:"must match pattern \""+"^-?[0-9]{1,3}$"+"\"",propertyName:key15};
 if(vErrors === null){
 vErrors = [err207];
 }
@@ -2811,9 +2812,9 @@ vErrors.push(err207);
 errors++;
 }
 }
-}
-else {
-const err208 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/type",keyword:"type",params:{type: "object"},message:"must be object"};
+var valid31 = _errs169 === errors;
+if(!valid31){
+const err208 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/propertyNames",keyword:"propertyNames",params:{propertyName: key15},message:"property name must be valid"};
 if(vErrors === null){
 vErrors = [err208];
 }
@@ -2823,11 +2824,11 @@ vErrors.push(err208);
 errors++;
 }
 }
-if(data73.panel !== undefined){
-let data85 = data73.panel;
-if(typeof data85 === "string"){
-if(func2(data85) > 60){
-const err209 = {instancePath:instancePath+"/variables/" + i5+"/panel",schemaPath:"#/properties/variables/items/properties/panel/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+for(const key16 in data85){
+let data86 = data85[key16];
+if(typeof data86 === "string"){
+if(func2(data86) > 120){
+const err209 = {instancePath:instancePath+"/variables/" + i5+"/marks/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/variables/items/properties/marks/additionalProperties/maxLength",keyword:"maxLength",params:{limit: 120},message:"must NOT have more than 120 characters"};
 if(vErrors === null){
 vErrors = [err209];
 }
@@ -2836,8 +2837,8 @@ vErrors.push(err209);
 }
 errors++;
 }
-if(func2(data85) < 1){
-const err210 = {instancePath:instancePath+"/variables/" + i5+"/panel",schemaPath:"#/properties/variables/items/properties/panel/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(func2(data86) < 1){
+const err210 = {instancePath:instancePath+"/variables/" + i5+"/marks/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/variables/items/properties/marks/additionalProperties/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err210];
 }
@@ -2848,7 +2849,7 @@ errors++;
 }
 }
 else {
-const err211 = {instancePath:instancePath+"/variables/" + i5+"/panel",schemaPath:"#/properties/variables/items/properties/panel/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err211 = {instancePath:instancePath+"/variables/" + i5+"/marks/" + key16.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/variables/items/properties/marks/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err211];
 }
@@ -2858,11 +2859,9 @@ vErrors.push(err211);
 errors++;
 }
 }
-if(data73.judge !== undefined){
-let data86 = data73.judge;
-if(typeof data86 === "string"){
-if(func2(data86) > 60){
-const err212 = {instancePath:instancePath+"/variables/" + i5+"/judge",schemaPath:"#/properties/variables/items/properties/judge/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+}
+else {
+const err212 = {instancePath:instancePath+"/variables/" + i5+"/marks",schemaPath:"#/properties/variables/items/properties/marks/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err212];
 }
@@ -2871,8 +2870,12 @@ vErrors.push(err212);
 }
 errors++;
 }
-if(func2(data86) < 1){
-const err213 = {instancePath:instancePath+"/variables/" + i5+"/judge",schemaPath:"#/properties/variables/items/properties/judge/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data75.panel !== undefined){
+let data87 = data75.panel;
+if(typeof data87 === "string"){
+if(func2(data87) > 60){
+const err213 = {instancePath:instancePath+"/variables/" + i5+"/panel",schemaPath:"#/properties/variables/items/properties/panel/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err213];
 }
@@ -2881,9 +2884,8 @@ vErrors.push(err213);
 }
 errors++;
 }
-}
-else {
-const err214 = {instancePath:instancePath+"/variables/" + i5+"/judge",schemaPath:"#/properties/variables/items/properties/judge/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data87) < 1){
+const err214 = {instancePath:instancePath+"/variables/" + i5+"/panel",schemaPath:"#/properties/variables/items/properties/panel/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err214];
 }
@@ -2893,9 +2895,8 @@ vErrors.push(err214);
 errors++;
 }
 }
-if(data73.blind !== undefined){
-if(typeof data73.blind !== "boolean"){
-const err215 = {instancePath:instancePath+"/variables/" + i5+"/blind",schemaPath:"#/properties/variables/items/properties/blind/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"};
+else {
+const err215 = {instancePath:instancePath+"/variables/" + i5+"/panel",schemaPath:"#/properties/variables/items/properties/panel/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err215];
 }
@@ -2905,11 +2906,11 @@ vErrors.push(err215);
 errors++;
 }
 }
-if(data73.trait !== undefined){
-let data88 = data73.trait;
+if(data75.judge !== undefined){
+let data88 = data75.judge;
 if(typeof data88 === "string"){
-if(!pattern11.test(data88)){
-const err216 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/pattern",keyword:"pattern",params:{pattern: "^TO:[0-9]{7}$"},message:"must match pattern \""+"^TO:[0-9]{7}$"+"\""};
+if(func2(data88) > 60){
+const err216 = {instancePath:instancePath+"/variables/" + i5+"/judge",schemaPath:"#/properties/variables/items/properties/judge/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err216];
 }
@@ -2918,9 +2919,8 @@ vErrors.push(err216);
 }
 errors++;
 }
-}
-else {
-const err217 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data88) < 1){
+const err217 = {instancePath:instancePath+"/variables/" + i5+"/judge",schemaPath:"#/properties/variables/items/properties/judge/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err217];
 }
@@ -2930,11 +2930,8 @@ vErrors.push(err217);
 errors++;
 }
 }
-if(data73.note !== undefined){
-let data89 = data73.note;
-if(typeof data89 === "string"){
-if(func2(data89) > 1000){
-const err218 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+else {
+const err218 = {instancePath:instancePath+"/variables/" + i5+"/judge",schemaPath:"#/properties/variables/items/properties/judge/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err218];
 }
@@ -2943,8 +2940,10 @@ vErrors.push(err218);
 }
 errors++;
 }
-if(func2(data89) < 1){
-const err219 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data75.blind !== undefined){
+if(typeof data75.blind !== "boolean"){
+const err219 = {instancePath:instancePath+"/variables/" + i5+"/blind",schemaPath:"#/properties/variables/items/properties/blind/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"};
 if(vErrors === null){
 vErrors = [err219];
 }
@@ -2954,8 +2953,11 @@ vErrors.push(err219);
 errors++;
 }
 }
-else {
-const err220 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data75.trait !== undefined){
+let data90 = data75.trait;
+if(typeof data90 === "string"){
+if(!pattern12.test(data90)){
+const err220 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/pattern",keyword:"pattern",params:{pattern: "^TO:[0-9]{7}$"},message:"must match pattern \""+"^TO:[0-9]{7}$"+"\""};
 if(vErrors === null){
 vErrors = [err220];
 }
@@ -2965,9 +2967,8 @@ vErrors.push(err220);
 errors++;
 }
 }
-}
 else {
-const err221 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err221 = {instancePath:instancePath+"/variables/" + i5+"/trait",schemaPath:"#/properties/variables/items/properties/trait/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err221];
 }
@@ -2977,9 +2978,11 @@ vErrors.push(err221);
 errors++;
 }
 }
-}
-else {
-const err222 = {instancePath:instancePath+"/variables",schemaPath:"#/properties/variables/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data75.note !== undefined){
+let data91 = data75.note;
+if(typeof data91 === "string"){
+if(func2(data91) > 1000){
+const err222 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err222];
 }
@@ -2988,13 +2991,8 @@ vErrors.push(err222);
 }
 errors++;
 }
-}
-if(data.nutrients !== undefined){
-let data90 = data.nutrients;
-if(data90 && typeof data90 == "object" && !Array.isArray(data90)){
-for(const key17 in data90){
-if(!(((key17 === "water") || (key17 === "salts")) || (key17 === "stock_ratio"))){
-const err223 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key17},message:"must NOT have additional properties"};
+if(func2(data91) < 1){
+const err223 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err223];
 }
@@ -3004,14 +3002,8 @@ vErrors.push(err223);
 errors++;
 }
 }
-if(data90.water !== undefined){
-let data91 = data90.water;
-if(data91 && typeof data91 == "object" && !Array.isArray(data91)){
-for(const key18 in data91){
-let data92 = data91[key18];
-if((typeof data92 == "number") && (isFinite(data92))){
-if(data92 < 0 || isNaN(data92)){
-const err224 = {instancePath:instancePath+"/nutrients/water/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+else {
+const err224 = {instancePath:instancePath+"/variables/" + i5+"/note",schemaPath:"#/properties/variables/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err224];
 }
@@ -3021,8 +3013,9 @@ vErrors.push(err224);
 errors++;
 }
 }
+}
 else {
-const err225 = {instancePath:instancePath+"/nutrients/water/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
+const err225 = {instancePath:instancePath+"/variables/" + i5,schemaPath:"#/properties/variables/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err225];
 }
@@ -3034,7 +3027,7 @@ errors++;
 }
 }
 else {
-const err226 = {instancePath:instancePath+"/nutrients/water",schemaPath:"#/properties/nutrients/properties/water/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err226 = {instancePath:instancePath+"/variables",schemaPath:"#/properties/variables/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err226];
 }
@@ -3044,11 +3037,12 @@ vErrors.push(err226);
 errors++;
 }
 }
-if(data90.salts !== undefined){
-let data93 = data90.salts;
-if(Array.isArray(data93)){
-if(data93.length < 1){
-const err227 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+if(data.nutrients !== undefined){
+let data92 = data.nutrients;
+if(data92 && typeof data92 == "object" && !Array.isArray(data92)){
+for(const key17 in data92){
+if(!(((key17 === "water") || (key17 === "salts")) || (key17 === "stock_ratio"))){
+const err227 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key17},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err227];
 }
@@ -3057,12 +3051,15 @@ vErrors.push(err227);
 }
 errors++;
 }
-const len6 = data93.length;
-for(let i6=0; i6<len6; i6++){
-let data94 = data93[i6];
-if(data94 && typeof data94 == "object" && !Array.isArray(data94)){
-if(data94.name === undefined){
-const err228 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
+}
+if(data92.water !== undefined){
+let data93 = data92.water;
+if(data93 && typeof data93 == "object" && !Array.isArray(data93)){
+for(const key18 in data93){
+let data94 = data93[key18];
+if((typeof data94 == "number") && (isFinite(data94))){
+if(data94 < 0 || isNaN(data94)){
+const err228 = {instancePath:instancePath+"/nutrients/water/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err228];
 }
@@ -3071,8 +3068,9 @@ vErrors.push(err228);
 }
 errors++;
 }
-if(data94.grams_per_litre === undefined){
-const err229 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "grams_per_litre"},message:"must have required property '"+"grams_per_litre"+"'"};
+}
+else {
+const err229 = {instancePath:instancePath+"/nutrients/water/" + key18.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/water/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err229];
 }
@@ -3081,9 +3079,10 @@ vErrors.push(err229);
 }
 errors++;
 }
-for(const key19 in data94){
-if(!(((((key19 === "name") || (key19 === "grams_per_litre")) || (key19 === "percent")) || (key19 === "formula")) || (key19 === "stock"))){
-const err230 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key19},message:"must NOT have additional properties"};
+}
+}
+else {
+const err230 = {instancePath:instancePath+"/nutrients/water",schemaPath:"#/properties/nutrients/properties/water/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err230];
 }
@@ -3093,11 +3092,11 @@ vErrors.push(err230);
 errors++;
 }
 }
-if(data94.name !== undefined){
-let data95 = data94.name;
-if(typeof data95 === "string"){
-if(func2(data95) > 100){
-const err231 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+if(data92.salts !== undefined){
+let data95 = data92.salts;
+if(Array.isArray(data95)){
+if(data95.length < 1){
+const err231 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err231];
 }
@@ -3106,8 +3105,12 @@ vErrors.push(err231);
 }
 errors++;
 }
-if(func2(data95) < 1){
-const err232 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+const len6 = data95.length;
+for(let i6=0; i6<len6; i6++){
+let data96 = data95[i6];
+if(data96 && typeof data96 == "object" && !Array.isArray(data96)){
+if(data96.name === undefined){
+const err232 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "name"},message:"must have required property '"+"name"+"'"};
 if(vErrors === null){
 vErrors = [err232];
 }
@@ -3116,9 +3119,8 @@ vErrors.push(err232);
 }
 errors++;
 }
-}
-else {
-const err233 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data96.grams_per_litre === undefined){
+const err233 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/required",keyword:"required",params:{missingProperty: "grams_per_litre"},message:"must have required property '"+"grams_per_litre"+"'"};
 if(vErrors === null){
 vErrors = [err233];
 }
@@ -3127,12 +3129,9 @@ vErrors.push(err233);
 }
 errors++;
 }
-}
-if(data94.grams_per_litre !== undefined){
-let data96 = data94.grams_per_litre;
-if((typeof data96 == "number") && (isFinite(data96))){
-if(data96 < 0 || isNaN(data96)){
-const err234 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+for(const key19 in data96){
+if(!(((((key19 === "name") || (key19 === "grams_per_litre")) || (key19 === "percent")) || (key19 === "formula")) || (key19 === "stock"))){
+const err234 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key19},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err234];
 }
@@ -3142,8 +3141,11 @@ vErrors.push(err234);
 errors++;
 }
 }
-else {
-const err235 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/type",keyword:"type",params:{type: "number"},message:"must be number"};
+if(data96.name !== undefined){
+let data97 = data96.name;
+if(typeof data97 === "string"){
+if(func2(data97) > 100){
+const err235 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err235];
 }
@@ -3152,12 +3154,8 @@ vErrors.push(err235);
 }
 errors++;
 }
-}
-if(data94.percent !== undefined){
-let data97 = data94.percent;
-if(data97 && typeof data97 == "object" && !Array.isArray(data97)){
-if(Object.keys(data97).length < 1){
-const err236 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/minProperties",keyword:"minProperties",params:{limit: 1},message:"must NOT have fewer than 1 properties"};
+if(func2(data97) < 1){
+const err236 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err236];
 }
@@ -3166,11 +3164,9 @@ vErrors.push(err236);
 }
 errors++;
 }
-for(const key20 in data97){
-let data98 = data97[key20];
-if((typeof data98 == "number") && (isFinite(data98))){
-if(data98 > 100 || isNaN(data98)){
-const err237 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key20.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/maximum",keyword:"maximum",params:{comparison: "<=", limit: 100},message:"must be <= 100"};
+}
+else {
+const err237 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/name",schemaPath:"#/properties/nutrients/properties/salts/items/properties/name/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err237];
 }
@@ -3179,8 +3175,12 @@ vErrors.push(err237);
 }
 errors++;
 }
+}
+if(data96.grams_per_litre !== undefined){
+let data98 = data96.grams_per_litre;
+if((typeof data98 == "number") && (isFinite(data98))){
 if(data98 < 0 || isNaN(data98)){
-const err238 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key20.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
+const err238 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err238];
 }
@@ -3191,7 +3191,7 @@ errors++;
 }
 }
 else {
-const err239 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key20.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
+const err239 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/grams_per_litre",schemaPath:"#/properties/nutrients/properties/salts/items/properties/grams_per_litre/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err239];
 }
@@ -3201,9 +3201,11 @@ vErrors.push(err239);
 errors++;
 }
 }
-}
-else {
-const err240 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data96.percent !== undefined){
+let data99 = data96.percent;
+if(data99 && typeof data99 == "object" && !Array.isArray(data99)){
+if(Object.keys(data99).length < 1){
+const err240 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/minProperties",keyword:"minProperties",params:{limit: 1},message:"must NOT have fewer than 1 properties"};
 if(vErrors === null){
 vErrors = [err240];
 }
@@ -3212,12 +3214,11 @@ vErrors.push(err240);
 }
 errors++;
 }
-}
-if(data94.formula !== undefined){
-let data99 = data94.formula;
-if(typeof data99 === "string"){
-if(func2(data99) > 100){
-const err241 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+for(const key20 in data99){
+let data100 = data99[key20];
+if((typeof data100 == "number") && (isFinite(data100))){
+if(data100 > 100 || isNaN(data100)){
+const err241 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key20.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/maximum",keyword:"maximum",params:{comparison: "<=", limit: 100},message:"must be <= 100"};
 if(vErrors === null){
 vErrors = [err241];
 }
@@ -3226,8 +3227,8 @@ vErrors.push(err241);
 }
 errors++;
 }
-if(func2(data99) < 1){
-const err242 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(data100 < 0 || isNaN(data100)){
+const err242 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key20.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/minimum",keyword:"minimum",params:{comparison: ">=", limit: 0},message:"must be >= 0"};
 if(vErrors === null){
 vErrors = [err242];
 }
@@ -3238,7 +3239,7 @@ errors++;
 }
 }
 else {
-const err243 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err243 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent/" + key20.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/additionalProperties/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err243];
 }
@@ -3248,11 +3249,9 @@ vErrors.push(err243);
 errors++;
 }
 }
-if(data94.stock !== undefined){
-let data100 = data94.stock;
-if(typeof data100 === "string"){
-if(func2(data100) > 10){
-const err244 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/maxLength",keyword:"maxLength",params:{limit: 10},message:"must NOT have more than 10 characters"};
+}
+else {
+const err244 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/percent",schemaPath:"#/properties/nutrients/properties/salts/items/properties/percent/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err244];
 }
@@ -3261,8 +3260,12 @@ vErrors.push(err244);
 }
 errors++;
 }
-if(func2(data100) < 1){
-const err245 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data96.formula !== undefined){
+let data101 = data96.formula;
+if(typeof data101 === "string"){
+if(func2(data101) > 100){
+const err245 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err245];
 }
@@ -3271,9 +3274,8 @@ vErrors.push(err245);
 }
 errors++;
 }
-}
-else {
-const err246 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data101) < 1){
+const err246 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err246];
 }
@@ -3283,9 +3285,8 @@ vErrors.push(err246);
 errors++;
 }
 }
-}
 else {
-const err247 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err247 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/formula",schemaPath:"#/properties/nutrients/properties/salts/items/properties/formula/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err247];
 }
@@ -3295,9 +3296,11 @@ vErrors.push(err247);
 errors++;
 }
 }
-}
-else {
-const err248 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data96.stock !== undefined){
+let data102 = data96.stock;
+if(typeof data102 === "string"){
+if(func2(data102) > 10){
+const err248 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/maxLength",keyword:"maxLength",params:{limit: 10},message:"must NOT have more than 10 characters"};
 if(vErrors === null){
 vErrors = [err248];
 }
@@ -3306,12 +3309,8 @@ vErrors.push(err248);
 }
 errors++;
 }
-}
-if(data90.stock_ratio !== undefined){
-let data101 = data90.stock_ratio;
-if((typeof data101 == "number") && (isFinite(data101))){
-if(data101 <= 0 || isNaN(data101)){
-const err249 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
+if(func2(data102) < 1){
+const err249 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err249];
 }
@@ -3322,7 +3321,7 @@ errors++;
 }
 }
 else {
-const err250 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/type",keyword:"type",params:{type: "number"},message:"must be number"};
+const err250 = {instancePath:instancePath+"/nutrients/salts/" + i6+"/stock",schemaPath:"#/properties/nutrients/properties/salts/items/properties/stock/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err250];
 }
@@ -3334,7 +3333,7 @@ errors++;
 }
 }
 else {
-const err251 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err251 = {instancePath:instancePath+"/nutrients/salts/" + i6,schemaPath:"#/properties/nutrients/properties/salts/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err251];
 }
@@ -3344,15 +3343,9 @@ vErrors.push(err251);
 errors++;
 }
 }
-if(data.events !== undefined){
-let data102 = data.events;
-if(Array.isArray(data102)){
-const len7 = data102.length;
-for(let i7=0; i7<len7; i7++){
-let data103 = data102[i7];
-if(data103 && typeof data103 == "object" && !Array.isArray(data103)){
-if(data103.date === undefined){
-const err252 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
+}
+else {
+const err252 = {instancePath:instancePath+"/nutrients/salts",schemaPath:"#/properties/nutrients/properties/salts/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err252];
 }
@@ -3361,8 +3354,12 @@ vErrors.push(err252);
 }
 errors++;
 }
-if(data103.what === undefined){
-const err253 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "what"},message:"must have required property '"+"what"+"'"};
+}
+if(data92.stock_ratio !== undefined){
+let data103 = data92.stock_ratio;
+if((typeof data103 == "number") && (isFinite(data103))){
+if(data103 <= 0 || isNaN(data103)){
+const err253 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
 if(vErrors === null){
 vErrors = [err253];
 }
@@ -3371,9 +3368,9 @@ vErrors.push(err253);
 }
 errors++;
 }
-for(const key21 in data103){
-if(!(((key21 === "date") || (key21 === "where")) || (key21 === "what"))){
-const err254 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key21},message:"must NOT have additional properties"};
+}
+else {
+const err254 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/type",keyword:"type",params:{type: "number"},message:"must be number"};
 if(vErrors === null){
 vErrors = [err254];
 }
@@ -3383,17 +3380,9 @@ vErrors.push(err254);
 errors++;
 }
 }
-if(data103.date !== undefined){
-if(!(validate53(data103.date, {instancePath:instancePath+"/events/" + i7+"/date",parentData:data103,parentDataProperty:"date",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-errors = vErrors.length;
 }
-}
-if(data103.where !== undefined){
-let data105 = data103.where;
-if(typeof data105 === "string"){
-if(func2(data105) > 100){
-const err255 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+else {
+const err255 = {instancePath:instancePath+"/nutrients",schemaPath:"#/properties/nutrients/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err255];
 }
@@ -3402,8 +3391,16 @@ vErrors.push(err255);
 }
 errors++;
 }
-if(func2(data105) < 1){
-const err256 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data.events !== undefined){
+let data104 = data.events;
+if(Array.isArray(data104)){
+const len7 = data104.length;
+for(let i7=0; i7<len7; i7++){
+let data105 = data104[i7];
+if(data105 && typeof data105 == "object" && !Array.isArray(data105)){
+if(data105.date === undefined){
+const err256 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
 if(vErrors === null){
 vErrors = [err256];
 }
@@ -3412,9 +3409,8 @@ vErrors.push(err256);
 }
 errors++;
 }
-}
-else {
-const err257 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data105.what === undefined){
+const err257 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/required",keyword:"required",params:{missingProperty: "what"},message:"must have required property '"+"what"+"'"};
 if(vErrors === null){
 vErrors = [err257];
 }
@@ -3423,12 +3419,9 @@ vErrors.push(err257);
 }
 errors++;
 }
-}
-if(data103.what !== undefined){
-let data106 = data103.what;
-if(typeof data106 === "string"){
-if(func2(data106) > 1000){
-const err258 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+for(const key21 in data105){
+if(!(((key21 === "date") || (key21 === "where")) || (key21 === "what"))){
+const err258 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key21},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err258];
 }
@@ -3437,8 +3430,18 @@ vErrors.push(err258);
 }
 errors++;
 }
-if(func2(data106) < 1){
-const err259 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data105.date !== undefined){
+if(!(validate53(data105.date, {instancePath:instancePath+"/events/" + i7+"/date",parentData:data105,parentDataProperty:"date",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+if(data105.where !== undefined){
+let data107 = data105.where;
+if(typeof data107 === "string"){
+if(func2(data107) > 100){
+const err259 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err259];
 }
@@ -3447,9 +3450,8 @@ vErrors.push(err259);
 }
 errors++;
 }
-}
-else {
-const err260 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data107) < 1){
+const err260 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err260];
 }
@@ -3459,9 +3461,8 @@ vErrors.push(err260);
 errors++;
 }
 }
-}
 else {
-const err261 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err261 = {instancePath:instancePath+"/events/" + i7+"/where",schemaPath:"#/properties/events/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err261];
 }
@@ -3471,9 +3472,11 @@ vErrors.push(err261);
 errors++;
 }
 }
-}
-else {
-const err262 = {instancePath:instancePath+"/events",schemaPath:"#/properties/events/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data105.what !== undefined){
+let data108 = data105.what;
+if(typeof data108 === "string"){
+if(func2(data108) > 1000){
+const err262 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err262];
 }
@@ -3482,16 +3485,8 @@ vErrors.push(err262);
 }
 errors++;
 }
-}
-if(data.photos !== undefined){
-let data107 = data.photos;
-if(Array.isArray(data107)){
-const len8 = data107.length;
-for(let i8=0; i8<len8; i8++){
-let data108 = data107[i8];
-if(data108 && typeof data108 == "object" && !Array.isArray(data108)){
-if(data108.file === undefined){
-const err263 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "file"},message:"must have required property '"+"file"+"'"};
+if(func2(data108) < 1){
+const err263 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err263];
 }
@@ -3500,8 +3495,9 @@ vErrors.push(err263);
 }
 errors++;
 }
-if(data108.alt === undefined){
-const err264 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "alt"},message:"must have required property '"+"alt"+"'"};
+}
+else {
+const err264 = {instancePath:instancePath+"/events/" + i7+"/what",schemaPath:"#/properties/events/items/properties/what/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err264];
 }
@@ -3510,9 +3506,10 @@ vErrors.push(err264);
 }
 errors++;
 }
-for(const key22 in data108){
-if(!(((((key22 === "file") || (key22 === "date")) || (key22 === "where")) || (key22 === "caption")) || (key22 === "alt"))){
-const err265 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key22},message:"must NOT have additional properties"};
+}
+}
+else {
+const err265 = {instancePath:instancePath+"/events/" + i7,schemaPath:"#/properties/events/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err265];
 }
@@ -3522,11 +3519,9 @@ vErrors.push(err265);
 errors++;
 }
 }
-if(data108.file !== undefined){
-let data109 = data108.file;
-if(typeof data109 === "string"){
-if(func2(data109) > 200){
-const err266 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/maxLength",keyword:"maxLength",params:{limit: 200},message:"must NOT have more than 200 characters"};
+}
+else {
+const err266 = {instancePath:instancePath+"/events",schemaPath:"#/properties/events/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err266];
 }
@@ -3535,8 +3530,16 @@ vErrors.push(err266);
 }
 errors++;
 }
-if(func2(data109) < 1){
-const err267 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data.photos !== undefined){
+let data109 = data.photos;
+if(Array.isArray(data109)){
+const len8 = data109.length;
+for(let i8=0; i8<len8; i8++){
+let data110 = data109[i8];
+if(data110 && typeof data110 == "object" && !Array.isArray(data110)){
+if(data110.file === undefined){
+const err267 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "file"},message:"must have required property '"+"file"+"'"};
 if(vErrors === null){
 vErrors = [err267];
 }
@@ -3545,9 +3548,8 @@ vErrors.push(err267);
 }
 errors++;
 }
-}
-else {
-const err268 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data110.alt === undefined){
+const err268 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/required",keyword:"required",params:{missingProperty: "alt"},message:"must have required property '"+"alt"+"'"};
 if(vErrors === null){
 vErrors = [err268];
 }
@@ -3556,18 +3558,9 @@ vErrors.push(err268);
 }
 errors++;
 }
-}
-if(data108.date !== undefined){
-if(!(validate53(data108.date, {instancePath:instancePath+"/photos/" + i8+"/date",parentData:data108,parentDataProperty:"date",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-errors = vErrors.length;
-}
-}
-if(data108.where !== undefined){
-let data111 = data108.where;
-if(typeof data111 === "string"){
-if(func2(data111) > 100){
-const err269 = {instancePath:instancePath+"/photos/" + i8+"/where",schemaPath:"#/properties/photos/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+for(const key22 in data110){
+if(!(((((key22 === "file") || (key22 === "date")) || (key22 === "where")) || (key22 === "caption")) || (key22 === "alt"))){
+const err269 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key22},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err269];
 }
@@ -3576,8 +3569,12 @@ vErrors.push(err269);
 }
 errors++;
 }
-if(func2(data111) < 1){
-const err270 = {instancePath:instancePath+"/photos/" + i8+"/where",schemaPath:"#/properties/photos/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data110.file !== undefined){
+let data111 = data110.file;
+if(typeof data111 === "string"){
+if(func2(data111) > 200){
+const err270 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/maxLength",keyword:"maxLength",params:{limit: 200},message:"must NOT have more than 200 characters"};
 if(vErrors === null){
 vErrors = [err270];
 }
@@ -3586,9 +3583,8 @@ vErrors.push(err270);
 }
 errors++;
 }
-}
-else {
-const err271 = {instancePath:instancePath+"/photos/" + i8+"/where",schemaPath:"#/properties/photos/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data111) < 1){
+const err271 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err271];
 }
@@ -3598,11 +3594,8 @@ vErrors.push(err271);
 errors++;
 }
 }
-if(data108.caption !== undefined){
-let data112 = data108.caption;
-if(typeof data112 === "string"){
-if(func2(data112) > 500){
-const err272 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
+else {
+const err272 = {instancePath:instancePath+"/photos/" + i8+"/file",schemaPath:"#/properties/photos/items/properties/file/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err272];
 }
@@ -3611,8 +3604,18 @@ vErrors.push(err272);
 }
 errors++;
 }
-if(func2(data112) < 1){
-const err273 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data110.date !== undefined){
+if(!(validate53(data110.date, {instancePath:instancePath+"/photos/" + i8+"/date",parentData:data110,parentDataProperty:"date",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+if(data110.where !== undefined){
+let data113 = data110.where;
+if(typeof data113 === "string"){
+if(func2(data113) > 100){
+const err273 = {instancePath:instancePath+"/photos/" + i8+"/where",schemaPath:"#/properties/photos/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err273];
 }
@@ -3621,9 +3624,8 @@ vErrors.push(err273);
 }
 errors++;
 }
-}
-else {
-const err274 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data113) < 1){
+const err274 = {instancePath:instancePath+"/photos/" + i8+"/where",schemaPath:"#/properties/photos/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err274];
 }
@@ -3633,11 +3635,8 @@ vErrors.push(err274);
 errors++;
 }
 }
-if(data108.alt !== undefined){
-let data113 = data108.alt;
-if(typeof data113 === "string"){
-if(func2(data113) > 500){
-const err275 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
+else {
+const err275 = {instancePath:instancePath+"/photos/" + i8+"/where",schemaPath:"#/properties/photos/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err275];
 }
@@ -3646,8 +3645,12 @@ vErrors.push(err275);
 }
 errors++;
 }
-if(func2(data113) < 1){
-const err276 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data110.caption !== undefined){
+let data114 = data110.caption;
+if(typeof data114 === "string"){
+if(func2(data114) > 500){
+const err276 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
 if(vErrors === null){
 vErrors = [err276];
 }
@@ -3656,9 +3659,8 @@ vErrors.push(err276);
 }
 errors++;
 }
-}
-else {
-const err277 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data114) < 1){
+const err277 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err277];
 }
@@ -3668,9 +3670,8 @@ vErrors.push(err277);
 errors++;
 }
 }
-}
 else {
-const err278 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err278 = {instancePath:instancePath+"/photos/" + i8+"/caption",schemaPath:"#/properties/photos/items/properties/caption/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err278];
 }
@@ -3680,9 +3681,11 @@ vErrors.push(err278);
 errors++;
 }
 }
-}
-else {
-const err279 = {instancePath:instancePath+"/photos",schemaPath:"#/properties/photos/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data110.alt !== undefined){
+let data115 = data110.alt;
+if(typeof data115 === "string"){
+if(func2(data115) > 500){
+const err279 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
 if(vErrors === null){
 vErrors = [err279];
 }
@@ -3691,16 +3694,8 @@ vErrors.push(err279);
 }
 errors++;
 }
-}
-if(data.related !== undefined){
-let data114 = data.related;
-if(Array.isArray(data114)){
-const len9 = data114.length;
-for(let i9=0; i9<len9; i9++){
-let data115 = data114[i9];
-if(data115 && typeof data115 == "object" && !Array.isArray(data115)){
-if(data115.kind === undefined){
-const err280 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
+if(func2(data115) < 1){
+const err280 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err280];
 }
@@ -3709,8 +3704,9 @@ vErrors.push(err280);
 }
 errors++;
 }
-if(data115.value === undefined){
-const err281 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
+}
+else {
+const err281 = {instancePath:instancePath+"/photos/" + i8+"/alt",schemaPath:"#/properties/photos/items/properties/alt/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err281];
 }
@@ -3719,9 +3715,10 @@ vErrors.push(err281);
 }
 errors++;
 }
-for(const key23 in data115){
-if(!((((key23 === "kind") || (key23 === "value")) || (key23 === "of")) || (key23 === "note"))){
-const err282 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key23},message:"must NOT have additional properties"};
+}
+}
+else {
+const err282 = {instancePath:instancePath+"/photos/" + i8,schemaPath:"#/properties/photos/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err282];
 }
@@ -3731,10 +3728,9 @@ vErrors.push(err282);
 errors++;
 }
 }
-if(data115.kind !== undefined){
-let data116 = data115.kind;
-if(!(((data116 === "doi") || (data116 === "orcid")) || (data116 === "url"))){
-const err283 = {instancePath:instancePath+"/related/" + i9+"/kind",schemaPath:"#/properties/related/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
+}
+else {
+const err283 = {instancePath:instancePath+"/photos",schemaPath:"#/properties/photos/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err283];
 }
@@ -3744,11 +3740,15 @@ vErrors.push(err283);
 errors++;
 }
 }
-if(data115.value !== undefined){
-let data117 = data115.value;
-if(typeof data117 === "string"){
-if(func2(data117) > 500){
-const err284 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
+if(data.related !== undefined){
+let data116 = data.related;
+if(Array.isArray(data116)){
+const len9 = data116.length;
+for(let i9=0; i9<len9; i9++){
+let data117 = data116[i9];
+if(data117 && typeof data117 == "object" && !Array.isArray(data117)){
+if(data117.kind === undefined){
+const err284 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "kind"},message:"must have required property '"+"kind"+"'"};
 if(vErrors === null){
 vErrors = [err284];
 }
@@ -3757,8 +3757,8 @@ vErrors.push(err284);
 }
 errors++;
 }
-if(func2(data117) < 1){
-const err285 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(data117.value === undefined){
+const err285 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/required",keyword:"required",params:{missingProperty: "value"},message:"must have required property '"+"value"+"'"};
 if(vErrors === null){
 vErrors = [err285];
 }
@@ -3767,9 +3767,9 @@ vErrors.push(err285);
 }
 errors++;
 }
-}
-else {
-const err286 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"};
+for(const key23 in data117){
+if(!((((key23 === "kind") || (key23 === "value")) || (key23 === "of")) || (key23 === "note"))){
+const err286 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key23},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err286];
 }
@@ -3779,9 +3779,10 @@ vErrors.push(err286);
 errors++;
 }
 }
-if(data115.of !== undefined){
-if(!(data115.of === "this")){
-const err287 = {instancePath:instancePath+"/related/" + i9+"/of",schemaPath:"#/properties/related/items/properties/of/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.of.enum},message:"must be equal to one of the allowed values"};
+if(data117.kind !== undefined){
+let data118 = data117.kind;
+if(!(((data118 === "doi") || (data118 === "orcid")) || (data118 === "url"))){
+const err287 = {instancePath:instancePath+"/related/" + i9+"/kind",schemaPath:"#/properties/related/items/properties/kind/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err287];
 }
@@ -3791,11 +3792,11 @@ vErrors.push(err287);
 errors++;
 }
 }
-if(data115.note !== undefined){
-let data119 = data115.note;
+if(data117.value !== undefined){
+let data119 = data117.value;
 if(typeof data119 === "string"){
-if(func2(data119) > 300){
-const err288 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 300},message:"must NOT have more than 300 characters"};
+if(func2(data119) > 500){
+const err288 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/maxLength",keyword:"maxLength",params:{limit: 500},message:"must NOT have more than 500 characters"};
 if(vErrors === null){
 vErrors = [err288];
 }
@@ -3805,7 +3806,7 @@ vErrors.push(err288);
 errors++;
 }
 if(func2(data119) < 1){
-const err289 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+const err289 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err289];
 }
@@ -3816,7 +3817,7 @@ errors++;
 }
 }
 else {
-const err290 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err290 = {instancePath:instancePath+"/related/" + i9+"/value",schemaPath:"#/properties/related/items/properties/value/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err290];
 }
@@ -3826,9 +3827,9 @@ vErrors.push(err290);
 errors++;
 }
 }
-}
-else {
-const err291 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data117.of !== undefined){
+if(!(data117.of === "this")){
+const err291 = {instancePath:instancePath+"/related/" + i9+"/of",schemaPath:"#/properties/related/items/properties/of/enum",keyword:"enum",params:{allowedValues: schema19.properties.related.items.properties.of.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err291];
 }
@@ -3838,9 +3839,11 @@ vErrors.push(err291);
 errors++;
 }
 }
-}
-else {
-const err292 = {instancePath:instancePath+"/related",schemaPath:"#/properties/related/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data117.note !== undefined){
+let data121 = data117.note;
+if(typeof data121 === "string"){
+if(func2(data121) > 300){
+const err292 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 300},message:"must NOT have more than 300 characters"};
 if(vErrors === null){
 vErrors = [err292];
 }
@@ -3849,16 +3852,8 @@ vErrors.push(err292);
 }
 errors++;
 }
-}
-if(data.accepted !== undefined){
-let data120 = data.accepted;
-if(Array.isArray(data120)){
-const len10 = data120.length;
-for(let i10=0; i10<len10; i10++){
-let data121 = data120[i10];
-if(data121 && typeof data121 == "object" && !Array.isArray(data121)){
-if(data121.rule === undefined){
-const err293 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "rule"},message:"must have required property '"+"rule"+"'"};
+if(func2(data121) < 1){
+const err293 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err293];
 }
@@ -3867,8 +3862,9 @@ vErrors.push(err293);
 }
 errors++;
 }
-if(data121.reason === undefined){
-const err294 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "reason"},message:"must have required property '"+"reason"+"'"};
+}
+else {
+const err294 = {instancePath:instancePath+"/related/" + i9+"/note",schemaPath:"#/properties/related/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err294];
 }
@@ -3877,9 +3873,10 @@ vErrors.push(err294);
 }
 errors++;
 }
-for(const key24 in data121){
-if(!(((key24 === "rule") || (key24 === "where")) || (key24 === "reason"))){
-const err295 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key24},message:"must NOT have additional properties"};
+}
+}
+else {
+const err295 = {instancePath:instancePath+"/related/" + i9,schemaPath:"#/properties/related/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err295];
 }
@@ -3889,11 +3886,9 @@ vErrors.push(err295);
 errors++;
 }
 }
-if(data121.rule !== undefined){
-let data122 = data121.rule;
-if(typeof data122 === "string"){
-if(func2(data122) > 60){
-const err296 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
+}
+else {
+const err296 = {instancePath:instancePath+"/related",schemaPath:"#/properties/related/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err296];
 }
@@ -3902,8 +3897,16 @@ vErrors.push(err296);
 }
 errors++;
 }
-if(func2(data122) < 1){
-const err297 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data.accepted !== undefined){
+let data122 = data.accepted;
+if(Array.isArray(data122)){
+const len10 = data122.length;
+for(let i10=0; i10<len10; i10++){
+let data123 = data122[i10];
+if(data123 && typeof data123 == "object" && !Array.isArray(data123)){
+if(data123.rule === undefined){
+const err297 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "rule"},message:"must have required property '"+"rule"+"'"};
 if(vErrors === null){
 vErrors = [err297];
 }
@@ -3912,9 +3915,8 @@ vErrors.push(err297);
 }
 errors++;
 }
-}
-else {
-const err298 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data123.reason === undefined){
+const err298 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/required",keyword:"required",params:{missingProperty: "reason"},message:"must have required property '"+"reason"+"'"};
 if(vErrors === null){
 vErrors = [err298];
 }
@@ -3923,12 +3925,9 @@ vErrors.push(err298);
 }
 errors++;
 }
-}
-if(data121.where !== undefined){
-let data123 = data121.where;
-if(typeof data123 === "string"){
-if(func2(data123) > 100){
-const err299 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+for(const key24 in data123){
+if(!(((key24 === "rule") || (key24 === "where")) || (key24 === "reason"))){
+const err299 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key24},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err299];
 }
@@ -3937,8 +3936,12 @@ vErrors.push(err299);
 }
 errors++;
 }
-if(func2(data123) < 1){
-const err300 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data123.rule !== undefined){
+let data124 = data123.rule;
+if(typeof data124 === "string"){
+if(func2(data124) > 60){
+const err300 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/maxLength",keyword:"maxLength",params:{limit: 60},message:"must NOT have more than 60 characters"};
 if(vErrors === null){
 vErrors = [err300];
 }
@@ -3947,9 +3950,8 @@ vErrors.push(err300);
 }
 errors++;
 }
-}
-else {
-const err301 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data124) < 1){
+const err301 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err301];
 }
@@ -3959,11 +3961,8 @@ vErrors.push(err301);
 errors++;
 }
 }
-if(data121.reason !== undefined){
-let data124 = data121.reason;
-if(typeof data124 === "string"){
-if(func2(data124) > 1000){
-const err302 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+else {
+const err302 = {instancePath:instancePath+"/accepted/" + i10+"/rule",schemaPath:"#/properties/accepted/items/properties/rule/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err302];
 }
@@ -3972,8 +3971,12 @@ vErrors.push(err302);
 }
 errors++;
 }
-if(func2(data124) < 3){
-const err303 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/minLength",keyword:"minLength",params:{limit: 3},message:"must NOT have fewer than 3 characters"};
+}
+if(data123.where !== undefined){
+let data125 = data123.where;
+if(typeof data125 === "string"){
+if(func2(data125) > 100){
+const err303 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err303];
 }
@@ -3982,9 +3985,8 @@ vErrors.push(err303);
 }
 errors++;
 }
-}
-else {
-const err304 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data125) < 1){
+const err304 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err304];
 }
@@ -3994,9 +3996,8 @@ vErrors.push(err304);
 errors++;
 }
 }
-}
 else {
-const err305 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err305 = {instancePath:instancePath+"/accepted/" + i10+"/where",schemaPath:"#/properties/accepted/items/properties/where/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err305];
 }
@@ -4006,9 +4007,11 @@ vErrors.push(err305);
 errors++;
 }
 }
-}
-else {
-const err306 = {instancePath:instancePath+"/accepted",schemaPath:"#/properties/accepted/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(data123.reason !== undefined){
+let data126 = data123.reason;
+if(typeof data126 === "string"){
+if(func2(data126) > 1000){
+const err306 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err306];
 }
@@ -4017,12 +4020,8 @@ vErrors.push(err306);
 }
 errors++;
 }
-}
-if(data.releases !== undefined){
-let data125 = data.releases;
-if(Array.isArray(data125)){
-if(data125.length < 1){
-const err307 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+if(func2(data126) < 3){
+const err307 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/minLength",keyword:"minLength",params:{limit: 3},message:"must NOT have fewer than 3 characters"};
 if(vErrors === null){
 vErrors = [err307];
 }
@@ -4031,12 +4030,9 @@ vErrors.push(err307);
 }
 errors++;
 }
-const len11 = data125.length;
-for(let i11=0; i11<len11; i11++){
-let data126 = data125[i11];
-if(data126 && typeof data126 == "object" && !Array.isArray(data126)){
-if(data126.version === undefined){
-const err308 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "version"},message:"must have required property '"+"version"+"'"};
+}
+else {
+const err308 = {instancePath:instancePath+"/accepted/" + i10+"/reason",schemaPath:"#/properties/accepted/items/properties/reason/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err308];
 }
@@ -4045,8 +4041,10 @@ vErrors.push(err308);
 }
 errors++;
 }
-if(data126.date === undefined){
-const err309 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
+}
+}
+else {
+const err309 = {instancePath:instancePath+"/accepted/" + i10,schemaPath:"#/properties/accepted/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err309];
 }
@@ -4055,9 +4053,10 @@ vErrors.push(err309);
 }
 errors++;
 }
-for(const key25 in data126){
-if(!(((key25 === "version") || (key25 === "date")) || (key25 === "note"))){
-const err310 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key25},message:"must NOT have additional properties"};
+}
+}
+else {
+const err310 = {instancePath:instancePath+"/accepted",schemaPath:"#/properties/accepted/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err310];
 }
@@ -4067,11 +4066,11 @@ vErrors.push(err310);
 errors++;
 }
 }
-if(data126.version !== undefined){
-let data127 = data126.version;
-if(typeof data127 === "string"){
-if(!pattern3.test(data127)){
-const err311 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/pattern",keyword:"pattern",params:{pattern: "^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"},message:"must match pattern \""+"^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"+"\""};
+if(data.releases !== undefined){
+let data127 = data.releases;
+if(Array.isArray(data127)){
+if(data127.length < 1){
+const err311 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err311];
 }
@@ -4080,9 +4079,12 @@ vErrors.push(err311);
 }
 errors++;
 }
-}
-else {
-const err312 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const len11 = data127.length;
+for(let i11=0; i11<len11; i11++){
+let data128 = data127[i11];
+if(data128 && typeof data128 == "object" && !Array.isArray(data128)){
+if(data128.version === undefined){
+const err312 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "version"},message:"must have required property '"+"version"+"'"};
 if(vErrors === null){
 vErrors = [err312];
 }
@@ -4091,18 +4093,8 @@ vErrors.push(err312);
 }
 errors++;
 }
-}
-if(data126.date !== undefined){
-if(!(validate53(data126.date, {instancePath:instancePath+"/releases/" + i11+"/date",parentData:data126,parentDataProperty:"date",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-errors = vErrors.length;
-}
-}
-if(data126.note !== undefined){
-let data129 = data126.note;
-if(typeof data129 === "string"){
-if(func2(data129) > 1000){
-const err313 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
+if(data128.date === undefined){
+const err313 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/required",keyword:"required",params:{missingProperty: "date"},message:"must have required property '"+"date"+"'"};
 if(vErrors === null){
 vErrors = [err313];
 }
@@ -4111,8 +4103,9 @@ vErrors.push(err313);
 }
 errors++;
 }
-if(func2(data129) < 1){
-const err314 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+for(const key25 in data128){
+if(!(((key25 === "version") || (key25 === "date")) || (key25 === "note"))){
+const err314 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key25},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err314];
 }
@@ -4122,8 +4115,11 @@ vErrors.push(err314);
 errors++;
 }
 }
-else {
-const err315 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data128.version !== undefined){
+let data129 = data128.version;
+if(typeof data129 === "string"){
+if(!pattern3.test(data129)){
+const err315 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/pattern",keyword:"pattern",params:{pattern: "^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"},message:"must match pattern \""+"^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$"+"\""};
 if(vErrors === null){
 vErrors = [err315];
 }
@@ -4133,9 +4129,8 @@ vErrors.push(err315);
 errors++;
 }
 }
-}
 else {
-const err316 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err316 = {instancePath:instancePath+"/releases/" + i11+"/version",schemaPath:"#/properties/releases/items/properties/version/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err316];
 }
@@ -4145,9 +4140,17 @@ vErrors.push(err316);
 errors++;
 }
 }
+if(data128.date !== undefined){
+if(!(validate53(data128.date, {instancePath:instancePath+"/releases/" + i11+"/date",parentData:data128,parentDataProperty:"date",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
 }
-else {
-const err317 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/type",keyword:"type",params:{type: "array"},message:"must be array"};
+}
+if(data128.note !== undefined){
+let data131 = data128.note;
+if(typeof data131 === "string"){
+if(func2(data131) > 1000){
+const err317 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/maxLength",keyword:"maxLength",params:{limit: 1000},message:"must NOT have more than 1000 characters"};
 if(vErrors === null){
 vErrors = [err317];
 }
@@ -4156,13 +4159,8 @@ vErrors.push(err317);
 }
 errors++;
 }
-}
-if(data.harvest !== undefined){
-let data130 = data.harvest;
-if(data130 && typeof data130 == "object" && !Array.isArray(data130)){
-for(const key26 in data130){
-if(!(((key26 === "columns") || (key26 === "delimiter")) || (key26 === "decimal"))){
-const err318 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key26},message:"must NOT have additional properties"};
+if(func2(data131) < 1){
+const err318 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err318];
 }
@@ -4172,14 +4170,8 @@ vErrors.push(err318);
 errors++;
 }
 }
-if(data130.columns !== undefined){
-let data131 = data130.columns;
-if(data131 && typeof data131 == "object" && !Array.isArray(data131)){
-for(const key27 in data131){
-let data132 = data131[key27];
-if(data132 && typeof data132 == "object" && !Array.isArray(data132)){
-if(data132.column === undefined){
-const err319 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/required",keyword:"required",params:{missingProperty: "column"},message:"must have required property '"+"column"+"'"};
+else {
+const err319 = {instancePath:instancePath+"/releases/" + i11+"/note",schemaPath:"#/properties/releases/items/properties/note/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err319];
 }
@@ -4188,9 +4180,10 @@ vErrors.push(err319);
 }
 errors++;
 }
-for(const key28 in data132){
-if(!((key28 === "column") || (key28 === "unit"))){
-const err320 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key28},message:"must NOT have additional properties"};
+}
+}
+else {
+const err320 = {instancePath:instancePath+"/releases/" + i11,schemaPath:"#/properties/releases/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err320];
 }
@@ -4200,11 +4193,9 @@ vErrors.push(err320);
 errors++;
 }
 }
-if(data132.column !== undefined){
-let data133 = data132.column;
-if(typeof data133 === "string"){
-if(func2(data133) > 100){
-const err321 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+}
+else {
+const err321 = {instancePath:instancePath+"/releases",schemaPath:"#/properties/releases/type",keyword:"type",params:{type: "array"},message:"must be array"};
 if(vErrors === null){
 vErrors = [err321];
 }
@@ -4213,8 +4204,13 @@ vErrors.push(err321);
 }
 errors++;
 }
-if(func2(data133) < 1){
-const err322 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data.harvest !== undefined){
+let data132 = data.harvest;
+if(data132 && typeof data132 == "object" && !Array.isArray(data132)){
+for(const key26 in data132){
+if(!(((key26 === "columns") || (key26 === "delimiter")) || (key26 === "decimal"))){
+const err322 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key26},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err322];
 }
@@ -4224,8 +4220,14 @@ vErrors.push(err322);
 errors++;
 }
 }
-else {
-const err323 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data132.columns !== undefined){
+let data133 = data132.columns;
+if(data133 && typeof data133 == "object" && !Array.isArray(data133)){
+for(const key27 in data133){
+let data134 = data133[key27];
+if(data134 && typeof data134 == "object" && !Array.isArray(data134)){
+if(data134.column === undefined){
+const err323 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/required",keyword:"required",params:{missingProperty: "column"},message:"must have required property '"+"column"+"'"};
 if(vErrors === null){
 vErrors = [err323];
 }
@@ -4234,12 +4236,9 @@ vErrors.push(err323);
 }
 errors++;
 }
-}
-if(data132.unit !== undefined){
-let data134 = data132.unit;
-if(typeof data134 === "string"){
-if(func2(data134) > 40){
-const err324 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
+for(const key28 in data134){
+if(!((key28 === "column") || (key28 === "unit"))){
+const err324 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key28},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err324];
 }
@@ -4248,8 +4247,12 @@ vErrors.push(err324);
 }
 errors++;
 }
-if(func2(data134) < 1){
-const err325 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data134.column !== undefined){
+let data135 = data134.column;
+if(typeof data135 === "string"){
+if(func2(data135) > 100){
+const err325 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err325];
 }
@@ -4258,9 +4261,8 @@ vErrors.push(err325);
 }
 errors++;
 }
-}
-else {
-const err326 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(func2(data135) < 1){
+const err326 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err326];
 }
@@ -4270,9 +4272,8 @@ vErrors.push(err326);
 errors++;
 }
 }
-}
 else {
-const err327 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err327 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err327];
 }
@@ -4282,9 +4283,11 @@ vErrors.push(err327);
 errors++;
 }
 }
-}
-else {
-const err328 = {instancePath:instancePath+"/harvest/columns",schemaPath:"#/properties/harvest/properties/columns/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data134.unit !== undefined){
+let data136 = data134.unit;
+if(typeof data136 === "string"){
+if(func2(data136) > 40){
+const err328 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
 if(vErrors === null){
 vErrors = [err328];
 }
@@ -4293,11 +4296,8 @@ vErrors.push(err328);
 }
 errors++;
 }
-}
-if(data130.delimiter !== undefined){
-let data135 = data130.delimiter;
-if(!((((data135 === ",") || (data135 === ";")) || (data135 === "\t")) || (data135 === "|"))){
-const err329 = {instancePath:instancePath+"/harvest/delimiter",schemaPath:"#/properties/harvest/properties/delimiter/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.delimiter.enum},message:"must be equal to one of the allowed values"};
+if(func2(data136) < 1){
+const err329 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err329];
 }
@@ -4307,10 +4307,8 @@ vErrors.push(err329);
 errors++;
 }
 }
-if(data130.decimal !== undefined){
-let data136 = data130.decimal;
-if(!((data136 === ".") || (data136 === ","))){
-const err330 = {instancePath:instancePath+"/harvest/decimal",schemaPath:"#/properties/harvest/properties/decimal/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.decimal.enum},message:"must be equal to one of the allowed values"};
+else {
+const err330 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err330];
 }
@@ -4322,7 +4320,7 @@ errors++;
 }
 }
 else {
-const err331 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err331 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err331];
 }
@@ -4334,12 +4332,62 @@ errors++;
 }
 }
 else {
-const err332 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err332 = {instancePath:instancePath+"/harvest/columns",schemaPath:"#/properties/harvest/properties/columns/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err332];
 }
 else {
 vErrors.push(err332);
+}
+errors++;
+}
+}
+if(data132.delimiter !== undefined){
+let data137 = data132.delimiter;
+if(!((((data137 === ",") || (data137 === ";")) || (data137 === "\t")) || (data137 === "|"))){
+const err333 = {instancePath:instancePath+"/harvest/delimiter",schemaPath:"#/properties/harvest/properties/delimiter/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.delimiter.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err333];
+}
+else {
+vErrors.push(err333);
+}
+errors++;
+}
+}
+if(data132.decimal !== undefined){
+let data138 = data132.decimal;
+if(!((data138 === ".") || (data138 === ","))){
+const err334 = {instancePath:instancePath+"/harvest/decimal",schemaPath:"#/properties/harvest/properties/decimal/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.decimal.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err334];
+}
+else {
+vErrors.push(err334);
+}
+errors++;
+}
+}
+}
+else {
+const err335 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err335];
+}
+else {
+vErrors.push(err335);
+}
+errors++;
+}
+}
+}
+else {
+const err336 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err336];
+}
+else {
+vErrors.push(err336);
 }
 errors++;
 }
@@ -4351,8 +4399,8 @@ validate52.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 export const site = validate69;
 const schema24 = siteSchema;
 const formats2 = formats.uri;
-const pattern13 = new RegExp("^https?://", "u");
-const pattern14 = new RegExp("^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$", "u");
+const pattern14 = new RegExp("^https?://", "u");
+const pattern15 = new RegExp("^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$", "u");
 
 function validate69(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -4490,7 +4538,7 @@ errors++;
 if(data.url !== undefined){
 let data2 = data.url;
 if(typeof data2 === "string"){
-if(!pattern13.test(data2)){
+if(!pattern14.test(data2)){
 const err11 = {instancePath:instancePath+"/url",schemaPath:"#/properties/url/pattern",keyword:"pattern",params:{pattern: "^https?://"},message:"must match pattern \""+"^https?://"+"\""};
 if(vErrors === null){
 vErrors = [err11];
@@ -4595,7 +4643,7 @@ errors++;
 if(data.language !== undefined){
 let data5 = data.language;
 if(typeof data5 === "string"){
-if(!pattern14.test(data5)){
+if(!pattern15.test(data5)){
 const err20 = {instancePath:instancePath+"/language",schemaPath:"#/properties/language/pattern",keyword:"pattern",params:{pattern: "^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"},message:"must match pattern \""+"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"+"\""};
 if(vErrors === null){
 vErrors = [err20];
@@ -4727,7 +4775,7 @@ vErrors.push(err30);
 }
 errors++;
 }
-if(!pattern13.test(data10)){
+if(!pattern14.test(data10)){
 const err31 = {instancePath:instancePath+"/gather/" + i0+"/address",schemaPath:"#/properties/gather/items/properties/address/pattern",keyword:"pattern",params:{pattern: "^https?://"},message:"must match pattern \""+"^https?://"+"\""};
 if(vErrors === null){
 vErrors = [err31];
@@ -4871,7 +4919,7 @@ validate69.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const cultivars = validate70;
 const schema25 = cultivarsSchema;
-const pattern16 = new RegExp("^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$", "u");
+const pattern17 = new RegExp("^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$", "u");
 
 function validate70(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -4923,7 +4971,7 @@ errors++;
 if(data0.id !== undefined){
 let data1 = data0.id;
 if(typeof data1 === "string"){
-if(!pattern16.test(data1)){
+if(!pattern17.test(data1)){
 const err3 = {instancePath:instancePath+"/" + i0+"/id",schemaPath:"#/items/properties/id/pattern",keyword:"pattern",params:{pattern: "^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"},message:"must match pattern \""+"^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"+"\""};
 if(vErrors === null){
 vErrors = [err3];
@@ -5121,7 +5169,7 @@ validate70.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
 export const sheet = validate71;
 const schema26 = sheetSchema;
-const pattern17 = new RegExp("^[a-z0-9-]{3,64}$", "u");
+const pattern18 = new RegExp("^[a-z0-9-]{3,64}$", "u");
 
 function validate71(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -5283,7 +5331,7 @@ const len0 = data2.length;
 for(let i0=0; i0<len0; i0++){
 let data3 = data2[i0];
 if(typeof data3 === "string"){
-if(!pattern17.test(data3)){
+if(!pattern18.test(data3)){
 const err13 = {instancePath:instancePath+"/trials/" + i0,schemaPath:"#/properties/trials/items/pattern",keyword:"pattern",params:{pattern: "^[a-z0-9-]{3,64}$"},message:"must match pattern \""+"^[a-z0-9-]{3,64}$"+"\""};
 if(vErrors === null){
 vErrors = [err13];

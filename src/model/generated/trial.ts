@@ -138,6 +138,14 @@ export interface TrialMetadata {
        * The person's ORCID.
        */
       orcid?: string;
+      /**
+       * The person's e-mail. It is published nowhere unless email_public is true.
+       */
+      email?: string;
+      /**
+       * Whether the person lets their e-mail be published; no where absent.
+       */
+      email_public?: boolean;
     },
     ...{
       /**
@@ -152,6 +160,14 @@ export interface TrialMetadata {
        * The person's ORCID.
        */
       orcid?: string;
+      /**
+       * The person's e-mail. It is published nowhere unless email_public is true.
+       */
+      email?: string;
+      /**
+       * Whether the person lets their e-mail be published; no where absent.
+       */
+      email_public?: boolean;
     }[]
   ];
   /**
