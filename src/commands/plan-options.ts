@@ -20,6 +20,7 @@ const options = {
   plot: { type: 'string' },
   border: { type: 'string' },
   seedlings: { type: 'string' },
+  sizes: { type: 'string' },
   variation: { type: 'string' },
   seed: { type: 'string' },
   choose: { type: 'string' },
@@ -81,6 +82,7 @@ export function planOptions(
     ...(values.plot === undefined ? {} : { plot: sizeOf('plot', values.plot) }),
     border: values.border === undefined ? 0 : wholeOf('border', values.border),
     seedlings: values.seedlings === undefined ? null : wholeOf('seedlings', values.seedlings),
+    sizes: values.sizes === undefined ? null : sizesOf(values.sizes),
     unreplicated: values.unreplicated ?? false,
     variables: variablesOf(like),
   };
@@ -185,6 +187,16 @@ function sizeOf(option: string, text: string): { rows: number; columns: number }
   if (rows === undefined || columns === undefined)
     refuse(`--${option} gives rows x columns, such as 3x4; found ${shown(text)}`);
   return { rows: Number(rows), columns: Number(columns) };
+}
+
+function sizesOf(text: string): number[] {
+  const sizes = text.split(',').map((size) => (size.trim() === '' ? NaN : Number(size)));
+  const wrong = sizes.findIndex((size) => !Number.isFinite(size));
+  if (wrong >= 0)
+    refuse(
+      `--sizes are numbers with commas between, such as 31,28.5; found ${shown(text.split(',')[wrong] ?? '')}`,
+    );
+  return sizes;
 }
 
 function wholeOf(option: string, text: string): number {

@@ -9,10 +9,11 @@ export const usage = `Usage: npm run -s tankside -- <verb> [folder] [options]
   plan [folder]        propose arrangements that can answer a question, and write the trial folder of one
                        --question <text> --crop <name> --season <name and year> --factor <name=level,level[@container]>
                        --container <id=3x4[@block]> --allot container|plot|position [--check <level>]
-                       [--plot 2x2] [--border 1] [--seedlings <number>] [--variation <percent>] [--seed <number>]
+                       [--plot 2x2] [--border 1] [--seedlings <number>] [--sizes 31,28.5,...] [--variation <percent>] [--seed <number>]
                        [--choose <number>] [--unreplicated] [--title] [--site] [--setting] [--person] [--licence] [--kind]
   release <folder>     freeze a trial's files as a new version   --note <what changed> [--level patch|minor|major]
   gather [folder]      fetch the trials of the other sites that site.yaml lists, to compare with one's own
+  sheet <folder>       write a first factsheet.mdx from a finished trial   [--print] to see it only
   build                check, compute and write the site to dist/
   serve                serve dist/ on this machine     [--port <number>] [--host <name>]
   start                build, then serve               [--port <number>] [--host <name>]

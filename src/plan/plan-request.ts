@@ -35,6 +35,8 @@ export interface PlanRequest {
   border: number;
   /** How many seedlings there will be; null where they are no limit. */
   seedlings: number | null;
+  /** The size of each seedling in the order of their numbers, to allot them graded; null where they are not graded. */
+  sizes: readonly number[] | null;
   /** Whether the grower insists on a trial that nothing can be concluded from. */
   unreplicated: boolean;
   variables: readonly Variable[];

@@ -1,3 +1,4 @@
+import { allotSeedlings } from '../compute/lots/allot-seedlings.ts';
 import { drawLots, LOT_METHOD } from '../compute/lots/draw-lots.ts';
 import { layoutRows } from '../compute/lots/layout-rows.ts';
 import { inOrderOfLots, type LotPlace } from '../compute/lots/lot-place.ts';
@@ -7,8 +8,8 @@ import type { Candidate } from './candidates.ts';
 import type { PlanRequest } from './plan-request.ts';
 
 /**
- * The trial folder of a candidate drawn from a seed: trial.yaml with the status planned, layout.csv, and harvest.csv
- * with a row for every plant, or why it cannot be drawn.
+ * The trial folder of a candidate drawn from a seed: trial.yaml with the status planned, layout.csv, harvest.csv with
+ * a row for every plant, and seedlings.csv where they are graded; or why it cannot be drawn.
  */
 export function plannedFiles(
   request: PlanRequest,
@@ -44,6 +45,11 @@ export function plannedFiles(
     ['layout.csv', csvText({ columns, rows })],
     ['harvest.csv', emptyHarvest(inOrderOfLots(out.places, ids), request)],
   ]);
+  if (request.sizes !== null) {
+    const seedlings = gradedSeedlings(out.places, ids, request.sizes, seed);
+    if (typeof seedlings !== 'string') return seedlings;
+    files.set('seedlings.csv', seedlings);
+  }
   return { files, plants: out.places.length };
 }
 
@@ -118,4 +124,22 @@ function emptyHarvest(places: readonly LotPlace[], { variables }: PlanRequest): 
     null,
   ]);
   return csvText({ columns, rows });
+}
+
+/** Which seedling goes where, in the order of the places, or why they cannot be allotted. */
+function gradedSeedlings(
+  places: readonly LotPlace[],
+  containers: readonly string[],
+  sizes: readonly number[],
+  seed: number,
+): string | { reason: string } {
+  if (seed >= 2 ** 32) return { reason: `graded seedlings take a seed below 2^32, and it is ${seed}` };
+  const out = allotSeedlings(sizes, places, containers, seed);
+  if ('reason' in out) return out;
+  const numberOf = new Map(out.planted.map(({ place, seedlings }) => [place, seedlings[0]!]));
+  const rows = inOrderOfLots(places, containers).map((place) => {
+    const number = numberOf.get(place)!;
+    return [place.container, place.row, place.column, number, sizes[number - 1]!];
+  });
+  return csvText({ columns: ['container', 'row', 'column', 'seedling', 'size'], rows });
 }

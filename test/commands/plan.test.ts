@@ -112,6 +112,7 @@ describe('a wrong use is told in a sentence with what was found', () => {
     ['a factor bound to no unit', [...whole, '--factor', 'feed=a,b@tank'], 'found "tank"'],
     ['a plot of one number', [...whole, '--plot', '3'], 'found "3"'],
     ['a variation that is none', [...whole, '--variation', '0'], 'found "0"'],
+    ['a size that is none', [...whole, '--sizes', '31,large'], 'found "large"'],
     ['a seed that is none', [...whole, '--seed', '1.5'], '--seed is a whole number; found "1.5"'],
   ])('%s', (_, args, message) => {
     expect(() => planOptions(args, known)).toThrow(message);

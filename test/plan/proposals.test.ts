@@ -76,6 +76,27 @@ test('too few seedlings are refused with the number', () => {
   expect(made.refusals[0]?.reason).toContain('would take 48 seedlings, and there will be 40');
 });
 
+test('seedlings graded by size are allotted to blocks, each block one grade', () => {
+  const sizes = Array.from({ length: 50 }, (_, index) => (index * 37) % 50);
+  const [proposal] = proposals(planOf({ sizes }), 8812, context).proposals;
+  const [head, ...rows] = proposal!.files.get('seedlings.csv')!.trimEnd().split('\n');
+  expect(head).toBe('container,row,column,seedling,size');
+  expect(rows).toHaveLength(48);
+  const grades = ['T1', 'T2', 'T3', 'T4'].map((container) => {
+    const own = rows.filter((row) => row.startsWith(`${container},`)).map((row) => Number(row.split(',')[4]));
+    return `${Math.min(...own)} to ${Math.max(...own)}`;
+  });
+  expect(grades.sort()).toEqual(['14 to 25', '2 to 13', '26 to 37', '38 to 49']);
+  expect(rows.every((row) => sizes[Number(row.split(',')[3]) - 1] === Number(row.split(',')[4]))).toBe(true);
+});
+
+test('too few graded seedlings, or a seed too large for them, are refused', () => {
+  const reasons = (sizes: number[], seed: number) =>
+    proposals(planOf({ sizes }), seed, context).refusals.map(({ reason }) => reason);
+  expect(reasons([1, 2, 3], 1)[0]).toBe('48 seedlings are needed, and there are 3');
+  expect(reasons(Array<number>(48).fill(1), 2 ** 32)[0]).toContain('take a seed below 2^32');
+});
+
 test('a fault that no seed mends is a problem with its rule, not a hundred draws', () => {
   const made = proposals(planOf({ licence: 'mine' }), 1, context);
   expect(made.proposals).toEqual([]);

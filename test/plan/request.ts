@@ -32,6 +32,7 @@ export function planOf(change: Partial<PlanRequest> = {}): PlanRequest {
     only: {},
     border: 0,
     seedlings: null,
+    sizes: null,
     unreplicated: false,
     variables: [
       { id: 'fresh_weight', name: 'Fresh weight', of: 'plant', kind: 'measured', unit: 'g', resolution: 1 },
