@@ -13,7 +13,10 @@ export interface Spot {
   column: number;
 }
 
-/** Reads a row's container, row and column; null where they name no place, which is then reported. */
+/**
+ * Reads a row's container, row and column; null where they name no place, which is then reported. What is given back
+ * is filled anew for the next row.
+ */
 export type SpotReader = (row: CsvRow) => Spot | null;
 
 /** A reader of positions for one table; `isWhole` is false where not all containers are known, and
@@ -28,6 +31,7 @@ export function spotReader(
   const at = (name: string): number => table.index.get(name) ?? -1;
   const known = [...containers.keys()];
   const [containerAt, rowAt, columnAt] = [at('container'), at('row'), at('column')];
+  const spot: Spot = { container: '', row: 0, column: 0 };
   return (row) => {
     const { cells } = row;
     const id = trimmed(cells[containerAt] ?? '');
@@ -48,7 +52,10 @@ export function spotReader(
       return null;
     }
     // Its own id, not the cell: the text of the file need not be kept for it.
-    return { container: container.id, row: rowNumber, column: columnNumber };
+    spot.container = container.id;
+    spot.row = rowNumber;
+    spot.column = columnNumber;
+    return spot;
   };
 }
 

@@ -106,9 +106,11 @@ function recordReader(
     return cut ?? 1;
   };
   const readDate = (row: CsvRow, text: string, cut: number, spot: Spot): string | null => {
-    if (text !== '' && isDate(text)) return text;
-    if (text !== '') reportWrongDateInRow(report, table, row, text, whereOf(spot));
-    return cuts?.[cut - 1] ?? null;
+    const usual = cuts?.[cut - 1] ?? null;
+    if (text === usual || text === '') return usual;
+    if (isDate(text)) return text;
+    reportWrongDateInRow(report, table, row, text, whereOf(spot));
+    return usual;
   };
   const readPlant = (row: CsvRow, text: string, position: Position): number | null => {
     if (text === '') return position.plants === 1 && primary?.of === 'plant' ? 1 : null;

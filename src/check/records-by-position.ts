@@ -20,9 +20,9 @@ export function recordsByPosition(harvest: Harvest): RecordsByPosition {
 }
 
 function inOrder(positionOf: readonly number[]): RecordsByPosition {
-  const first = new Int32Array(positionOf.reduce((most, position) => Math.max(most, position), -1) + 1).fill(
-    -1,
-  );
+  let last = -1;
+  for (const position of positionOf) if (position > last) last = position;
+  const first = new Int32Array(last + 1).fill(-1);
   const several = new Map<number, number[]>();
   positionOf.forEach((position, index) => {
     if (first[position] === -1) first[position] = index;

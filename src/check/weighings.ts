@@ -91,15 +91,37 @@ const fewestFellows = 4;
 /** The middle weight, the upper one of two; 0 where there are fewer than four. */
 export function usualOf(weights: readonly number[]): number {
   if (weights.length < fewestFellows) return 0;
-  return Float64Array.from(weights).sort()[Math.floor(weights.length / 2)] ?? 0;
+  // A scale gives few different weights: those are put in order, and not every plant.
+  const counts = countsOf(weights);
+  let passed = 0;
+  for (const weight of new Float64Array(counts.keys()).sort()) {
+    passed += counts.get(weight)!;
+    if (passed > Math.floor(weights.length / 2)) return weight;
+  }
+  return 0;
 }
 
-/** The chance that two weights drawn from these are alike. */
-export function chanceOfTie(all: readonly Weighing[]): number {
+function countsOf(weights: readonly number[]): Map<number, number> {
   const counts = new Map<number, number>();
-  for (const { weight } of all) counts.set(weight, (counts.get(weight) ?? 0) + 1);
+  for (const weight of weights) counts.set(weight, (counts.get(weight) ?? 0) + 1);
+  return counts;
+}
+
+const ties = new WeakMap<readonly Weighing[], number>();
+
+/** The chance that two weights drawn from these are alike, reckoned once for a list. */
+export function chanceOfTie(all: readonly Weighing[]): number {
+  const before = ties.get(all);
+  if (before !== undefined) return before;
+  const chance = tieAmong(all);
+  ties.set(all, chance);
+  return chance;
+}
+
+function tieAmong(all: readonly Weighing[]): number {
+  const counts = countsOf(all.map(({ weight }) => weight));
   const pairs = all.length * (all.length - 1);
-  let ties = 0;
-  for (const count of counts.values()) ties += count * (count - 1);
-  return pairs === 0 ? 1 : ties / pairs;
+  let alike = 0;
+  for (const count of counts.values()) alike += count * (count - 1);
+  return pairs === 0 ? 1 : alike / pairs;
 }

@@ -1,3 +1,5 @@
+import fc from 'fast-check';
+import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
 import { openCsv, type CsvRow } from '../../src/read/csv.ts';
 
@@ -57,6 +59,29 @@ describe('openCsv', () => {
   it('says where a quote closes in the middle of a cell', () => {
     const faults = openCsv('a,b\n1,"2"x\n', ',').read(() => undefined);
     expect(faults).toEqual([{ kind: 'stray quote', place: { line: 2, column: 3 } }]);
+  });
+
+  it('reads text without quotes as PapaParse reads it, each row where it stands', () => {
+    const character = fc.constantFrom('a', '1', ',', ',', ';', '\n', '\n', '\r', ' ', 'ü', '🌱');
+    fc.assert(
+      fc.property(
+        fc.string({ unit: character, maxLength: 60 }),
+        fc.constantFrom(',', ';', '\t'),
+        (text, delimiter) => {
+          const found = rows(text, delimiter);
+          const lines = text.replaceAll(/\r\n?/g, '\n');
+          const theirs = Papa.parse<string[]>(lines, { delimiter, newline: '\n' }).data;
+          expect(found.map(({ cells }) => cells)).toEqual(
+            theirs.filter(({ length, 0: only }) => length > 1 || only !== ''),
+          );
+          for (const { cells, line, start } of found) {
+            expect(lines.slice(start).split('\n')[0]).toBe(cells.join(delimiter));
+            expect(lines.split('\n')[line - 1]).toBe(cells.join(delimiter));
+          }
+        },
+      ),
+      { numRuns: 1000 },
+    );
   });
 
   it('splits by the declared delimiter alone', () => {

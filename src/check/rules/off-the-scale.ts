@@ -47,6 +47,7 @@ function check({ metadata, harvest }: Facts, report: Report): void {
     const isOff = (value: number | null | undefined): boolean =>
       value !== null && value !== undefined && isBetweenSteps(value, step);
     const off = indexesWhere(harvest.records, ({ values }) => isOff(values[id]));
+    if (off.length === 0) continue;
     const measured = indexesWhere(harvest.records, ({ values }) => typeof values[id] === 'number').length;
     if (off.length > 4 && off.length > measured / 4) {
       const message = `${String(off.length)} of ${String(measured)} values of ${id} lie between the steps of ${String(resolution)} ${unit}; is the resolution right?`;

@@ -2,7 +2,7 @@ import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { recordPlace } from '../places.ts';
 import { inGrams } from '../totals.ts';
-import { weighingsOf } from '../weighings.ts';
+import { weighingsOf, type Weighing } from '../weighings.ts';
 
 const rule: Rule = {
   rule: 'unlikely-spread',
@@ -27,15 +27,30 @@ function check(facts: Facts, report: Report): void {
   const { harvest, variable, fellows } = weighings;
   for (const { name, members, usual } of fellows) {
     // Single weights far from the rest are asked after one by one (unit-mixed-up).
-    const near = members.filter(({ weight }) => weight < usual * 6 && weight > usual / 15);
+    const { near, mean, cv } = spreadOf(members, usual);
     if (near.length < fewest) continue;
-    const mean = near.reduce((sum, { weight }) => sum + weight, 0) / near.length;
-    const squares = near.reduce((sum, { weight }) => sum + (weight - mean) ** 2, 0);
-    const cv = (100 * Math.sqrt(squares / (near.length - 1))) / mean;
     if (cv >= smallest && cv <= largest) continue;
     const judgement = cv < smallest ? 'hardly differ' : 'differ very much';
     const message = `the ${String(near.length)} weights of ${name} ${judgement} (CV ${cv.toFixed(1)}%, mean ${inGrams(mean)}); were all weighed singly, and in one unit?`;
     const place = recordPlace(harvest, near[0]!.index, variable.id);
     report(rule, { file: 'harvest.csv', place, found: `${cv.toFixed(1)}%`, message, where: name });
   }
+}
+
+/** The weights that are not far from the usual one, their mean and their coefficient of variation in percent. */
+function spreadOf(
+  members: readonly Weighing[],
+  usual: number,
+): { near: readonly Weighing[]; mean: number; cv: number } {
+  const near: Weighing[] = [];
+  let sum = 0;
+  for (const one of members) {
+    if (one.weight >= usual * 6 || one.weight <= usual / 15) continue;
+    near.push(one);
+    sum += one.weight;
+  }
+  const mean = sum / near.length;
+  let squares = 0;
+  for (const { weight } of near) squares += (weight - mean) ** 2;
+  return { near, mean, cv: (100 * Math.sqrt(squares / (near.length - 1))) / mean };
 }
