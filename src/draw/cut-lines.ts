@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { Trial } from '../model/trial.ts';
 import type { DayScale } from './day-scale.ts';
 import { element, label } from './svg.ts';
@@ -18,7 +19,7 @@ export function cutLines(trial: Trial, scale: DayScale, top: number, foot: numbe
     const x = scale.at(date);
     const line = element('line', { class: 'cut-day', x1: x, x2: x, y1: top, y2: foot });
     if (words === undefined) return line;
-    const name = cuts.length > 1 ? `cut ${String(index + 1)}` : 'cut';
+    const name = cuts.length > 1 ? say('cut {cut}', { cut: index + 1 }) : say('cut');
     return line + label(name, { class: 'tick', x, dx: -4, y: words, 'text-anchor': 'end' });
   });
 }

@@ -1,3 +1,5 @@
+import { language } from '../../model/language.ts';
+import { sayCount } from '../../model/say.ts';
 import { topicsOfRecipe } from '../../compute/cautions/topics-of.ts';
 import { answersHtml } from './answers-html.ts';
 import { blankSalt, type CalculatorState, fromAddress, singleFields, toAddress } from './calculator-state.ts';
@@ -8,7 +10,13 @@ import { showFaults } from './show-faults.ts';
 
 /** Reckons a nutrient solution as it is typed, and keeps what is typed in the address. */
 const form = document.querySelector<HTMLFormElement>('#calculator');
-if (form) run(form);
+if (form) void start(form);
+
+/** Words of another language than English come with a file of their own, where the page is in one. */
+async function start(calculator: HTMLFormElement): Promise<void> {
+  if (language() !== 'en') await import('../../model/messages.ts');
+  run(calculator);
+}
 
 /** A reader who types is let finish. */
 const pause = 300;
@@ -60,8 +68,13 @@ function run(calculator: HTMLFormElement): void {
       const topics: readonly string[] = topicsOfRecipe(inputs.recipe);
       for (const caution of cautions) caution.hidden = !topics.includes(caution.dataset['topic'] ?? '');
     } else {
-      const fields = faults.length === 1 ? '1 field is' : `${String(faults.length)} fields are`;
-      tell(`Nothing is reckoned: ${fields} not understood, see beside it.`);
+      tell(
+        sayCount(
+          faults.length,
+          'Nothing is reckoned: {count} field is not understood, see beside it.',
+          'Nothing is reckoned: {count} fields are not understood, see beside them.',
+        ),
+      );
     }
   }
 

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { nearestKey } from '../../compute/nutrients/named-analysis.ts';
 
 /** What a label or a water's analysis says, by the names of `nutrient-keys.ts`, or what is wrong with it. */
@@ -27,7 +28,9 @@ export function readAnalysis(typed: string, form: AnalysisForm): TypedAnalysis {
   let rest = typed.trim();
   const comma = /\d+,\d+/.exec(rest);
   if (comma)
-    return { fault: `"${comma[0].slice(0, 40)}" has a decimal comma: write ${comma[0].replace(',', '.')}` };
+    return {
+      fault: `"${comma[0].slice(0, 40)}" ${say('has a decimal comma: write {number}', { number: comma[0].replace(',', '.') })}`,
+    };
   const grade = form.grade ? /^(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)-(\d+(?:\.\d+)?)(?![\d.-])/.exec(rest) : null;
   if (grade) {
     for (const [index, key] of ['N', 'P2O5', 'K2O'].entries()) {
@@ -40,7 +43,13 @@ export function readAnalysis(typed: string, form: AnalysisForm): TypedAnalysis {
   while (rest !== '') {
     const pair =
       /^([A-Za-z][\w-]*)(?:\s*[:=]\s*|\s+)(\d+(?:\.\d+)?)\s*(?:%|mg\/L|ppm)?(?=$|[\s,;])[\s,;]*/i.exec(rest);
-    if (!pair) return { fault: `"${firstWords(rest)}" is not understood: write such as ${form.example}` };
+    if (!pair)
+      return {
+        fault: say('"{text}" is not understood: write such as {example}', {
+          text: firstWords(rest),
+          example: form.example,
+        }),
+      };
     const fault = put(analysis, pair[1]!, Number(pair[2]), form);
     if (fault !== null) return { fault };
     rest = rest.slice(pair[0].length);
@@ -58,11 +67,13 @@ function put(
   const key = keys.find((known) => plain(known) === plain(name));
   if (key === undefined) {
     const nearest = nearestKey(name, keys);
-    const advice = nearest === null ? `known are ${keys.join(', ')}` : `did you mean ${nearest}?`;
-    return `"${name.slice(0, 40)}" is not known: ${advice}`;
+    const text = name.slice(0, 40);
+    return nearest === null
+      ? say('"{text}" is not known: known are {names}', { text, names: keys.join(', ') })
+      : say('"{text}" is not known: did you mean {name}?', { text, name: nearest });
   }
-  if (Object.hasOwn(analysis, key)) return `${key} is written twice: leave one`;
-  if (value > most) return `${key} is ${String(value)}, which is more than ${String(most)}`;
+  if (Object.hasOwn(analysis, key)) return say('{name} is written twice: leave one', { name: key });
+  if (value > most) return say('{name} is {value}, which is more than {most}', { name: key, value, most });
   analysis[key] = value;
   return null;
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { parseFormula } from '../../compute/nutrients/parse-formula.ts';
 import type { Recipe, Salt } from '../../compute/nutrients/recipe.ts';
 import { labelKeys, waterKeys } from '../../model/nutrient-keys.ts';
@@ -63,7 +64,7 @@ export function readInputs(state: CalculatorState): Inputs | readonly InputFault
   });
   const [first, ...rest] = salts;
   if (!first)
-    faults.push({ field: 'name', salt: 0, message: 'No salt is written here: write the name of one' });
+    faults.push({ field: 'name', salt: 0, message: say('No salt is written here: write the name of one') });
   const water = analysis('water', state.water, waterForm);
   const litres = number('volume', state.volume, { above: true }) * unitSizes.volume(state.unit);
   const ratio = optional('ratio', state.ratio, { least: 1, most: 10_000 });
@@ -91,13 +92,16 @@ function saltOf(fields: SaltFields, grams: number, percent: Record<string, numbe
 
 function nameFaults({ name, formula }: SaltFields, salt: number): InputFault[] {
   if (name.trim() !== '' || formula.trim() !== '') return [];
-  return [{ field: 'name', salt, message: 'This salt has no name: write what stands on its bag' }];
+  return [{ field: 'name', salt, message: say('This salt has no name: write what stands on its bag') }];
 }
 
 function formulaFaults({ formula }: SaltFields, salt: number): InputFault[] {
   if (formula.trim() === '') return [];
   const read = parseFormula(formula);
   if (!('problem' in read)) return [];
-  const message = `"${formula.slice(0, 40)}" ${read.problem}: write such as MgSO4.7H2O`;
+  const message = say('"{formula}" {problem}: write such as MgSO4.7H2O', {
+    formula: formula.slice(0, 40),
+    problem: read.problem,
+  });
   return [{ field: 'formula', salt, message }];
 }

@@ -1,3 +1,5 @@
+import { say } from '../../model/say.ts';
+
 /** A number that was typed, or what is wrong with it, to be said to who typed it. */
 export type Typed = { value: number } | { fault: string };
 
@@ -23,13 +25,14 @@ export function readNumber(
   { least = 0, above = false, most = mostOfAll }: NumberLimits = {},
 ): Typed {
   const text = typed.trim();
-  if (text === '') return { fault: 'Nothing is written here: write a number, such as 1.5' };
+  if (text === '') return { fault: say('Nothing is written here: write a number, such as 1.5') };
   const shown = `"${text.slice(0, 40)}"`;
   if (!/^\d+(\.\d+)?$/.test(text)) return { fault: `${shown} ${explained(text)}` };
   const value = Number(text);
-  if (value < least) return { fault: `${shown} is too little: write ${String(least)} or more` };
-  if (above && value === least) return { fault: `${shown} is too little: write more than ${String(least)}` };
-  if (value > most) return { fault: `${shown} is too much: write at most ${String(most)}` };
+  if (value < least) return { fault: say('{shown} is too little: write {least} or more', { shown, least }) };
+  if (above && value === least)
+    return { fault: say('{shown} is too little: write more than {least}', { shown, least }) };
+  if (value > most) return { fault: say('{shown} is too much: write at most {most}', { shown, most }) };
   return { value };
 }
 
@@ -37,26 +40,31 @@ function explained(text: string): string {
   const comma = /^(\d+),(\d+)$/.exec(text);
   if (comma) return withComma(comma[1]!, comma[2]!);
   const point = /^\.(\d+)$/.exec(text);
-  if (point) return `has no digit before its point: write 0.${point[1]!}`;
+  if (point) return say('has no digit before its point: write {number}', { number: `0.${point[1]!}` });
   const open = /^(\d+)\.$/.exec(text);
-  if (open) return `has no digit behind its point: write ${open[1]!}`;
+  if (open) return say('has no digit behind its point: write {number}', { number: open[1]! });
   const unit = /^(\d+(?:\.\d+)?)\s*([\p{L}%µ°][^\d]*)$/u.exec(text);
-  if (unit) return `has a unit typed in: write the number alone, ${unit[1]!}`;
+  if (unit) return say('has a unit typed in: write the number alone, {number}', { number: unit[1]! });
   const fraction = /^(\d+)\s*\/\s*([1-9]\d*)$/.exec(text);
   if (fraction) {
     const value = Number(fraction[1]) / Number(fraction[2]);
-    return `is a fraction: write ${String(Number(value.toPrecision(4)))}`;
+    return say('is a fraction: write {number}', { number: Number(value.toPrecision(4)) });
   }
-  if (/^[-−–]\s*\d/.test(text)) return 'is below nothing: write it without the sign';
+  if (/^[-−–]\s*\d/.test(text)) return say('is below nothing: write it without the sign');
   if (/^\d{1,3}([ ’'\u00a0\u202f])\d{3}(\1\d{3})*$/u.test(text))
-    return `has spaces or marks between its digits: write ${text.replaceAll(/\D/g, '')}`;
-  return 'is not a number: write digits only, such as 1.5';
+    return say('has spaces or marks between its digits: write {number}', {
+      number: text.replaceAll(/\D/g, ''),
+    });
+  return say('is not a number: write digits only, such as 1.5');
 }
 
 /** Three digits behind a comma may be thousands. */
 function withComma(whole: string, decimals: string): string {
   const asDecimal = `${whole}.${decimals}`;
   if (decimals.length === 3 && whole !== '0')
-    return `has a comma: write ${asDecimal}, or ${whole}${decimals} where it parts the thousands`;
-  return `has a decimal comma: write ${asDecimal}`;
+    return say('has a comma: write {number}, or {thousands} where it parts the thousands', {
+      number: asDecimal,
+      thousands: whole + decimals,
+    });
+  return say('has a decimal comma: write {number}', { number: asDecimal });
 }

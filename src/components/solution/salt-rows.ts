@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { type SaltFields, saltFields } from './calculator-state.ts';
 
 /** The rows of fields, one for each salt. */
@@ -42,8 +43,10 @@ export function saltRows(box: HTMLElement, template: HTMLTemplateElement, remove
     for (const [index, row] of rows().entries()) {
       const place = String(index + 1);
       row.querySelector('.field-amount label')!.textContent = amount;
-      row.setAttribute('aria-label', `Salt ${place}`);
-      row.querySelector('.remove')!.setAttribute('aria-label', `Remove salt ${place}`);
+      row.setAttribute('aria-label', say('Salt {number}', { number: place }));
+      row
+        .querySelector('.remove')!
+        .setAttribute('aria-label', say('Remove salt {number}', { number: place }));
       for (const input of row.querySelectorAll('input')) {
         input.id = `${input.name}-${place}`;
         input.closest('.field')!.querySelector('label')!.htmlFor = input.id;
@@ -78,5 +81,5 @@ export function saltRows(box: HTMLElement, template: HTMLTemplateElement, remove
 }
 
 function amountIn(per: string): string {
-  return per === 'g/L' ? 'Amount, g/L' : 'Amount, oz/100 gal';
+  return per === 'g/L' ? say('Amount, g/L') : say('Amount, oz/100 gal');
 }

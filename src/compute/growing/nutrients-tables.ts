@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Trial } from '../../model/trial.ts';
 import { ecRange } from '../nutrients/ec-estimates.ts';
 import type { Recipe } from '../nutrients/recipe.ts';
@@ -48,13 +49,19 @@ function measuredFirst(
     const values = containers.map(({ value }) => value);
     const named = containers.map(({ id }) => id).join(', ');
     const measured = {
-      heading: `Measured first in ${named}`,
+      heading: say('Measured first in {containers}', { containers: named }),
       lowest: Math.min(...values),
       highest: Math.max(...values),
     };
     const range =
       strength === null || strength === 1 ? null : ecRange(solutionOf(atStrength(recipe, strength)).ec);
     if (!range) return [measured];
-    return [{ heading: `Range of the estimates at strength ${String(strength)}`, ...range }, measured];
+    return [
+      {
+        heading: say('Range of the estimates at strength {strength}', { strength: String(strength) }),
+        ...range,
+      },
+      measured,
+    ];
   });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Trial } from '../../model/trial.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { noNumber, type PageTable } from '../tables/page-table.ts';
@@ -15,17 +16,17 @@ export function saltsTable(trial: Trial): PageTable | null {
   const notes = [];
   if (water !== undefined && Object.keys(water).length > 0) {
     const contents = Object.entries(water).map(([element, value]) => `${element} ${value} mg/L`);
-    notes.push(`The source water already held ${contents.join(', ')}.`);
+    notes.push(say('The source water already held {contents}.', { contents: contents.join(', ') }));
   }
   if (ratio !== undefined)
-    notes.push(`One part of each stock solution went into ${ratio} parts of solution.`);
+    notes.push(say('One part of each stock solution went into {ratio} parts of solution.', { ratio }));
   return {
-    caption: 'What went into the solution, as the labels say',
+    caption: say('What went into the solution, as the labels say'),
     columns: [
-      { heading: 'Salt', numeric: false },
-      { heading: 'Finished solution', unit: 'g/L', numeric: true },
-      { heading: 'Label', numeric: false },
-      { heading: 'Stock', numeric: false },
+      { heading: say('Salt'), numeric: false },
+      { heading: say('Finished solution'), unit: 'g/L', numeric: true },
+      { heading: say('Label'), numeric: false },
+      { heading: say('Stock'), numeric: false },
     ],
     rows: salts.map((salt) => ({
       heading: salt.name,

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Findings } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { formatBare } from '../format/format-quantity.ts';
@@ -15,18 +16,20 @@ export function waterTable(trial: Trial, water: Findings['water']): PageTable | 
     orNothing(value ?? null, (number) => formatBare(number, unit, digits));
   const finished = trial.metadata.status === 'finished';
   return {
-    caption: `Water used: ${distinct(water.map(({ method }) => method)).join('; ')}`,
+    caption: say('Water used: {method}', {
+      method: distinct(water.map(({ method }) => say(method))).join('; '),
+    }),
     columns: [
-      { heading: 'Container', numeric: false },
-      { heading: 'Water used', unit: unitInBoth('L'), numeric: true },
-      { heading: 'Uncertain by', unit: unitInBoth('L'), numeric: true },
+      { heading: say('Container'), numeric: false },
+      { heading: say('Water used'), unit: unitInBoth('L'), numeric: true },
+      { heading: say('Uncertain by'), unit: unitInBoth('L'), numeric: true },
       ...(finished
-        ? [{ heading: 'For its whole fresh weight', unit: unitInBoth('L/kg'), numeric: true }]
+        ? [{ heading: say('For its whole fresh weight'), unit: unitInBoth('L/kg'), numeric: true }]
         : []),
-      { heading: 'For each plant set and day', unit: unitInBoth('L'), numeric: true },
-      { heading: 'Left at the last reading', unit: unitInBoth('L'), numeric: true },
+      { heading: say('For each plant set and day'), unit: unitInBoth('L'), numeric: true },
+      { heading: say('Left at the last reading'), unit: unitInBoth('L'), numeric: true },
       {
-        heading: finished ? 'Would the first fill have lasted?' : 'Will the first fill last?',
+        heading: finished ? say('Would the first fill have lasted?') : say('Will the first fill last?'),
         numeric: false,
       },
     ],
@@ -42,7 +45,9 @@ export function waterTable(trial: Trial, water: Findings['water']): PageTable | 
       ],
     })),
     notes: distinct([
-      'Each level is read to about 2 mm. What evaporated beside the plants is counted with what went through them.',
+      say(
+        'Each level is read to about 2 mm. What evaporated beside the plants is counted with what went through them.',
+      ),
       sharedNote(trial),
       ...water.flatMap(({ container, reason }) => (reason ? [`${container}: ${reason}`] : [])),
     ]),
@@ -50,8 +55,8 @@ export function waterTable(trial: Trial, water: Findings['water']): PageTable | 
 }
 
 function lastsInWords(lasts: boolean | null | undefined): string {
-  if (lasts === null || lasts === undefined) return 'cannot be told';
-  return lasts ? 'yes' : 'no';
+  if (lasts === null || lasts === undefined) return say('cannot be told');
+  return lasts ? say('yes') : say('no');
 }
 
 /** Said where several treatments drew on one container: nothing tells their shares apart. */
@@ -61,6 +66,6 @@ function sharedNote(trial: Trial): string {
     (positions) => new Set(positions.map(({ treatment }) => JSON.stringify(treatment))).size > 1,
   );
   return shared
-    ? 'Plants of several treatments drew on the same water, so it is not split between treatments.'
+    ? say('Plants of several treatments drew on the same water, so it is not split between treatments.')
     : '';
 }

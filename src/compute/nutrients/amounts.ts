@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { type Nutrient, waterKeys } from '../../model/nutrient-keys.ts';
 import { sum } from '../../statistics/sum.ts';
 import { byNutrient } from './by-nutrient.ts';
@@ -35,7 +36,7 @@ export interface Amounts {
  * Where the recipe has a stock ratio and no salt names a stock, all go into one stock, called "the stock".
  */
 export function amountsOf(recipe: Recipe): Amounts {
-  const water = namedAnalysis(recipe.water ?? {}, waterKeys, "the source water's analysis");
+  const water = namedAnalysis(recipe.water ?? {}, waterKeys, say("the source water's analysis"));
   const salts = (recipe.salts ?? []).map((salt, place) => ({
     place,
     name: salt.name,
@@ -45,7 +46,7 @@ export function amountsOf(recipe: Recipe): Amounts {
   }));
   const oneStock = recipe.stock_ratio !== undefined && salts.every(({ stock }) => stock === null);
   const placed = oneStock ? salts.map((salt) => ({ ...salt, stock: '' })) : salts;
-  const { remark, ...forms } = nitrogenForms(water.given, 'the source water');
+  const { remark, ...forms } = nitrogenForms(water.given, say('the source water'));
   const brought = { ...byNutrient((nutrient) => known(water.given.get(nutrient) ?? 0)), ...forms };
   return {
     salts: placed,

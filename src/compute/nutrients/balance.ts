@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Nutrient } from '../../model/nutrient-keys.ts';
 import { sum } from '../../statistics/sum.ts';
 import type { Amounts } from './amounts.ts';
@@ -35,7 +36,9 @@ export function balanceOf({ salts, water, total }: Amounts): Balance {
     const open = used.find(({ analysis, name }) => !analysis.formula && reactsByName(name) === ion);
     if (open)
       return unknown(
-        `${open.name}: without its formula, the ${charge > 0 ? 'acid' : 'alkali'} in it is unknown`,
+        charge > 0
+          ? say('{salt}: without its formula, the acid in it is unknown', { salt: open.name })
+          : say('{salt}: without its formula, the alkali in it is unknown', { salt: open.name }),
       );
     const moles = used.map(({ analysis, gramsPerLitre }) => 10 * analysis.otherIons[ion] * gramsPerLitre);
     return known(sum(moles) * Math.abs(charge));
@@ -66,10 +69,15 @@ function neutralise(meq: Record<IonId, Amount>, base: 'OH' | 'HCO3'): void {
 function sideOf(meq: Readonly<Record<IonId, Amount>>, sign: 1 | -1, lackingInWater: boolean): Amount {
   const amounts = ionIds.filter((ion) => Math.sign(ions[ion].charge) === sign).map((ion) => meq[ion]);
   const atLeast = sum(amounts.map((amount) => amount.atLeast));
-  const side = sign === 1 ? 'cations (Ca, Mg, K, Na)' : 'anions (HCO3, SO4, Cl, NO3)';
   const reasons = amounts.filter(({ value }) => value === null).map(({ reason }) => reason);
   if (lackingInWater)
-    reasons.push(`the source water's analysis does not give enough ${side} to balance the rest`);
+    reasons.push(
+      sign === 1
+        ? say("the source water's analysis does not give enough cations (Ca, Mg, K, Na) to balance the rest")
+        : say(
+            "the source water's analysis does not give enough anions (HCO3, SO4, Cl, NO3) to balance the rest",
+          ),
+    );
   return { value: reasons.length > 0 ? null : atLeast, atLeast, reason: [...new Set(reasons)].join('; ') };
 }
 

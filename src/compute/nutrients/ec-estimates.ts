@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { sum } from '../../statistics/sum.ts';
 import type { Balance } from './balance.ts';
 import { ionIds, ions } from './ions.ts';
@@ -30,19 +31,19 @@ export function ecEstimates(balance: Balance): EcEstimate[] {
     cations === null || cations < 1 ? null : reckon(cations);
   return [
     {
-      formula: 'cations in meq/L / 10 (U.S. Salinity Laboratory Staff 1954)',
+      formula: say('cations in meq/L / 10 (U.S. Salinity Laboratory Staff 1954)'),
       value: cations === null ? null : cations / 10,
     },
     {
-      formula: '0.095 x cations in meq/L + 0.19 (Sonneveld, Voogt and Spaans 1999)',
+      formula: say('0.095 x cations in meq/L + 0.19 (Sonneveld, Voogt and Spaans 1999)'),
       value: line((sum) => 0.095 * sum + 0.19),
     },
     {
-      formula: '(cations in meq/L + 1.462) / 9.819 (Savvas and Adamidis 1999)',
+      formula: say('(cations in meq/L + 1.462) / 9.819 (Savvas and Adamidis 1999)'),
       value: line((sum) => (sum + 1.462) / 9.819),
     },
     {
-      formula: 'conductivities of the ions, corrected for ionic strength (after Appelo 2010)',
+      formula: say('conductivities of the ions, corrected for ionic strength (after Appelo 2010)'),
       value: ionicConductivity(balance),
     },
   ];

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { distance } from 'fastest-levenshtein';
 import { type Nutrient, nutrientNames } from '../../model/nutrient-keys.ts';
 import type { Warning } from './recipe.ts';
@@ -33,7 +34,8 @@ export function namedAnalysis(
   for (const [key, value] of Object.entries(analysis)) {
     if (!keys.includes(key)) {
       notKnown.push(key);
-      const text = `${of} names "${key.slice(0, 60)}", which is not known and is left out; ${suggestion(key, keys)}`;
+      const named = { of, name: key.slice(0, 60) };
+      const text = `${say('{of} names "{name}", which is not known and is left out;', named)} ${suggestion(key, keys)}`;
       remarks.push({ kind: 'name', text });
       continue;
     }
@@ -47,7 +49,11 @@ export function namedAnalysis(
     const own = given.get(other.nutrient);
     if (own === undefined) given.set(other.nutrient, converted);
     else if (Math.abs(own - converted) > 0.02 * Math.max(own, converted)) {
-      const text = `${of} gives ${other.nutrient} twice, and ${key} does not agree; ${other.nutrient} is used.`;
+      const text = say('{of} gives {nutrient} twice, and {key} does not agree; {nutrient} is used.', {
+        of,
+        nutrient: other.nutrient,
+        key,
+      });
       remarks.push({ kind: 'label', text });
     }
   }
@@ -57,7 +63,9 @@ export function namedAnalysis(
 /** `did you mean "x"?` with the known name most like a given one, or all known names where none is alike. */
 function suggestion(key: string, keys: readonly string[]): string {
   const nearest = nearestKey(key, keys);
-  return nearest === null ? `known are ${keys.join(', ')}.` : `did you mean "${nearest}"?`;
+  return nearest === null
+    ? say('known are {names}.', { names: keys.join(', ') })
+    : say('did you mean "{name}"?', { name: nearest });
 }
 
 /** What nutrients are called, and the names that are meant, the likeliest first. */

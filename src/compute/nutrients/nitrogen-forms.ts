@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Nutrient } from '../../model/nutrient-keys.ts';
 import { type Amount, known, unknown } from './recipe.ts';
 
@@ -31,7 +32,9 @@ export function nitrogenForms(
     if (label.has(form)) return known(label.get(form)!);
     if (settled || nitrogen === 0) return known(0);
     if (restIsUrea && rest > 0) return known(rest);
-    return unknown(`${name}: nothing says how much of the nitrogen is nitrate and how much ammonium`);
+    return unknown(
+      say('{salt}: nothing says how much of the nitrogen is nitrate and how much ammonium', { salt: name }),
+    );
   };
   const over = rest < -rounding;
   return {
@@ -39,6 +42,8 @@ export function nitrogenForms(
     NO3_N: shareOf('NO3_N'),
     NH4_N: shareOf('NH4_N'),
     urea_N: shareOf('urea_N'),
-    remark: over ? `${name}: nitrate, ammonium and urea add up to more than the nitrogen.` : '',
+    remark: over
+      ? say('{salt}: nitrate, ammonium and urea add up to more than the nitrogen.', { salt: name })
+      : '',
   };
 }

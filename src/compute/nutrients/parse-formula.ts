@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { atomicWeights } from './atomic-weights.ts';
 
 /** A chemical formula taken apart: how many of each atom, and the groups that tell in which form N and C are. */
@@ -39,22 +40,23 @@ const longest = 100;
  * @example parseFormula('MgSO4.7H2O') // {formula: {atoms: {Mg: 1, S: 1, O: 11, H: 14}, ...}}
  */
 export function parseFormula(text: string): FormulaOrProblem {
-  if (text.length > longest) return { problem: `is longer than ${String(longest)} characters` };
+  if (text.length > longest) return { problem: say('is longer than {most} characters', { most: longest }) };
   const plain = text
     .trim()
     .replaceAll(/[₀-₉]/g, (digit) => String(subscripts.indexOf(digit)))
     .replaceAll(/(?<=^|[.·•∙⋅*]\s*)(\d+(?:\.\d+)?)\s+(?=[A-Z([])/g, '$1')
     .replaceAll(/\s*[·•∙⋅*]\s*|\s+\.\s*|\.\s+|\s+/g, '·')
     .replaceAll(/(?<=[A-Za-z)\]\d])\.(?=[A-Za-z([\d])/g, '·');
-  if (plain === '') return { problem: 'is empty' };
+  if (plain === '') return { problem: say('is empty') };
   const total = empty();
   for (const part of partsOf(plain)) {
     const match = /^(\d+(?:\.\d+)?)?(.+)$/u.exec(part);
-    if (!match) return { problem: 'has nothing between two dots' };
+    if (!match) return { problem: say('has nothing between two dots') };
     const read = readPart(match[2]!);
     if (typeof read === 'string') return { problem: read };
     const times = match[1] === undefined ? 1 : Number(match[1]);
-    if (!(times > 0 && times <= mostOfOne)) return { problem: `takes a part ${match[1]!} times` };
+    if (!(times > 0 && times <= mostOfOne))
+      return { problem: say('takes a part {times} times', { times: match[1]! }) };
     add(total, read, times);
   }
   return { formula: { ...total, atoms: Object.fromEntries(total.atoms) } };
@@ -89,9 +91,10 @@ function readPart(part: string): Tally | string {
     const closing = /^([)\]])(\d*)/.exec(rest);
     if (atom) {
       if (!Object.hasOwn(atomicWeights, atom[1]!))
-        return `names "${atom[1]!}", which is no element known here`;
+        return say('names "{symbol}", which is no element known here', { symbol: atom[1]! });
       const count = numberOf(atom[2]!);
-      if (count === null) return `has the number ${atom[2]!} after ${atom[1]!}`;
+      if (count === null)
+        return say('has the number {number} after {symbol}', { number: atom[2]!, symbol: atom[1]! });
       level.run.push({ symbol: atom[1]!, count });
       rest = rest.slice(atom[0].length);
     } else if (rest.startsWith('(') || rest.startsWith('[')) {
@@ -99,18 +102,19 @@ function readPart(part: string): Tally | string {
       open.push({ tally: empty(), run: [], bracket: rest.startsWith('(') ? ')' : ']' });
       rest = rest.slice(1);
     } else if (closing) {
-      if (level.bracket !== closing[1]) return `has a "${closing[1]!}" that nothing opened`;
+      if (level.bracket !== closing[1])
+        return say('has a "{bracket}" that nothing opened', { bracket: closing[1]! });
       const count = numberOf(closing[2]!);
-      if (count === null) return `has the number ${closing[2]!} after a bracket`;
+      if (count === null) return say('has the number {number} after a bracket', { number: closing[2]! });
       closeRun(level);
       open.pop();
       add(open.at(-1)!.tally, level.tally, count);
       rest = rest.slice(closing[0].length);
     } else {
-      return `has "${rest.slice(0, 10)}" where an element such as K or Mg should stand`;
+      return say('has "{found}" where an element such as K or Mg should stand', { found: rest.slice(0, 10) });
     }
   }
-  if (open.length > 1) return 'has a bracket that is not closed';
+  if (open.length > 1) return say('has a bracket that is not closed');
   closeRun(open[0]!);
   return open[0]!.tally;
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { labelKeys, type Nutrient } from '../../model/nutrient-keys.ts';
 import { sum } from '../../statistics/sum.ts';
 import { byNutrient } from './by-nutrient.ts';
@@ -39,11 +40,15 @@ const oftenUnsaid: readonly Nutrient[] = ['S', 'Fe', 'Mn', 'Zn', 'Cu', 'B', 'Mo'
  * These are rules of thumb about labels: common practice, no source.
  */
 export function saltAnalysis(salt: Salt): SaltAnalysis {
-  const label = namedAnalysis(salt.percent ?? {}, labelKeys, `${salt.name}: the label`);
+  const label = namedAnalysis(salt.percent ?? {}, labelKeys, say('{salt}: the label', { salt: salt.name }));
   const remarks = [...label.remarks];
   const read = salt.formula === undefined ? null : parseFormula(salt.formula);
   if (read && 'problem' in read) {
-    const text = `${salt.name}: the formula "${salt.formula!.slice(0, 60)}" ${read.problem}, and is not used.`;
+    const text = say('{salt}: the formula "{formula}" {problem}, and is not used.', {
+      salt: salt.name,
+      formula: salt.formula!.slice(0, 60),
+      problem: read.problem,
+    });
     remarks.push({ kind: 'formula', text });
   }
   const formula = read && 'formula' in read ? read.formula : null;
@@ -92,7 +97,7 @@ function percentByFormula(formula: Formula, nutrient: Nutrient, name: string): A
   const written = formula.nitrate + formula.ammonium + formula.amide;
   const open = formula.atoms['C'] === undefined && (formula.atoms['N'] ?? 0) > written;
   if (open && nutrient !== 'N' && nitrogen.includes(nutrient)) {
-    return unknown(`${name}: the formula does not show the nitrogen as NO3 or NH4`);
+    return unknown(say('{salt}: the formula does not show the nitrogen as NO3 or NH4', { salt: name }));
   }
   const groups: Partial<Record<Nutrient, number>> = {
     NO3_N: formula.nitrate,
@@ -105,16 +110,23 @@ function percentByFormula(formula: Formula, nutrient: Nutrient, name: string): A
 }
 
 function notGiven(salt: Salt, nutrient: Nutrient, { given, notKnown }: NamedAnalysis): Amount {
-  const missing = unknown(`${salt.name}: the label does not give ${nutrient}`);
+  const named = { salt: salt.name };
+  const missing = unknown(labelDoesNotGive(salt.name, nutrient));
   if (heldByName(salt.name).has(nutrient)) return missing;
   if (knownSalt(salt.name)) return known(0);
-  if (notKnown.length > 0) return unknown(`${salt.name}: a name on the label is not known`);
-  if (given.size === 0) return unknown(`${salt.name}: neither a label's analysis nor a formula is given`);
+  if (notKnown.length > 0) return unknown(say('{salt}: a name on the label is not known', named));
+  if (given.size === 0)
+    return unknown(say("{salt}: neither a label's analysis nor a formula is given", named));
   if (nitrogen.includes(nutrient)) return heldByName(salt.name).has('N') ? missing : known(0);
   if (grade.includes(nutrient)) return known(0);
   const beyondGrade = given.has('Ca') || given.has('Mg') || given.has('S');
   if (nutrient === 'Ca' || nutrient === 'Mg') return beyondGrade ? known(0) : missing;
   return oftenUnsaid.includes(nutrient) ? missing : known(0);
+}
+
+/** Why a share is unknown: of one nutrient, or of several in a list. */
+export function labelDoesNotGive(salt: string, nutrients: string): string {
+  return say('{salt}: the label does not give {nutrients}', { salt, nutrients });
 }
 
 /** Nutrients of which the label and the formula differ by more than a tenth: mostly another hydrate. */
@@ -127,9 +139,10 @@ function disagreements(
     const expected = byFormula[nutrient].value;
     if (expected === null || Math.abs(given - expected) <= Math.max(0.1 * expected, 0.15)) return [];
     const shown = String(Number(expected.toFixed(1)));
-    const text =
-      `${name}: the label gives ${String(given)} % ${nutrient}, the formula ${shown} %; the label is used. ` +
-      `Is it another hydrate?`;
+    const text = say(
+      '{salt}: the label gives {given} % {nutrient}, the formula {shown} %; the label is used. Is it another hydrate?',
+      { salt: name, given, nutrient, shown },
+    );
     return [{ kind: 'label', text }];
   });
 }
@@ -139,7 +152,9 @@ function overfull(name: string, label: ReadonlyMap<Nutrient, number>): Remark[] 
   const parts = [...label].filter(([nutrient]) => nutrient === 'N' || !nitrogen.includes(nutrient));
   const total = sum(parts.map(([, percent]) => percent));
   if (total <= 100) return [];
-  return [
-    { kind: 'label', text: `${name}: the label adds up to ${total.toFixed(0)} % of the salt's weight.` },
-  ];
+  const text = say("{salt}: the label adds up to {total} % of the salt's weight.", {
+    salt: name,
+    total: total.toFixed(0),
+  });
+  return [{ kind: 'label', text }];
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { type Nutrient, nutrientNames } from '../../model/nutrient-keys.ts';
 import type { Findings } from '../../model/findings.ts';
 import { type Amounts, amountsOf } from './amounts.ts';
@@ -8,6 +9,7 @@ import { type IonId, ionIds, milligramsPerMillimole } from './ions.ts';
 import { type Ratios, ratiosOf } from './ratios.ts';
 import { reckonedForms } from './reckoned-forms.ts';
 import type { Recipe, Warning } from './recipe.ts';
+import { labelDoesNotGive } from './salt-analysis.ts';
 import { type Stock, stockWeights } from './stock-weights.ts';
 import { warningsOf } from './warnings.ts';
 
@@ -101,30 +103,33 @@ function estimatesFor(amounts: Amounts, balance: Balance): EcEstimate[] {
   const reckoned = balance.cations.value === null ? reckonedForms(amounts) : null;
   if (!reckoned) return estimates;
   return ecEstimates(balanceOf(reckoned)).map(({ formula, value }) => ({
-    formula: `${formula}; ammonium reckoned from the balance of charges`,
+    formula: say('{formula}; ammonium reckoned from the balance of charges', { formula }),
     value,
   }));
 }
 
-function reasonOf({ total }: Amounts, { cations, anions }: Balance): string {
+function reasonOf({ total, salts }: Amounts, { cations, anions }: Balance): string {
   const amounts = nutrientNames
     .filter((name) => total[name].value === null)
     .map((name) => total[name].reason);
   const reasons = [...amounts, cations.reason, anions.reason].flatMap((reason) => reason.split('; '));
-  const said = toldTogether([...new Set(reasons)].filter((reason) => reason !== ''));
+  const said = toldTogether(
+    [...new Set(reasons)].filter((reason) => reason !== ''),
+    salts,
+  );
   return said.map((reason) => `${reason.charAt(0).toUpperCase()}${reason.slice(1)}.`).join(' ');
 }
 
-/** Reasons that differ only in the nutrient that a label does not give, as one. */
-function toldTogether(reasons: readonly string[]): string[] {
-  const groups = Map.groupBy(
-    reasons,
-    (reason) => /^(.*: the label does not give) \w+$/.exec(reason)?.[1] ?? '',
-  );
-  return reasons.flatMap((reason) => {
-    const [lead, group] = [...groups].find(([, members]) => members.includes(reason))!;
-    if (lead === '') return [reason];
-    if (group[0] !== reason) return [];
-    return [`${lead} ${group.map((each) => each.slice(lead.length + 1)).join(', ')}`];
-  });
+/** Reasons that differ only in the nutrient that one salt's label does not give, as one. */
+function toldTogether(reasons: readonly string[], salts: Amounts['salts']): string[] {
+  let left = [...reasons];
+  for (const { name } of salts) {
+    const missing = nutrientNames.filter((nutrient) => left.includes(labelDoesNotGive(name, nutrient)));
+    const [first, ...rest] = missing.map((nutrient) => labelDoesNotGive(name, nutrient));
+    if (first === undefined) continue;
+    left = left
+      .filter((reason) => !rest.includes(reason))
+      .map((reason) => (reason === first ? labelDoesNotGive(name, missing.join(', ')) : reason));
+  }
+  return left;
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Nutrient } from '../../model/nutrient-keys.ts';
 import type { SaltInSolution } from './amounts.ts';
 import { heldByName } from './held-by-name.ts';
@@ -26,7 +27,7 @@ export function stockWarnings(salts: readonly SaltInSolution[], ratio: number | 
 
 /** A stock's name in a sentence: "stock A", or "the stock" where it has none. */
 export function stockInWords(name: string): string {
-  return name === '' ? 'the stock' : `stock ${name}`;
+  return name === '' ? say('the stock') : say('stock {name}', { name });
 }
 
 function compatibility(stock: string, members: readonly SaltInSolution[]): Warning[] {
@@ -35,10 +36,17 @@ function compatibility(stock: string, members: readonly SaltInSolution[]): Warni
   return (['S', 'P'] as const).flatMap((nutrient) => {
     const others = holding(nutrient);
     if (calcium.length === 0 || others.length === 0) return [];
-    const [called, deposit] = nutrient === 'S' ? ['sulfate', 'gypsum'] : ['phosphate', 'calcium phosphate'];
+    const values = { calcium: list(calcium), others: list(others), stock: stockInWords(stock) };
     const text =
-      `Calcium (${list(calcium)}) and ${called} (${list(others)}) share ${stockInWords(stock)}: in a concentrate they ` +
-      `come down as ${deposit}. Keep them in separate stocks.`;
+      nutrient === 'S'
+        ? say(
+            'Calcium ({calcium}) and sulfate ({others}) share {stock}: in a concentrate they come down as gypsum. Keep them in separate stocks.',
+            values,
+          )
+        : say(
+            'Calcium ({calcium}) and phosphate ({others}) share {stock}: in a concentrate they come down as calcium phosphate. Keep them in separate stocks.',
+            values,
+          );
     return [{ kind: 'settles', text, salt: others[0]!.place }];
   });
 }
@@ -52,23 +60,18 @@ function dissolving(stock: Stock, members: readonly SaltInSolution[]): Warning[]
   return stock.salts.flatMap(({ name, oneIn }, at): Warning[] => {
     const limit = solubilityOf(name, members[at]!.analysis.formula);
     if (limit === null || oneIn <= 0.9 * limit) return [];
-    const amounts = `${whole(oneIn)} g in a litre of ${stockInWords(stock.name)}, and about ${whole(limit)} g dissolve in a litre of water at 20 C`;
-    const salt = members[at]!.place;
-    return oneIn > limit
-      ? [
-          {
-            kind: 'beyond solubility',
-            text: `${name} will not all dissolve: ${amounts}. Make the stock weaker.`,
-            salt,
-          },
-        ]
-      : [
-          {
-            kind: 'near solubility',
-            text: `${name} will hardly all dissolve: ${amounts}, less in the cold or beside other salts.`,
-            salt,
-          },
-        ];
+    const values = { salt: name, stock: stockInWords(stock.name), grams: whole(oneIn), most: whole(limit) };
+    const beyond = oneIn > limit;
+    const text = beyond
+      ? say(
+          '{salt} will not all dissolve: {grams} g in a litre of {stock}, and about {most} g dissolve in a litre of water at 20 C. Make the stock weaker.',
+          values,
+        )
+      : say(
+          '{salt} will hardly all dissolve: {grams} g in a litre of {stock}, and about {most} g dissolve in a litre of water at 20 C, less in the cold or beside other salts.',
+          values,
+        );
+    return [{ kind: beyond ? 'beyond solubility' : 'near solubility', text, salt: members[at]!.place }];
   });
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Amounts } from './amounts.ts';
 import type { Balance } from './balance.ts';
 import { type EcEstimate, type EcRange, ecRange } from './ec-estimates.ts';
@@ -27,10 +28,17 @@ export function warningsOf(
 
 function balanceWarning({ cations, anions, differencePercent }: Balance): Warning[] {
   if (differencePercent === null || Math.abs(differencePercent) <= balanceTolerance) return [];
-  const more = differencePercent > 0 ? 'more cations than anions' : 'more anions than cations';
+  const values = { cations: cations.value!.toFixed(1), anions: anions.value!.toFixed(1) };
   const text =
-    `The labels add up to ${more}: ${cations.value!.toFixed(1)} against ${anions.value!.toFixed(1)} meq/L. In a real ` +
-    `solution they are equal, so an amount, a label's figure or part of the water's analysis is wrong or missing.`;
+    differencePercent > 0
+      ? say(
+          "The labels add up to more cations than anions: {cations} against {anions} meq/L. In a real solution they are equal, so an amount, a label's figure or part of the water's analysis is wrong or missing.",
+          values,
+        )
+      : say(
+          "The labels add up to more anions than cations: {cations} against {anions} meq/L. In a real solution they are equal, so an amount, a label's figure or part of the water's analysis is wrong or missing.",
+          values,
+        );
   return [{ kind: 'charges', text, salt: null }];
 }
 
@@ -39,10 +47,17 @@ function ecWarning(estimates: readonly EcEstimate[], measured: number): Warning[
   if (!range) return [];
   if (agreesWith(range, measured)) return [];
   const { lowest, highest } = range;
-  const side = measured < lowest ? 'below' : 'above';
+  const values = { measured, lowest: lowest.toFixed(2), highest: highest.toFixed(2) };
   const text =
-    `The measured EC of ${String(measured)} mS/cm lies far ${side} what the recipe should give ` +
-    `(${lowest.toFixed(2)} to ${highest.toFixed(2)}). Check the weights, the volume of water and the meter.`;
+    measured < lowest
+      ? say(
+          'The measured EC of {measured} mS/cm lies far below what the recipe should give ({lowest} to {highest}). Check the weights, the volume of water and the meter.',
+          values,
+        )
+      : say(
+          'The measured EC of {measured} mS/cm lies far above what the recipe should give ({lowest} to {highest}). Check the weights, the volume of water and the meter.',
+          values,
+        );
   return [{ kind: 'measured EC', text, salt: null }];
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { type EcEstimate, ecRange } from '../nutrients/ec-estimates.ts';
 import type { Solution } from '../nutrients/solution.ts';
@@ -14,17 +15,17 @@ export interface Measured {
 /** The conductivity to expect by each formula, their range, and what was measured beside it. */
 export function conductivityTable({ ec }: Pick<Solution, 'ec'>, measured: readonly Measured[]): PageTable {
   return {
-    caption: 'Conductivity (EC) to expect at 25 °C, by published formulas',
+    caption: say('Conductivity (EC) to expect at 25 °C, by published formulas'),
     columns: [
-      { heading: 'By', numeric: false },
-      { heading: 'EC', unit: 'mS/cm', numeric: true },
+      { heading: say('By'), numeric: false },
+      { heading: say('EC'), unit: 'mS/cm', numeric: true },
     ],
     rows: [
       ...ec.map(({ formula, value }) => ({
         heading: formula,
-        cells: [value === null ? 'unknown' : formatNumber(value, 2)],
+        cells: [value === null ? say('unknown') : formatNumber(value, 2)],
       })),
-      { heading: 'Range of the estimates', cells: [rangeInWords(ec) ?? 'unknown'] },
+      { heading: say('Range of the estimates'), cells: [rangeInWords(ec) ?? say('unknown')] },
       ...measured.map(({ heading, lowest, highest }) => ({ heading, cells: [spanInWords(lowest, highest)] })),
     ],
     notes: [],
@@ -39,5 +40,5 @@ export function rangeInWords(estimates: readonly EcEstimate[]): string | null {
 
 function spanInWords(lowest: number, highest: number): string {
   const [from, to] = [formatNumber(lowest, 2), formatNumber(highest, 2)];
-  return from === to ? from : `${from} to ${to}`;
+  return from === to ? from : say('{from} to {to}', { from, to });
 }

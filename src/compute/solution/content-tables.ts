@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Nutrient } from '../../model/nutrient-keys.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { milligramsPerMillimole, type IonId, ions } from '../nutrients/ions.ts';
@@ -18,17 +19,19 @@ export function contentTables(solution: Solution): PageTable[] {
   const mainTable = nutrientsTable(
     solution,
     main,
-    { caption: 'In the finished solution, the water’s own content included', unit: 'mmol/L', scale: 1 },
+    { caption: say('In the finished solution, the water’s own content included'), unit: 'mmol/L', scale: 1 },
     [1, 2],
   );
   if (trace.every((name) => total[name].value === 0)) {
-    const none = `It holds no trace elements (${trace.join(', ')}), which plants need too.`;
+    const none = say('It holds no trace elements ({elements}), which plants need too.', {
+      elements: trace.join(', '),
+    });
     return [{ ...mainTable, notes: [none] }, ionsTable(solution)];
   }
   const traceTable = nutrientsTable(
     solution,
     trace,
-    { caption: 'Trace elements in the finished solution', unit: 'µmol/L', scale: 1000 },
+    { caption: say('Trace elements in the finished solution'), unit: 'µmol/L', scale: 1000 },
     [3, 2],
   );
   return [mainTable, traceTable, ionsTable(solution)];
@@ -47,10 +50,10 @@ function nutrientsTable(
   return {
     caption,
     columns: [
-      { heading: 'Nutrient', numeric: false },
-      { heading: 'In all', unit: 'mg/L', numeric: true },
-      { heading: 'In all', unit, numeric: true },
-      { heading: 'Of it from the water', unit: 'mg/L', numeric: true },
+      { heading: say('Nutrient'), numeric: false },
+      { heading: say('In all'), unit: 'mg/L', numeric: true },
+      { heading: say('In all'), unit, numeric: true },
+      { heading: say('Of it from the water'), unit: 'mg/L', numeric: true },
     ],
     rows: listed.map((nutrient) => ({
       heading: nutrientInWords(nutrient),
@@ -71,27 +74,31 @@ function ionsTable({ balance }: Solution): PageTable {
   const rowOf = (ion: IonId) => row(ionInWords(ion), balance.meq[ion]);
   const { differencePercent: difference } = balance;
   return {
-    caption: 'Charges: what is dissolved carries as many positive as negative',
+    caption: say('Charges: what is dissolved carries as many positive as negative'),
     columns: [
-      { heading: 'Ion', numeric: false },
-      { heading: 'In the finished solution', unit: 'meq/L', numeric: true },
+      { heading: say('Ion'), numeric: false },
+      { heading: say('In the finished solution'), unit: 'meq/L', numeric: true },
     ],
     rows: [
       ...side(1).map(rowOf),
-      row('Cations in all', balance.cations),
+      row(say('Cations in all'), balance.cations),
       ...side(-1).map(rowOf),
-      row('Anions in all', balance.anions),
+      row(say('Anions in all'), balance.anions),
     ],
     notes:
       difference === null
         ? []
-        : [`Cations less anions: ${formatNumber(difference, 1, { plus: true })} % of half their sum.`],
+        : [
+            say('Cations less anions: {difference} % of half their sum.', {
+              difference: formatNumber(difference, 1, { plus: true }),
+            }),
+          ],
   };
 }
 
 /** A number, or what is known of it: never 0 for what no label tells. */
 export function amountText({ value, atLeast }: Amount, factor: number, digits: number): string {
   if (value !== null) return formatNumber(halfUp(value * factor, digits), digits);
-  const least = formatNumber(halfUp(atLeast * factor, digits), digits);
-  return Number(least) > 0 ? `at least ${least}` : 'unknown';
+  const least = halfUp(atLeast * factor, digits);
+  return least > 0 ? say('at least {number}', { number: formatNumber(least, digits) }) : say('unknown');
 }

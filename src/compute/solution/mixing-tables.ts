@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { gramsIn, litresIn } from '../../model/units.ts';
 import { formatNumber } from '../format/format-number.ts';
 import type { InBothUnits } from '../format/format-quantity.ts';
@@ -41,11 +42,13 @@ function straightTable(salts: Salts, { litres, ratio }: Mixing): PageTable {
   const each = digitsFor(salts.map(({ gramsPerLitre }) => gramsPerLitre));
   const usEach = digitsFor(weighed.map(({ ouncesPerGallon }) => ouncesPerGallon));
   return {
-    caption: `Weighed straight into the tank, for ${both(litresInBoth(litres))} of solution`,
+    caption: say('Weighed straight into the tank, for {volume} of solution', {
+      volume: both(litresInBoth(litres)),
+    }),
     columns: [
-      { heading: 'Salt', numeric: false },
-      { heading: 'Weigh', unit: gramsHeading, numeric: true },
-      { heading: 'In the solution', unit: { metric: 'g/L', us: 'oz/US gal' }, numeric: true },
+      { heading: say('Salt'), numeric: false },
+      { heading: say('Weigh'), unit: gramsHeading, numeric: true },
+      { heading: say('In the solution'), unit: { metric: 'g/L', us: 'oz/US gal' }, numeric: true },
     ],
     rows: salts.map(({ name, gramsPerLitre }, index) => ({
       heading: name,
@@ -64,9 +67,12 @@ function straightTable(salts: Salts, { litres, ratio }: Mixing): PageTable {
 /** That the stocks stand for the same salts, and which salts no stock holds. */
 function eitherNotes(salts: Salts): string[] {
   const alone = salts.filter(({ stock }) => stock === null).map(({ name }) => name);
-  const either = 'Either this or the stocks below, never both.';
+  const either = say('Either this or the stocks below, never both.');
   if (alone.length === 0 || alone.length === salts.length) return [either];
-  return [`${either} Beside the stocks, these still go straight into the tank: ${alone.join(', ')}.`];
+  const beside = say('Beside the stocks, these still go straight into the tank: {salts}.', {
+    salts: alone.join(', '),
+  });
+  return [`${either} ${beside}`];
 }
 
 function stockTable(stock: Stock, { litres, ratio, stockLitres }: Mixing & { ratio: number }): PageTable {
@@ -75,20 +81,24 @@ function stockTable(stock: Stock, { litres, ratio, stockLitres }: Mixing & { rat
   const parts = formatNumber(ratio, Number.isInteger(ratio) ? 0 : 1);
   const needed = [litres / ratio, litres / (ratio + 1)].map((volume) => both(litresInBoth(volume)));
   return {
-    caption: `${capital(stockInWords(stock.name))}, ${both(litresInBoth(stockLitres))} of it`,
+    caption: say('{stock}, {volume} of it', {
+      stock: capital(stockInWords(stock.name)),
+      volume: both(litresInBoth(stockLitres)),
+    }),
     columns: [
-      { heading: 'Salt', numeric: false },
-      { heading: `1 in ${parts}`, unit: gramsHeading, numeric: true },
-      { heading: `1 plus ${parts}`, unit: gramsHeading, numeric: true },
+      { heading: say('Salt'), numeric: false },
+      { heading: say('1 in {parts}', { parts }), unit: gramsHeading, numeric: true },
+      { heading: say('1 plus {parts}', { parts }), unit: gramsHeading, numeric: true },
     ],
     rows: stock.salts.map(({ name }, index) => ({
       heading: name,
       cells: [grams[2 * index]!, grams[2 * index + 1]!],
     })),
     notes: [
-      `1 in ${parts}: for ${both(litresInBoth(litres))} of solution take ${needed[0]!} and fill up with water. ` +
-        `1 plus ${parts}, as injectors are often marked: the stronger stock of the last column, ${needed[1]!} of it ` +
-        `to ${parts} times as much water.`,
+      say(
+        '1 in {parts}: for {volume} of solution take {some} and fill up with water. 1 plus {parts}, as injectors are often marked: the stronger stock of the last column, {less} of it to {parts} times as much water.',
+        { parts, volume: both(litresInBoth(litres)), some: needed[0]!, less: needed[1]! },
+      ),
     ],
   };
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Nutrient } from '../../model/nutrient-keys.ts';
 import { type IonId, ions } from '../nutrients/ions.ts';
 
@@ -30,7 +31,7 @@ const subscripts = '₀₁₂₃₄₅₆₇₈₉';
 
 /** A nutrient in words with its symbol. */
 export function nutrientInWords(nutrient: Nutrient): string {
-  return names[nutrient];
+  return say(names[nutrient]);
 }
 
 /** An ion with its figures lowered and its charge raised: SO₄²⁻. */

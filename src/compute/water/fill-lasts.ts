@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Reading } from '../../model/trial.ts';
 import { daysBetween } from '../days-between.ts';
 import { type LevelFall, levelFall } from './level-fall.ts';
@@ -27,21 +28,21 @@ export function fillLasts(
   { volume, harvest, uncertainty }: { volume: number | null; harvest: string | null; uncertainty: number },
 ): Remainder {
   if (volume === null)
-    return { left_L: null, fill_lasts: null, reason: 'The volume of the container is not given.' };
+    return { left_L: null, fill_lasts: null, reason: say('The volume of the container is not given.') };
   const left = volume - whole.fallen + whole.addedSince;
   if (left < 0) {
-    const reason = 'The level fell by more than the volume that is given for the container.';
+    const reason = say('The level fell by more than the volume that is given for the container.');
     return { left_L: null, fill_lasts: null, reason };
   }
   const untold = (reason: string): Remainder => ({ left_L: left, fill_lasts: null, reason });
-  if (harvest === null) return untold('No day of a cut is known to reckon the water to.');
+  if (harvest === null) return untold(say('No day of a cut is known to reckon the water to.'));
   const open = Math.max(0, daysBetween(whole.last, harvest));
   const latest = levelFall(readings, litres, 2);
   const days = latest ? daysBetween(latest.first, latest.last) : 0;
-  if (open > 0 && (!latest || days <= 0)) return untold('The last two levels were read on one day.');
+  if (open > 0 && (!latest || days <= 0)) return untold(say('The last two levels were read on one day.'));
   const stillNeeded = open > 0 ? (open * Math.max(0, latest!.used)) / days : 0;
   const over = volume - whole.used + whole.rain - whole.overflow - stillNeeded;
   if (Math.abs(over) <= uncertainty)
-    return untold('Whether the first fill would have lasted is within the uncertainty of the readings.');
+    return untold(say('Whether the first fill would have lasted is within the uncertainty of the readings.'));
   return { left_L: left, fill_lasts: over > 0, reason: '' };
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Findings } from '../../model/findings.ts';
 import type { Container, Reading, Trial } from '../../model/trial.ts';
 import { isWeight, litresIn } from '../../model/units.ts';
@@ -46,9 +47,9 @@ function waterOfContainer(
     reason,
   });
   const litres = litresInCentimetre(container);
-  if (litres === null) return nothing('No inside measure of the container is given.');
+  if (litres === null) return nothing(say('No inside measure of the container is given.'));
   const whole = levelFall(readings, litres);
-  if (whole === null) return nothing('Fewer than two levels were read.');
+  if (whole === null) return nothing(say('Fewer than two levels were read.'));
   const uncertainty = litres * readingErrorCm * Math.SQRT2;
   const kilograms = yields === null ? null : kilogramsOf(container.id, trial, yields);
   const plants = sum(
@@ -62,8 +63,8 @@ function waterOfContainer(
     uncertainty,
   });
   const reasons = [
-    yields !== null && kilograms === null ? 'The weight of the whole container is not known.' : '',
-    days > 0 ? '' : 'All levels were read on one day.',
+    yields !== null && kilograms === null ? say('The weight of the whole container is not known.') : '',
+    days > 0 ? '' : say('All levels were read on one day.'),
     rest.reason,
   ];
   return {

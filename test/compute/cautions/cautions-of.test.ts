@@ -3,6 +3,8 @@ import { topics } from '../../../src/compute/cautions/caution.ts';
 import { allCautions, cautionsAbout, cautionsOf } from '../../../src/compute/cautions/cautions-of.ts';
 import { topicsOf, topicsOfRecipe } from '../../../src/compute/cautions/topics-of.ts';
 import type { Container, TrialMetadata } from '../../../src/model/trial.ts';
+import { languages } from '../../../src/model/language.ts';
+import messages from '../../../src/model/messages.json' with { type: 'json' };
 import { blockTrial } from '../../support/example-trial.ts';
 
 const { metadata } = blockTrial();
@@ -24,6 +26,13 @@ test('every caution has a topic that something calls for, defers to somebody and
     expect(defers, id).toMatch(/first|ask|check|local|licensed|sold to licensed/i);
     expect(source, id).toMatch(/no source|common practice|memory|regulation|convention/i);
   }
+});
+
+test('every caution is there in every language', () => {
+  const known: Readonly<Record<string, Readonly<Record<string, string>> | undefined>> = messages;
+  const texts = allCautions.flatMap(({ heading, text, defers, source }) => [heading, text, defers, source]);
+  const others = languages.filter((each) => each !== 'en');
+  expect(texts.filter((text) => others.some((other) => !known[text]?.[other]))).toEqual([]);
 });
 
 test('a number of a regulation stands beside the regulation and the word to check it', () => {

@@ -7,9 +7,12 @@ import { conductivityTable } from '../../../src/compute/solution/conductivity-ta
 import { contentTables } from '../../../src/compute/solution/content-tables.ts';
 import { digitsFor } from '../../../src/compute/solution/digits-for.ts';
 import { litresInBoth, mixingTables } from '../../../src/compute/solution/mixing-tables.ts';
-import { ionInWords } from '../../../src/compute/solution/nutrient-words.ts';
+import { ionInWords, nutrientInWords } from '../../../src/compute/solution/nutrient-words.ts';
 import { ratiosTable } from '../../../src/compute/solution/ratios-table.ts';
 import type { PageTable } from '../../../src/compute/tables/page-table.ts';
+import { inLanguage } from '../../../src/model/language.ts';
+import '../../../src/model/messages.ts';
+import { type Nutrient, nutrientNames } from '../../../src/model/nutrient-keys.ts';
 import { blockTrial } from '../../support/example-trial.ts';
 
 const recipe: Recipe = {
@@ -140,6 +143,16 @@ test('digits follow the least number of a column, and volumes are said in the un
   expect(plain(litresInBoth(0.495).metric)).toBe('495 mL');
   expect(plain(litresInBoth(378.5411784).us!)).toBe('100 US gal');
   expect(plain(litresInBoth(1.25).metric)).toBe('1.25 L');
+});
+
+test('nutrients and tables are said in the language of the site, with its decimal sign', () => {
+  const [main, traces] = inLanguage('es', () => contentTables(solutionOf(recipe)));
+  expect(row(main, 'Calcio, Ca')).toEqual(['145,4', '3,63', '20,0']);
+  expect(row(traces, 'Hierro, Fe')[0]).toBe('desconocido');
+  const unknown = inLanguage('es', () => nutrientNames.map((name) => [name, nutrientInWords(name)]));
+  expect(unknown.filter(([name, words]) => words === nutrientInWords(name as Nutrient))).toEqual([]);
+  const charges = inLanguage('es', () => contentTables(solutionOf(recipe)).at(-1));
+  expect(row(charges, 'Cationes en total')).toEqual(['al menos 15,82']);
 });
 
 test('ions are written with lowered figures and raised charges', () => {
