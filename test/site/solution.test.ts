@@ -1,3 +1,5 @@
+import { cp, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { StaticServer } from '../../src/commands/static-server.ts';
@@ -5,7 +7,8 @@ import { axeCheck } from '../support/axe.ts';
 import { launchBrowser, openPage, serveSite, type View } from '../support/browser.ts';
 import { overflow } from '../support/overflow.ts';
 import { pageWeight } from '../support/page-weight.ts';
-import { builtSite } from '../support/site.ts';
+import { builtSite, demo } from '../support/site.ts';
+import { temporaryFolder } from '../support/temporary-folder.ts';
 
 const path = 'solution/';
 const trial = 'autumn-lettuce-2025';
@@ -300,6 +303,26 @@ describe('the calculator', () => {
     const { scripts } = await pageWeight(browser, server, path);
     expect(scripts).toBeGreaterThan(1000);
     expect(scripts).toBeLessThan(25_000);
+  });
+
+  test('speaks the language of the site', async () => {
+    const folder = await temporaryFolder();
+    await cp(demo, folder, { recursive: true });
+    const file = join(folder, 'site.yaml');
+    const settings = await readFile(file, 'utf8');
+    await writeFile(file, settings.replace(/^language:.*$/m, 'language: es'));
+    const spanish = await serveSite((await builtSite(folder)).dist);
+    const { context, page, faults } = await openPage(browser, spanish);
+    await page.goto(`${spanish.url}${path}?trial=${trial}`);
+    await page.locator('#card', { hasText: 'Ficha de mezcla' }).waitFor();
+    expect(await page.getByRole('status').innerText()).toContain('nada a lo que atender');
+    expect(await cell(page, 'Calcio, Ca', 0)).toBe('145,4');
+    await type(page, 'Solución deseada', '60,5');
+    expect(await page.locator('.fault').innerText()).toContain('tiene una coma decimal: escriba 60.5');
+    expect(await axeCheck(page)).toEqual([]);
+    await context.close();
+    await spanish.close();
+    expect(faults).toEqual([]);
   });
 
   test('a trial leads to its recipe here', async () => {
