@@ -31,6 +31,8 @@ export interface CheckContext {
   prefix: string;
   /** Set where fact sheets are left unread, as in a frozen version: they show findings that are no longer those. */
   withoutSheets?: boolean;
+  /** Headings of harvest.csv that belong elsewhere and are passed over, where a table stands for a whole trial. */
+  alsoInHarvest?: readonly string[];
 }
 
 export interface CheckedTrial {
@@ -46,7 +48,10 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
   const path = prefix === '' ? '' : `${prefix}${id}/`;
   const { report, problems } = collector(path);
   const metadata = readTrialYaml(files, report);
-  const facts = metadata === null ? null : readFacts({ id, files, cultivars, today, metadata }, report);
+  const facts =
+    metadata === null
+      ? null
+      : readFacts({ id, files, cultivars, today, metadata }, report, context.alsoInHarvest);
   if (facts === null) reportUnreadFiles(files, report);
   else for (const { check } of rules) check?.(facts, report);
   const factSheets = context.withoutSheets === true ? [] : factSheetsOfTrial(files, report, path);
@@ -102,7 +107,11 @@ function readTrialYaml(files: FolderFiles, report: Report): Metadata | null {
   return null;
 }
 
-function readFacts(known: Omit<Facts, 'layout' | 'harvest' | 'readings'>, report: Report): Facts {
+function readFacts(
+  known: Omit<Facts, 'layout' | 'harvest' | 'readings'>,
+  report: Report,
+  also: readonly string[] = [],
+): Facts {
   const { files, metadata } = known;
   // A grid beyond all measure is reported and not laid out.
   if (hasTooManyPositions(metadata.draft.containers ?? []))
@@ -116,7 +125,7 @@ function readFacts(known: Omit<Facts, 'layout' | 'harvest' | 'readings'>, report
   return {
     ...known,
     layout,
-    harvest: harvestBytes === undefined ? null : readHarvest(harvestBytes, metadata, layout, report),
+    harvest: harvestBytes === undefined ? null : readHarvest(harvestBytes, metadata, layout, report, also),
     readings: readingsBytes === undefined ? null : readReadings(readingsBytes, metadata, report),
   };
 }

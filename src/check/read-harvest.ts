@@ -20,12 +20,17 @@ import { valuesReader } from './read-values.ts';
 
 const file = 'harvest.csv';
 
-/** Reads harvest.csv against the layout; null where its headings are not sound. */
+/**
+ * Reads harvest.csv against the layout; null where its headings are not sound.
+ *
+ * @param also headings that are passed over
+ */
 export function readHarvest(
   bytes: Uint8Array,
   metadata: Metadata,
   layout: Layout,
   report: Report,
+  also: readonly string[] = [],
 ): Harvest | null {
   const variables = (metadata.draft.variables ?? []).filter(({ id }) => !isReserved(id));
   const records: HarvestRecord[] = [];
@@ -35,7 +40,7 @@ export function readHarvest(
   const ids = [...layout.grid.containers.keys()];
   const onLost = (id: string): unknown => unsure.add(ids.includes(id) ? id : (nearest(id, ids) ?? ''));
   const closed = !metadata.lost.has('variables') && !metadata.lost.has('harvest');
-  const { optional } = harvestColumns;
+  const optional = [...harvestColumns.optional, ...also];
   const needed = [...harvestColumns.needed, ...variables.map(({ id }) => id)];
   const form = {
     file,
