@@ -1,4 +1,3 @@
-import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { fileURLToPath } from 'node:url';
 
@@ -6,7 +5,6 @@ const entities = 'decode-named-character-reference';
 
 // The commands add what the content decides: site and base from site.yaml's url, outDir from TANKSIDE_OUT.
 export default defineConfig({
-  integrations: [mdx()],
   output: 'static',
   trailingSlash: 'ignore',
   // Lossless: the default drops the line breaks that stand between two words of a sentence.
