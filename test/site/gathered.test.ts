@@ -50,7 +50,7 @@ test('a trial of another site is compared, marked with its origin everywhere, an
     expect(html, path).toContain('&lt;b&gt;Ottersweet&lt;/b&gt; &amp; sons');
     expect(html, path).not.toContain('<b>Ottersweet');
     expect(html, path).toContain('Otterbrook');
-    expect(html, path).toMatch(/gathered \d+ \w+ \d{4}/);
+    expect(html, path).toMatch(/gathered \d+\s\w+\s\d{4}/);
     if (path !== 'trials/') expect(html, path).toContain('Wren Talloway');
   }
 
