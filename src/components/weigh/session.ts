@@ -18,6 +18,8 @@ export interface Session {
   undo(): Entry | null;
   /** Resolves when all that was entered has reached the disk. */
   written(): Promise<void>;
+  /** Hears no more of other windows. */
+  close(): void;
 }
 
 /** Nothing typed. */
@@ -75,6 +77,7 @@ export async function openSession(
       return entry;
     },
     written: () => writing,
+    close: () => others.close(),
   };
 }
 

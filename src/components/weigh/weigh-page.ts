@@ -50,6 +50,7 @@ async function open(store: Store, kept: KeptWeighing, isNew: boolean): Promise<v
       { reason },
     );
   };
+  session?.close();
   const again = (): void => void open(store, kept, false);
   session = await openSession(store, kept, onFault, again);
   part('weigh-title').textContent = kept.opened.trial.metadata.title;
@@ -106,6 +107,7 @@ async function run(): Promise<void> {
 
 async function leave(options: StartOptions): Promise<void> {
   await session?.written();
+  session?.close();
   session = null;
   history.replaceState(null, '', location.pathname);
   show('start');
