@@ -65,7 +65,7 @@ export function planOptions(
   const question = needed('question', 'Do the newcomers match the check cultivar?');
   const request: PlanRequest = {
     id: folder === undefined ? 'planned-trial' : basename(folder),
-    title: values.title ?? question.replace(/[?.!]+$/, ''),
+    title: values.title ?? titleOf(crop, values.factor ?? [], needed('season', 'spring 2027')),
     question,
     crop: { name: crop, ...(like?.metadata.crop.species ? { species: like.metadata.crop.species } : {}) },
     season: seasonOf(needed('season', 'spring 2027')),
@@ -115,6 +115,12 @@ function seasonOf(text: string): PlanRequest['season'] {
   const name = `${before}${after}`.trim();
   if (name === '') refuse(`--season is a name and a year, such as "spring 2027"; found ${shown(text)}`);
   return { year: Number(year), name };
+}
+
+/** "Lettuce: cultivar, spring 2027", to be bettered by the grower. */
+function titleOf(crop: string, factors: readonly string[], season: string): string {
+  const names = factors.map((text) => text.split('=')[0]!.replaceAll('_', ' '));
+  return `${crop}: ${names.join(' and ')}, ${season}`;
 }
 
 function siteOf(

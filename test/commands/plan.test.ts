@@ -97,6 +97,7 @@ describe('a wrong use is told in a sentence with what was found', () => {
       'T4 3 3',
     ]);
     expect(request.season).toEqual({ year: 2027, name: 'spring' });
+    expect(request.title).toBe('Lettuce: cultivar, spring 2027');
   });
 
   test.each([
