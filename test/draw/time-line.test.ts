@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { cutsOf } from '../../src/draw/cut-lines.ts';
 import { drawTimeLine } from '../../src/draw/time-line.ts';
 import { waterUsed } from '../../src/compute/water/water-used.ts';
 import { yieldsOf } from '../../src/compute/yields.ts';
@@ -135,6 +136,13 @@ describe('water over time', () => {
     const first = withClass(twice, 'dot').map(({ attributes }) => share(attributes['cx']))[0]!;
     expect((places[0]! - first) / (places[1]! - first)).toBeCloseTo(38 / 69, 3);
     expect(twice.text).toMatch(/cut 1.*cut 2/);
+  });
+
+  it('marks the days on which containers were cut by themselves, unless they are many', () => {
+    const daysOf = (days: readonly string[]) =>
+      cutsOf({ ...trial, harvest: days.map((date) => ({ ...trial.harvest[0]!, date })) });
+    expect(daysOf(['2025-10-11', '2025-10-20', '2025-10-11'])).toEqual(['2025-10-11', '2025-10-20']);
+    expect(daysOf(Array.from({ length: 9 }, (_, index) => `2025-10-1${index}`))).toEqual(['2025-10-20']);
   });
 
   it('is null without an inside measure or with one level', () => {
