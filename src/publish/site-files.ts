@@ -16,6 +16,7 @@ import { exampleFolder } from './example-folder.ts';
 import { feed } from './feed.ts';
 import { licence } from './licence.ts';
 import { madeOnce } from './made-once.ts';
+import { pagesOnly } from './pages-only.ts';
 import { parquetFile } from './parquet.ts';
 import { jsonFile, textFile, type PublishedFile } from './published-file.ts';
 import { siteDataPackage } from './site-data-package.ts';
@@ -73,6 +74,23 @@ function allWeights(library: Library): PublishedFile[] {
 /** The files across trials, each named by its path from the site's root on. They are made once for each library. */
 export const siteFiles = madeOnce('site-files', (library: Library): PublishedFile[] => {
   return [
+    ...(pagesOnly() ? [] : acrossTrials(library)),
+    ...exampleFolder(library),
+    ...weighTrials(library),
+    textFile('feed.xml', 'application/atom+xml', 'Every release, newest first (Atom).', feed(library)),
+    textFile('sitemap.xml', 'application/xml', 'Every page, for search engines.', sitemap(library)),
+    textFile(
+      'robots.txt',
+      'text/plain',
+      'Every robot is welcome.',
+      `User-agent: *\nAllow: /\n\nSitemap: ${address(library.site, 'sitemap.xml')}\n`,
+    ),
+  ];
+});
+
+/** The datasets together: their weights, their index and catalogue, and their comparisons. */
+function acrossTrials(library: Library): PublishedFile[] {
+  return [
     ...allWeights(library),
     jsonFile(
       'data/index.json',
@@ -112,15 +130,5 @@ export const siteFiles = madeOnce('site-files', (library: Library): PublishedFil
       'The catalogue of the datasets, for those who gather them (DCAT 3).',
       catalog(library),
     ),
-    ...exampleFolder(library),
-    ...weighTrials(library),
-    textFile('feed.xml', 'application/atom+xml', 'Every release, newest first (Atom).', feed(library)),
-    textFile('sitemap.xml', 'application/xml', 'Every page, for search engines.', sitemap(library)),
-    textFile(
-      'robots.txt',
-      'text/plain',
-      'Every robot is welcome.',
-      `User-agent: *\nAllow: /\n\nSitemap: ${address(library.site, 'sitemap.xml')}\n`,
-    ),
   ];
-});
+}

@@ -6,6 +6,7 @@ import { archive } from './archive.ts';
 import { dataset, finished, type Dataset, type FinishedTrial } from './dataset.ts';
 import { earlierVersions } from './earlier-versions.ts';
 import { metadataFiles } from './metadata-files.ts';
+import { pagesOnly } from './pages-only.ts';
 import { jsonFile, textFile, type PublishedFile } from './published-file.ts';
 import { readmeText } from './readme-text.ts';
 import { roCrate } from './ro-crate.ts';
@@ -97,7 +98,7 @@ const memory = (shelf[known] ??= new WeakMap());
  */
 export function publishedFiles(item: TrialWithFindings, library: Library): PublishedFile[] {
   const trial = finished(item);
-  if (trial === null) return [];
+  if (trial === null || pagesOnly()) return [];
   const made = memory.get(item)?.get(library);
   if (made !== undefined) return made;
   const files = everyFile(trial, item, library);

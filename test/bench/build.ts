@@ -1,12 +1,11 @@
 /** The build of generated trials against a bare Astro build of as many pages. */
-import { spawn } from 'node:child_process';
 import { mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { performance } from 'node:perf_hooks';
 import { root } from '../../src/commands/folders.ts';
 import { writeBareSite } from './bare-site.ts';
 import type { Bench, BenchResult } from './bench.ts';
+import { timedProcess } from './timed-process.ts';
 import { writeTrialFolders } from './trial-folders.ts';
 
 const SEED = 20_250;
@@ -60,37 +59,20 @@ async function ourBuild(folder: string, count: number): Promise<number> {
   const out = join(folder, 'dist');
   await writeTrialFolders(content, count, SEED);
   const args = [join(root, 'src', 'commands', 'tankside.ts'), 'build'];
-  const seconds = await timed(args, root, { TANKSIDE_CONTENT: content, TANKSIDE_OUT: out });
+  const seconds = await timedProcess(args, root, { TANKSIDE_CONTENT: content, TANKSIDE_OUT: out });
   await demand(out, count);
   return seconds;
 }
 
 async function bareBuild(folder: string, count: number): Promise<number> {
   await writeBareSite(folder, count);
-  const seconds = await timed([join(root, 'node_modules', 'astro', 'bin', 'astro.mjs'), 'build'], folder, {});
+  const seconds = await timedProcess(
+    [join(root, 'node_modules', 'astro', 'bin', 'astro.mjs'), 'build'],
+    folder,
+    {},
+  );
   await demand(join(folder, 'dist'), count);
   return seconds;
-}
-
-/** Seconds that a process takes from its start to its end. */
-function timed(args: string[], cwd: string, env: Record<string, string>): Promise<number> {
-  const started = performance.now();
-  return new Promise((done, fail) => {
-    const child = spawn(process.execPath, args, {
-      cwd,
-      env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', ...env },
-      stdio: ['ignore', 'pipe', 'pipe'],
-    });
-    let output = '';
-    for (const stream of [child.stdout, child.stderr]) {
-      stream.setEncoding('utf8').on('data', (piece: string) => (output += piece));
-    }
-    child.on('error', fail);
-    child.on('close', (code) => {
-      if (code === 0) done((performance.now() - started) / 1000);
-      else fail(new Error(`a build to be measured ended with ${code}: ${output.trim().split('\n').at(-1)}`));
-    });
-  });
 }
 
 /** A build that wrote fewer pages than asked has not been measured. */
