@@ -3,6 +3,8 @@ import type { SchemaError } from './validator.ts';
 /** Every pattern of the schemas, in words. */
 export const patternWords: Readonly<Record<string, string>> = {
   '^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$': 'three numbers with points between',
+  '^-?[0-9]{1,3}$': 'a whole number of at most three digits',
+  '^[^@\\s<>",;]+@[^@\\s<>",;]+\\.[^@\\s<>",;]+$': 'an e-mail address such as imke@example.org',
   '^NCBITaxon:[1-9][0-9]*$': 'NCBITaxon: and a number',
   '^[A-Z]{2}$': 'two capital letters, the country code of ISO 3166',
   '^(https://orcid\\.org/)?[0-9]{4}-[0-9]{4}-[0-9]{4}-[0-9]{3}[0-9X]$': 'four groups of four digits',

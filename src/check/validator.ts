@@ -13,6 +13,8 @@ export interface SchemaError {
   schemaPath: string;
   /** The value itself. */
   data: unknown;
+  /** The key that was refused, where a key was and not its value. */
+  propertyName?: string;
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Findings } from '../model/findings.ts';
-import type { Trial } from '../model/trial.ts';
+import type { Trial, TrialMetadata } from '../model/trial.ts';
 import { computeFindings } from './findings.ts';
 import { nextTrial, ownVariation } from './next-trial.ts';
 
@@ -37,8 +37,13 @@ export function siteFindings(
   });
 }
 
+/** What is asked of a trial to tell its crop. */
+interface OfCrop {
+  metadata: Pick<TrialMetadata, 'crop'>;
+}
+
 /** Whether two trials grew the same species, or the same crop where no species is given. */
-export function sameCrop(a: Trial, b: Trial): boolean {
-  const of = ({ metadata }: Trial) => (metadata.crop.species ?? metadata.crop.name).toLowerCase();
+export function sameCrop(a: OfCrop, b: OfCrop): boolean {
+  const of = ({ metadata }: OfCrop) => (metadata.crop.species ?? metadata.crop.name).toLowerCase();
   return of(a) === of(b);
 }

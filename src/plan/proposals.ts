@@ -26,8 +26,8 @@ export interface PlanContext {
   others: readonly TrialWithFindings[];
   /** Year-month-day. */
   today: string;
-  /** The coefficient of variation between units to reckon with, in percent; null to take the site's own. */
-  variation: number | null;
+  /** The coefficient of variation between units to reckon with, in percent, or with where it is from; null to take the site's own. */
+  variation: number | PlannedAnalysis['variation'] | null;
 }
 
 /** A draw that shows another arrangement than the one drawn for, such as each treatment in a tank of its own. */

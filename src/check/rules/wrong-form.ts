@@ -3,7 +3,7 @@ import { formInWords } from '../pattern-words.ts';
 import { pathInWords, type Refusal } from '../refusal.ts';
 import type { Finding, Rule } from '../rule.ts';
 import { schemaAt } from '../schema-at.ts';
-import { showValue } from '../show-value.ts';
+import { showText, showValue } from '../show-value.ts';
 
 const rule: Rule = {
   rule: 'wrong-form',
@@ -17,10 +17,19 @@ const rule: Rule = {
 export default rule;
 
 export function explainWrongForm(refusal: Refusal): Finding {
-  const { data } = refusal.error;
+  const { data, propertyName: key } = refusal.error;
   const example = schemaAt(refusal.schema, refusal.path)?.examples?.[0];
   const expected = formInWords(refusal.error);
   const such = example === undefined ? '' : `; write it like ${flowYaml(example)}`;
+  if (key !== undefined) {
+    return {
+      file: refusal.file,
+      place: refusal.yaml.keyPlace([...refusal.path, key]),
+      found: key,
+      expected,
+      message: `${pathInWords(refusal.path)} has the key ${showText(key)}, but a key of it must be ${expected}${such}`,
+    };
+  }
   return {
     file: refusal.file,
     place: refusal.yaml.place(refusal.path),

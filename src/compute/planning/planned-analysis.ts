@@ -1,6 +1,6 @@
 import { say, sayCount } from '../../model/say.ts';
 import type { Findings } from '../../model/findings.ts';
-import type { Trial } from '../../model/trial.ts';
+import type { Trial, TrialMetadata } from '../../model/trial.ts';
 import { medianOf } from '../../statistics/median.ts';
 import { detectableDifference } from '../../statistics/power/detectable-difference.ts';
 import { analysisDesign, type AnalysisDesign, type TreatmentTerm } from '../inference/analysis-design.ts';
@@ -40,12 +40,12 @@ export interface PlannedAnalysis {
  * Null where fewer than two treatments are laid out.
  *
  * @param others the site's trials, whose errors tell how much units of this crop vary
- * @param stated the coefficient of variation to reckon with instead, in percent
+ * @param stated the coefficient of variation to reckon with instead, in percent, or with where it is from
  */
 export function plannedAnalysis(
   trial: Trial,
   others: readonly { trial: Trial; findings: Findings | null }[],
-  stated?: number,
+  stated?: number | PlannedAnalysis['variation'],
 ): PlannedAnalysis | null {
   // Only where they stand matters: nothing has been weighed.
   const observations = trial.positions.map((position) => ({ position, value: 0 }));
@@ -57,7 +57,9 @@ export function plannedAnalysis(
   const degrees = errorDegrees(design);
   const units = unitsOfFactors(trial, observations);
   const variation =
-    stated === undefined ? variationOf(trial, others) : { percent: stated, from: say('as stated') };
+    typeof stated === 'number'
+      ? { percent: stated, from: say('as stated') }
+      : (stated ?? variationOf(trial.metadata, trial.id, others));
   const terms = design.terms.map((term): PlannedTerm => {
     const errorDf = degrees.get(stratumOf(design, term.unit)) ?? 0;
     const counts = Object.values(units.find(({ factor }) => factor === term.name)?.replicates ?? {});
@@ -82,12 +84,19 @@ export function plannedAnalysis(
   return { design, units, terms, variation };
 }
 
-function variationOf(
-  trial: Trial,
+/**
+ * How much units of a crop vary, in percent of their mean, by the site's tested trials of it; an assumption where
+ * there are none.
+ *
+ * @param id the trial itself, which is left out
+ */
+export function variationOf(
+  metadata: Pick<TrialMetadata, 'crop'>,
+  id: string | null,
   others: readonly { trial: Trial; findings: Findings | null }[],
 ): PlannedAnalysis['variation'] {
   const known = others.flatMap((other) =>
-    other.findings === null || other.trial.id === trial.id || !sameCrop(other.trial, trial)
+    other.findings === null || other.trial.id === id || !sameCrop(other.trial, { metadata })
       ? []
       : (ownVariation(other.trial, other.findings.inference) ?? []),
   );
@@ -97,7 +106,7 @@ function variationOf(
       from: say('an assumption, as this site has no tested trial of the crop'),
     };
   }
-  const crop = trial.metadata.crop.name.toLowerCase();
+  const crop = metadata.crop.name.toLowerCase();
   return {
     percent: medianOf(known),
     from: sayCount(

@@ -19,7 +19,7 @@ type Column = TableColumn & { cell: (row: Row) => Text };
 /** What a variable beside the primary one is called: its name, and its cut where the trial has several. */
 export function otherVariableName(findings: Findings, { variable, cut }: OtherVariable): string {
   return findings.treatments_by_cut.length > 1
-    ? say('{variable}, cut {cut}', { variable: variable.name, cut })
+    ? say('{measure}, cut {cut}', { measure: variable.name, cut })
     : variable.name;
 }
 

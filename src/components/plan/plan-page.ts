@@ -1,0 +1,156 @@
+/** The page for planning: reads the fields, draws lots for every arrangement that answers the question, hands out the folder. */
+import { levelNames } from '../../compute/format/level-names.ts';
+import { drawLayoutMaps } from '../../draw/layout-maps.ts';
+import { language } from '../../model/language.ts';
+import { say } from '../../model/say.ts';
+import { proposalSentences } from '../../plan/proposal-words.ts';
+import { type Proposal, proposals } from '../../plan/proposals.ts';
+import type { PlanFacts } from '../../publish/plan-facts.ts';
+import { zipOfFolder } from '../../weigh/exported-files.ts';
+import { today } from '../today.ts';
+import { escapeHtml } from '../html.ts';
+import { type PlanFault, type PlanFields, readPlan } from './read-plan.ts';
+
+const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind =>
+  document.getElementById(id) as Kind;
+
+if (language() !== 'en') await import('../../model/messages.ts');
+const facts = JSON.parse(part('plan-facts').textContent ?? '') as PlanFacts;
+const form = part<HTMLFormElement>('plan-form');
+const told = part('told');
+const result = part('result');
+let made: readonly Proposal[] = [];
+
+function fieldsOf(): PlanFields {
+  const data = new FormData(form);
+  const text = (name: string) => {
+    const value = data.get(name);
+    return typeof value === 'string' ? value : '';
+  };
+  return {
+    question: text('question'),
+    crop: text('crop'),
+    season: text('season'),
+    year: text('year'),
+    site: text('site'),
+    setting: text('setting'),
+    person: text('person'),
+    factor: text('factor'),
+    levels: text('levels'),
+    hasCheck: data.has('hasCheck'),
+    containers: text('containers'),
+    rows: text('rows'),
+    columns: text('columns'),
+    kind: text('kind'),
+    allot: data.getAll('allot').map(String),
+    plotRows: text('plotRows'),
+    plotColumns: text('plotColumns'),
+    border: text('border'),
+    seedlings: text('seedlings'),
+    unreplicated: data.has('unreplicated'),
+  };
+}
+
+function showFaults(faults: readonly PlanFault[]): void {
+  for (const place of form.querySelectorAll<HTMLElement>('[data-fault]')) {
+    const fault = faults.find(({ field }) => field === place.dataset['fault']);
+    place.textContent = fault?.message ?? '';
+    for (const input of form.querySelectorAll(`[name="${place.dataset['fault'] ?? ''}"]`)) {
+      if (fault) input.setAttribute('aria-invalid', 'true');
+      else input.removeAttribute('aria-invalid');
+    }
+  }
+  const [first] = faults;
+  if (first) form.querySelector<HTMLElement>(`[name="${first.field}"]`)?.focus();
+}
+
+function plan(): void {
+  const request = readPlan(fieldsOf(), facts);
+  if (!('factors' in request)) {
+    showFaults(request);
+    told.textContent = say('Some fields are not understood yet.');
+    result.hidden = true;
+    return;
+  }
+  showFaults([]);
+  const typed = part<HTMLInputElement>('seed').value.trim();
+  const seed = /^\d{1,10}$/.test(typed) ? Number(typed) : crypto.getRandomValues(new Uint32Array(1))[0]!;
+  part<HTMLInputElement>('seed').value = String(seed);
+  const known = facts.crops.find(({ crop }) => crop.name === request.crop.name);
+  const variation = known?.variation ?? facts.otherwise;
+  const context = { cultivars: facts.cultivars, others: [], today: today(), variation };
+  const found = proposals(request, seed, context);
+  made = found.proposals;
+  show(found);
+}
+
+function show({ refusals, problems }: ReturnType<typeof proposals>): void {
+  const list = made.map((proposal, index) => {
+    const { heading, sentences } = proposalSentences(proposal, facts.cultivars);
+    const lines = sentences.map((sentence) => `<li>${escapeHtml(sentence)}</li>`).join('');
+    return (
+      `<div class="proposal"><input type="radio" name="proposal" id="proposal-${String(index)}" value="${String(index)}"${index === 0 ? ' checked' : ''}>` +
+      `<label for="proposal-${String(index)}">${escapeHtml(heading)}</label><ul>${lines}</ul></div>`
+    );
+  });
+  const no = [
+    ...refusals.map(({ reason }) => say('No: {reason}.', { reason })),
+    ...problems.map(({ message }) => message),
+  ];
+  part('proposals').innerHTML = list.join('');
+  part('refusals').innerHTML = no.map((sentence) => `<li>${escapeHtml(sentence)}</li>`).join('');
+  part('taking').hidden = made.length === 0;
+  told.textContent =
+    made.length === 0
+      ? say('Nothing can be proposed that answers the question; the reasons stand below.')
+      : say('{count} ways to lay it out, the best first.', { count: made.length });
+  result.hidden = false;
+  draw();
+}
+
+/** The proposal that is chosen. */
+function chosen(): Proposal | undefined {
+  const radio = result.querySelector<HTMLInputElement>('input[name="proposal"]:checked');
+  return made[Number(radio?.value ?? 0)];
+}
+
+function draw(): void {
+  const proposal = chosen();
+  const figures = proposal
+    ? drawLayoutMaps(proposal.trial, { names: levelNames(proposal.trial, facts.cultivars) })
+    : [];
+  part('maps').innerHTML = figures
+    .map(
+      ({ svg, title }) =>
+        `<figure>${svg}<figcaption><strong>${escapeHtml(title)}.</strong></figcaption></figure>`,
+    )
+    .join('');
+}
+
+function take(): void {
+  const proposal = chosen();
+  if (!proposal) return;
+  const encoder = new TextEncoder();
+  const files = new Map([...proposal.files].map(([name, text]) => [name, encoder.encode(text)]));
+  const zip = zipOfFolder(proposal.trial.id, files, today());
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([zip as Uint8Array<ArrayBuffer>], { type: 'application/zip' }));
+  link.download = `${proposal.trial.id}.zip`;
+  link.click();
+  // Let go of at once, it may be gone before the browser has begun to save it.
+  setTimeout(() => {
+    URL.revokeObjectURL(link.href);
+  }, 60_000);
+}
+
+form.addEventListener('submit', (event) => {
+  event.preventDefault();
+  plan();
+});
+part('again').addEventListener('click', () => {
+  part<HTMLInputElement>('seed').value = '';
+  plan();
+});
+part('take').addEventListener('click', take);
+result.addEventListener('change', draw);
+form.hidden = false;
