@@ -8,6 +8,7 @@ import type { Report } from './rule.ts';
 import sheetFileName from './rules/sheet-file-name.ts';
 import { reportUnreadFiles } from './rules/unread-file.ts';
 import { showText } from './show-value.ts';
+import { isTrialSheet } from './trial-sheet.ts';
 
 /** A language tag as file names have it: a language of two or three letters, and perhaps its region. */
 const tag = /^[a-z]{2,3}(-[A-Z]{2}|-\d{3})?$/;
@@ -19,11 +20,6 @@ const impliedByTrial = {
   trials: ['its-own'],
   date: '2000-01-01',
 };
-
-/** True for factsheet.mdx and what is meant to be the same sheet in another language. */
-export function isTrialSheet(path: string): boolean {
-  return /^factsheet(\..*)?\.mdx$/.test(path);
-}
 
 /** The fact sheets of a trial's folder, factsheet.mdx first; those that cannot be read are left out and reported. */
 export function factSheetsOfTrial(files: FolderFiles, report: Report, prefix: string): FactSheet[] {

@@ -1,8 +1,11 @@
 import type { FolderFiles } from '../read/folder-files.ts';
+import { isTrialSheet } from './trial-sheet.ts';
 import { compareVersions } from './versions.ts';
 
-/** The files of a trial's folder that a version freezes, where the folder has them. */
-export const rawFiles = ['trial.yaml', 'layout.csv', 'harvest.csv', 'readings.csv', 'factsheet.mdx'] as const;
+/** True for a file of a trial's folder that a version freezes: its data, and its fact sheet in any language. */
+export function isRawFile(name: string): boolean {
+  return ['trial.yaml', 'layout.csv', 'harvest.csv', 'readings.csv'].includes(name) || isTrialSheet(name);
+}
 
 /** The file in which a frozen version keeps the SHA-256 of each of its files. */
 export const sumsFile = 'SHA256SUMS';
@@ -43,7 +46,8 @@ export function differingFiles(
   a: ReadonlyMap<string, Uint8Array>,
   b: ReadonlyMap<string, Uint8Array>,
 ): string[] {
-  return rawFiles.filter((name) => !areAlike(a.get(name), b.get(name)));
+  const names = new Set([...a.keys(), ...b.keys()].filter(isRawFile).sort());
+  return [...names].filter((name) => !areAlike(a.get(name), b.get(name)));
 }
 
 function areAlike(a: Uint8Array | undefined, b: Uint8Array | undefined): boolean {

@@ -1,6 +1,6 @@
 import { mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { rawFiles, sumsFile } from '../check/frozen-versions.ts';
+import { isRawFile, sumsFile } from '../check/frozen-versions.ts';
 import { sha256 } from '../publish/sha256.ts';
 
 /**
@@ -13,7 +13,7 @@ export async function freeze(
   version: string,
   files: ReadonlyMap<string, Uint8Array>,
 ): Promise<string[]> {
-  const names = rawFiles.filter((name) => files.has(name)).sort();
+  const names = [...files.keys()].filter(isRawFile).sort();
   const sums = names.map((name) => `${sha256(files.get(name)!)}  ${name}\n`).join('');
   // A name that begins with a dot is passed over by every reader of the folder.
   const begun = join(folder, 'versions', `.${version}`);

@@ -220,7 +220,7 @@ describe('the schemas', () => {
   it('have their patterns put into words, and no words stand idle', () => {
     const folder = new URL('../../schemas/', import.meta.url);
     const found = new Set<string>();
-    for (const name of ['trial', 'site', 'cultivars']) {
+    for (const name of ['trial', 'site', 'cultivars', 'sheet']) {
       JSON.parse(readFileSync(new URL(`${name}.schema.json`, folder), 'utf8'), (key, value: unknown) => {
         if (key === 'pattern' && typeof value === 'string') found.add(value);
         return value;

@@ -35,7 +35,7 @@ describe('release', () => {
     expect(code).toBe(0);
     expect(stdout).toBe(
       'Released 1.0.0 of four-lettuces-2024 (frozen as it stands).\n' +
-        'Frozen in versions/1.0.0/: harvest.csv, readings.csv, trial.yaml, SHA256SUMS.\n',
+        'Frozen in versions/1.0.0/: factsheet.mdx, harvest.csv, readings.csv, trial.yaml, SHA256SUMS.\n',
     );
     expect(await trial.read('trial.yaml')).toBe(before);
     for (const name of ['trial.yaml', 'harvest.csv', 'readings.csv'])

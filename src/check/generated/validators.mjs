@@ -5169,7 +5169,6 @@ validate70.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
 export const sheet = validate71;
 const schema26 = sheetSchema;
-const pattern18 = new RegExp("^[a-z0-9-]{3,64}$", "u");
 
 function validate71(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -5331,8 +5330,8 @@ const len0 = data2.length;
 for(let i0=0; i0<len0; i0++){
 let data3 = data2[i0];
 if(typeof data3 === "string"){
-if(!pattern18.test(data3)){
-const err13 = {instancePath:instancePath+"/trials/" + i0,schemaPath:"#/properties/trials/items/pattern",keyword:"pattern",params:{pattern: "^[a-z0-9-]{3,64}$"},message:"must match pattern \""+"^[a-z0-9-]{3,64}$"+"\""};
+if(!pattern17.test(data3)){
+const err13 = {instancePath:instancePath+"/trials/" + i0,schemaPath:"#/properties/trials/items/pattern",keyword:"pattern",params:{pattern: "^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"},message:"must match pattern \""+"^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"+"\""};
 if(vErrors === null){
 vErrors = [err13];
 }

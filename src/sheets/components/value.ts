@@ -92,8 +92,8 @@ export const value: SheetComponent = {
     { name: 'container', meaning: 'The container, for the water that it used.' },
     trialAttribute,
   ],
-  example: ({ treatment, name }) =>
-    `${name} gave <Value of="mean" where="${treatment}" digits="0" /> on average.`,
+  example: ({ other, otherName }) =>
+    `${otherName} gave <Value of="mean" where="${other}" digits="0" /> on average.`,
   resolve(asked) {
     const found = askedFindings(asked);
     const choice = quantities[asked.attribute('of') ?? ''];
