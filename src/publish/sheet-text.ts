@@ -27,6 +27,8 @@ function blockTexts(block: SheetBlock): string[] {
 function inlineText(nodes: readonly SheetInline[]): string {
   const pieces = nodes.map((node) => {
     if (node.kind === 'break') return ' ';
+    // What it shows is on the page; here its place is kept, so that the sentence reads as one.
+    if (node.kind === 'component' && node.children.length === 0) return '…';
     return 'text' in node ? node.text : inlineText(node.children);
   });
   return pieces.join('').replace(/\s+/g, ' ').trim();
