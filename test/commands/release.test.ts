@@ -40,7 +40,9 @@ describe('release', () => {
     expect(await trial.read('trial.yaml')).toBe(before);
     for (const name of ['trial.yaml', 'harvest.csv', 'readings.csv'])
       expect(await trial.read(`versions/1.0.0/${name}`)).toBe(await trial.read(name));
-    expect(await trial.read('versions/1.0.0/SHA256SUMS')).toMatch(/^[0-9a-f]{64} {2}harvest\.csv\n/);
+    expect(await trial.read('versions/1.0.0/SHA256SUMS')).toMatch(
+      /^[0-9a-f]{64} {2}factsheet\.mdx\n[0-9a-f]{64} {2}harvest\.csv\n/,
+    );
     expect((await trial.check()).stdout).toContain('0 errors, 0 warnings, 0 notes');
   });
 
