@@ -2,7 +2,7 @@
 import { levelNames } from '../../compute/format/level-names.ts';
 import { drawLayoutMaps } from '../../draw/layout-maps.ts';
 import { language } from '../../model/language.ts';
-import { say } from '../../model/say.ts';
+import { say, sayCount } from '../../model/say.ts';
 import { proposalSentences } from '../../plan/proposal-words.ts';
 import { type Proposal, proposals } from '../../plan/proposals.ts';
 import type { PlanFacts } from '../../publish/plan-facts.ts';
@@ -103,7 +103,7 @@ function show({ refusals, problems }: ReturnType<typeof proposals>): void {
   told.textContent =
     made.length === 0
       ? say('Nothing can be proposed that answers the question; the reasons stand below.')
-      : say('{count} ways to lay it out, the best first.', { count: made.length });
+      : sayCount(made.length, '{count} way to lay it out.', '{count} ways to lay it out, the best first.');
   result.hidden = false;
   draw();
 }
