@@ -6,14 +6,15 @@ export interface ReadingExample {
 }
 
 /**
- * Three lines each that read weights.csv and print the mean of the primary variable. R and JavaScript need
- * nothing installed, Python needs pandas.
+ * Three lines each that read weights.csv and print the mean of the primary variable. None needs anything
+ * installed but the language.
  *
  * @param where - the address of weights.csv, or its path.
  * @param variable - the id of the primary variable, the name of its column.
  */
 export function readingExamples(where: string, variable: string): ReadingExample[] {
   const address = JSON.stringify(where);
+  const isAddress = /^https?:/.test(where);
   return [
     {
       language: 'R',
@@ -26,9 +27,9 @@ export function readingExamples(where: string, variable: string): ReadingExample
     {
       language: 'Python',
       code: [
-        `import pandas`,
-        `weights = pandas.read_csv(${address}, dtype={"plot": str, "block": str})`,
-        `print(weights["${variable}"].mean())`,
+        isAddress ? 'import csv, io, statistics, urllib.request' : 'import csv, statistics',
+        `weights = list(csv.DictReader(${isAddress ? `io.TextIOWrapper(urllib.request.urlopen(${address}), encoding="utf-8", newline="")` : `open(${address}, encoding="utf-8", newline="")`}))`,
+        `print(statistics.fmean(float(row["${variable}"]) for row in weights if row["${variable}"]))`,
       ].join('\n'),
     },
     {

@@ -7,6 +7,7 @@ import { promisify } from 'node:util';
 import type { AddressInfo } from 'node:net';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readingExamples } from '../../src/publish/files.ts';
+import { runPython } from '../support/python.ts';
 import { openR, type R } from '../support/webr.ts';
 import { full, library } from './example.ts';
 import { published } from './published.ts';
@@ -37,6 +38,16 @@ describe('readingExamples', () => {
       const result = await r.run(code('/home/web_user/weights.csv', 'R'));
       expect(result).toBeCloseTo(mean, 10);
     });
+  });
+
+  test('in Python read the file as pasted, and the address', async () => {
+    const bytes = new TextEncoder().encode(weights);
+    expect(Number(await runPython(code('weights.csv', 'Python'), { 'weights.csv': bytes }))).toBeCloseTo(
+      mean,
+      10,
+    );
+    const address = 'https://example.org/data/every-field-2025/weights.csv';
+    expect(Number(await runPython(code(address, 'Python'), {}, { address, bytes }))).toBeCloseTo(mean, 10);
   });
 
   test('in JavaScript read the address as pasted, in Node', async () => {

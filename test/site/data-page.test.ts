@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { sha256 } from '../../src/publish/sha256.ts';
 import type { StaticServer } from '../../src/commands/static-server.ts';
 import { launchBrowser, openPage, serveSite } from '../support/browser.ts';
+import { runPython } from '../support/python.ts';
 import { openR } from '../support/webr.ts';
 import { builtSite } from '../support/site.ts';
 
@@ -69,6 +70,12 @@ describe('the data page', () => {
     } finally {
       r.close();
     }
+  });
+
+  test('gives Python that works as pasted, the file at hand where Python cannot reach the address', async () => {
+    const bytes = await readFile(join(dist, 'data', id, 'weights.csv'));
+    const address = /"(https?:[^"]*)"/.exec(example['Python']!)![1]!;
+    expect(Number(await runPython(example['Python']!, {}, { address, bytes }))).toBeCloseTo(mean, 10);
   });
 
   test('gives the checksum of every file as it lies there', async () => {
