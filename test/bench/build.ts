@@ -21,6 +21,7 @@ async function run({ quick }: { quick: boolean }): Promise<BenchResult> {
   const folder = await mkdtemp(join(tmpdir(), 'tankside-bench-'));
   const rows: {
     trials: number;
+    pages: number;
     'build s': number;
     'baseline s': number;
     ratio: number;
@@ -28,10 +29,11 @@ async function run({ quick }: { quick: boolean }): Promise<BenchResult> {
   }[] = [];
   try {
     for (const count of quick ? sizes.slice(0, 2) : sizes) {
-      const ours = await ourBuild(join(folder, `ours-${count}`), count);
-      const bare = await bareBuild(join(folder, `bare-${count}`), count);
+      const { seconds: ours, pages } = await ourBuild(join(folder, `ours-${count}`), count);
+      const bare = await bareBuild(join(folder, `bare-${count}`), pages);
       rows.push({
         trials: count,
+        pages,
         'build s': ours,
         'baseline s': bare,
         ratio: ours / bare,
@@ -54,14 +56,20 @@ async function run({ quick }: { quick: boolean }): Promise<BenchResult> {
   return { rows, misses };
 }
 
-async function ourBuild(folder: string, count: number): Promise<number> {
+async function ourBuild(folder: string, count: number): Promise<{ seconds: number; pages: number }> {
   const content = join(folder, 'content');
   const out = join(folder, 'dist');
   await writeTrialFolders(content, count, SEED);
   const args = [join(root, 'src', 'commands', 'tankside.ts'), 'build'];
   const seconds = await timedProcess(args, root, { TANKSIDE_CONTENT: content, TANKSIDE_OUT: out });
   await demand(out, count);
-  return seconds;
+  return { seconds, pages: await pagesOf(out) };
+}
+
+/** Every page of a site: a trial has one of its own, and one of its data. */
+async function pagesOf(dist: string): Promise<number> {
+  const names = await readdir(dist, { recursive: true });
+  return names.filter((name) => name.endsWith('.html')).length;
 }
 
 async function bareBuild(folder: string, count: number): Promise<number> {
