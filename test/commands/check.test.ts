@@ -14,6 +14,14 @@ describe('check', () => {
     );
   });
 
+  test('tells of what a fact sheet asks of the findings and they do not hold, in the same form', async () => {
+    const { code, stdout } = await runCommand(['check', 'test/broken/sheet-no-value']);
+    expect(code).toBe(1);
+    expect(stdout).toMatch(
+      /^factsheet\.mdx:1:22 {2}error {2}sheet-no-value {2}.+\nfactsheet\.mdx:3:1 {2}error {2}sheet-no-value {2}.+\n2 errors,/,
+    );
+  });
+
   test('gives programs the problems as JSON and nothing else', async () => {
     const { code, stdout } = await runCommand(['check', broken, '--json']);
     expect(code).toBe(1);
