@@ -34,6 +34,10 @@ export function askPanel(onAnswer: (isKept: boolean) => void): AskPanel {
       turn(true);
       part('weigh-change').focus({ preventScroll: true });
     },
-    hide: () => turn(false),
+    hide: () => {
+      // What is hidden must not hold the keyboard.
+      if (panel.contains(document.activeElement)) part('weigh-next').focus({ preventScroll: true });
+      turn(false);
+    },
   };
 }

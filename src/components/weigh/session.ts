@@ -37,27 +37,41 @@ export async function openSession(
   onFault: (reason: string) => void,
   onOther: () => void,
 ): Promise<Session> {
-  let journal: readonly KeptEntry[] = await store.journal(id);
+  const found = await store.journal(id);
+  const typed = await store.draft(id);
+  // Entries that had been handed over, and not written, when the page last ended.
+  const behind = (typed?.ahead ?? []).filter(({ number }) => !found.some((each) => each.number === number));
+  let journal: readonly KeptEntry[] = [...found, ...behind].sort((a, b) => a.number - b.number);
   let state = weighState(opened, journal);
-  let draft = (await store.draft(id)) ?? emptyDraft(state.cut);
+  let draft: Draft = typed ?? emptyDraft(state.cut);
+  let ahead: readonly KeptEntry[] = [];
   let writing: Promise<void> = Promise.resolve();
   const others = new BroadcastChannel(`tankside-weigh ${String(id)}`);
   others.onmessage = onOther;
-  const after = (work: Promise<void>, isEntry: boolean): void => {
-    writing = Promise.all([writing, work]).then(
-      () => {
-        if (isEntry) others.postMessage('entry');
-      },
-      (error: unknown) => onFault(String(error)),
+  const after = (work: Promise<void>, onDone: () => void = () => undefined): void => {
+    writing = Promise.all([writing, work.then(onDone, (error: unknown) => onFault(String(error)))]).then(
+      () => undefined,
     );
+  };
+  const type = (next: Draft): void => {
+    draft = next;
+    after(store.keepDraft(id, { ...next, ahead }));
+  };
+  const keep = (kept: KeptEntry): void => {
+    ahead = [...ahead, kept];
+    after(store.keep(id, kept), () => {
+      ahead = ahead.filter((each) => each !== kept);
+      others.postMessage('entry');
+    });
   };
   const enter = (entry: Entry, next: Draft): void => {
     const kept = { number: (journal.at(-1)?.number ?? 0) + 1, at: new Date().toISOString(), entry };
     journal = [...journal, kept];
     state = weighState(opened, journal);
-    draft = next;
-    after(store.keep(id, kept, next), true);
+    keep(kept);
+    type(next);
   };
+  for (const each of behind) keep(each);
   return {
     id,
     opened,
@@ -65,10 +79,7 @@ export async function openSession(
     state: () => state,
     draft: () => draft,
     enter,
-    type: (next) => {
-      draft = next;
-      after(store.keepDraft(id, next), false);
-    },
+    type,
     undo: () => {
       const last = lastToUndo(journal);
       if (last === null) return null;

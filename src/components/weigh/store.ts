@@ -24,6 +24,12 @@ export interface Draft {
   remark: string;
 }
 
+/** What is being typed as it is kept. */
+export interface KeptDraft extends Draft {
+  /** Entries that had not reached the disk yet: they are written here too, which is faster. */
+  ahead: readonly KeptEntry[];
+}
+
 export type Store = Awaited<ReturnType<typeof openStore>>;
 
 const entryRange = (id: number): IDBKeyRange => IDBKeyRange.bound([id, 0], [id, Infinity]);
@@ -38,13 +44,21 @@ export async function openStore(site: string) {
   };
   const database = await answerOf(request);
 
-  /** A transaction that has reached the disk before it is called done. */
-  const write = (stores: string[], work: (transaction: IDBTransaction) => void): Promise<void> =>
+  /**
+   * A write that is done once it is on the disk (strict), or once the browser has it, which outlives the page but not
+   * the battery (relaxed). It is committed at once: a page that dies now has handed it over already.
+   */
+  const write = (
+    stores: string[],
+    work: (transaction: IDBTransaction) => void,
+    durability: IDBTransactionDurability = 'strict',
+  ): Promise<void> =>
     new Promise((done, fail) => {
-      const transaction = database.transaction(stores, 'readwrite', { durability: 'strict' });
+      const transaction = database.transaction(stores, 'readwrite', { durability });
       transaction.oncomplete = () => done();
       transaction.onabort = () => fail(transaction.error ?? new Error('nothing was written'));
       work(transaction);
+      transaction.commit();
     });
 
   return {
@@ -64,19 +78,22 @@ export async function openStore(site: string) {
         database.transaction('entries').objectStore('entries').getAll(entryRange(id)),
       );
     },
-    async draft(id: number): Promise<Draft | undefined> {
-      return answerOf<Draft | undefined>(database.transaction('drafts').objectStore('drafts').get(id));
+    async draft(id: number): Promise<KeptDraft | undefined> {
+      return answerOf<KeptDraft | undefined>(database.transaction('drafts').objectStore('drafts').get(id));
     },
-    /** Keeps an entry and what is being typed after it, both or neither. Rejects where the number is taken. */
-    keep: (id: number, entry: KeptEntry, draft: Draft): Promise<void> =>
-      write(['entries', 'drafts'], (transaction) => {
+    /** Keeps an entry. Rejects where its number is taken. */
+    keep: (id: number, entry: KeptEntry): Promise<void> =>
+      write(['entries'], (transaction) => {
         transaction.objectStore('entries').add({ ...entry, weighing: id });
-        transaction.objectStore('drafts').put({ ...draft, weighing: id });
       }),
-    keepDraft: (id: number, draft: Draft): Promise<void> =>
-      write(['drafts'], (transaction) => {
-        transaction.objectStore('drafts').put({ ...draft, weighing: id });
-      }),
+    keepDraft: (id: number, draft: KeptDraft): Promise<void> =>
+      write(
+        ['drafts'],
+        (transaction) => {
+          transaction.objectStore('drafts').put({ ...draft, weighing: id });
+        },
+        'relaxed',
+      ),
     forget: (id: number): Promise<void> =>
       write(['weighings', 'entries', 'drafts'], (transaction) => {
         transaction.objectStore('weighings').delete(id);

@@ -79,6 +79,7 @@ export function weighingView(onDone: () => void): WeighingView {
     stand(chosen, draftOf(chosen));
     session.type(draft);
     render();
+    next.focus({ preventScroll: true });
   }
 
   function change(to: Partial<Draft>): void {
@@ -150,6 +151,8 @@ export function weighingView(onDone: () => void): WeighingView {
     const before = place.container;
     stand(open, draftOf(open));
     render();
+    // On the status, Enter after the next weight would say the same of that plant.
+    next.focus({ preventScroll: true });
     if (open.container !== before)
       note(
         say('On to {container}. The crate of {before} can be weighed apart: see totals.', {
@@ -205,6 +208,10 @@ export function weighingView(onDone: () => void): WeighingView {
     decimal.hidden = forms.every(({ decimals }) => decimals === 0);
   }
 
+  // A tap leaves the keyboard where it is: Enter goes on to the next plant, whatever was tapped before.
+  part('view-weighing').addEventListener('mousedown', (event) => {
+    if (event.target instanceof Element && event.target.closest('button') !== null) event.preventDefault();
+  });
   keys.addEventListener('click', ({ target }) => {
     const pressed = target instanceof Element ? target.closest<HTMLElement>('[data-key]') : null;
     if (pressed?.dataset['key'] !== undefined) type(pressed.dataset['key']);

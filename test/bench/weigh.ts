@@ -1,0 +1,87 @@
+/** Weighing in: how long from a key to the next plant, on a processor slowed four times. */
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { runCommand } from '../support/site.ts';
+import { launchBrowser, openPage, serveSite } from '../support/browser.ts';
+import { growingId, growingPlants, writeGrowingContent } from '../support/growing-trial.ts';
+import type { Bench, BenchResult } from './bench.ts';
+
+const slower = 4;
+const most = 50;
+
+export const bench: Bench = {
+  name: `Weighing in: from the large key to the next plant, 96 plants, processor ${String(slower)} times slower, against a bare page that writes as much text`,
+  run,
+};
+
+async function run(): Promise<BenchResult> {
+  const folder = await mkdtemp(join(tmpdir(), 'tankside-bench-'));
+  const browser = await launchBrowser();
+  try {
+    const [content, dist] = [join(folder, 'content'), join(folder, 'dist')];
+    await writeGrowingContent(content);
+    const { code, output } = await runCommand(['build'], { TANKSIDE_CONTENT: content, TANKSIDE_OUT: dist });
+    if (code !== 0) throw new Error(`the site was not built: ${output}`);
+    const server = await serveSite(dist);
+    const { context, page } = await openPage(browser, server, { width: 320, height: 568 });
+    await page.goto(`${server.url}weigh/?trial=${growingId}`);
+    await page.locator('#set-up-form button').click();
+    await page.locator('#weigh-next').waitFor();
+    const client = await context.newCDPSession(page);
+    await client.send('Emulation.setCPUThrottlingRate', { rate: slower });
+    const times = await page.evaluate(
+      entering,
+      growingPlants.map(({ weight }) => String(weight)).slice(0, -1),
+    );
+    const bare = await page.evaluate(bareWriting, times.length);
+    await context.close();
+    await server.close();
+    const row = (name: string, values: number[]) => ({
+      what: name,
+      plants: values.length,
+      'median ms': Number(middle(values).toFixed(1)),
+      'longest ms': Number(Math.max(...values).toFixed(1)),
+    });
+    const longest = Math.max(...times);
+    return {
+      rows: [row('key to next plant, laid out', times), row('bare text, laid out', bare)],
+      misses:
+        longest > most ? [`the slowest next plant took ${longest.toFixed(0)} ms, over ${String(most)}.`] : [],
+    };
+  } finally {
+    await browser.close();
+    await rm(folder, { recursive: true, force: true });
+  }
+}
+
+const middle = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? 0;
+
+/** In the page: types each weight by its own keys and times the large key until the next plant is shown and laid out. */
+const entering = (weights: readonly string[]): number[] => {
+  const next = document.getElementById('weigh-next')!;
+  const where = document.getElementById('weigh-where')!;
+  return weights.map((weight) => {
+    for (const digit of weight) document.querySelector<HTMLElement>(`[data-key="${digit}"]`)!.click();
+    const before = where.textContent;
+    const started = performance.now();
+    next.click();
+    // Asking for a size lays the page out, which painting would.
+    document.body.getBoundingClientRect();
+    const taken = performance.now() - started;
+    if (where.textContent === before) throw new Error(`no next plant after ${before}`);
+    return taken;
+  });
+};
+
+/** In the page: the least that any page does, a text changed and laid out. */
+const bareWriting = (count: number): number[] => {
+  const line = document.body.appendChild(document.createElement('p'));
+  return Array.from({ length: count }, (_, index) => {
+    const started = performance.now();
+    line.textContent = `T1 · row ${index} · column 1`;
+    document.body.getBoundingClientRect();
+    return performance.now() - started;
+  });
+};

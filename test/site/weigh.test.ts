@@ -1,0 +1,415 @@
+/** Weighing in, in the real browser: nothing that was entered is ever lost, and what comes out is what was typed. */
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { unzipSync, zipSync } from 'fflate';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { checkTrial } from '../../src/check/check-trial.ts';
+import type { StaticServer } from '../../src/commands/static-server.ts';
+import { seededRandom } from '../../src/statistics/seeded-random.ts';
+import { axeCheck } from '../support/axe.ts';
+import { launchBrowser, openPage, serveSite, type View } from '../support/browser.ts';
+import {
+  growingId,
+  growingLayout,
+  growingPlants,
+  growingYaml,
+  writeGrowingContent,
+} from '../support/growing-trial.ts';
+import { overflow } from '../support/overflow.ts';
+import { faintTexts } from '../support/page-contrast.ts';
+import { builtSite } from '../support/site.ts';
+
+let browser: Browser;
+let server: StaticServer;
+let dist: string;
+let content: string;
+
+beforeAll(async () => {
+  content = await mkdtemp(join(tmpdir(), 'tankside-growing-'));
+  await writeGrowingContent(content);
+  ({ dist } = await builtSite(content));
+  browser = await launchBrowser();
+  server = await serveSite(dist);
+});
+
+afterAll(async () => {
+  await browser.close();
+  await server.close();
+  await rm(content, { recursive: true, force: true });
+});
+
+const phone = { width: 320, height: 568 } as const;
+const day = '2025-10-20';
+
+/** Opens the growing trial and begins its first cut. */
+async function begun(view: View = phone) {
+  const visit = await openPage(browser, server, view);
+  await visit.page.goto(`${server.url}weigh/?trial=${growingId}`);
+  await visit.page.locator('#set-date').fill(day);
+  await visit.page.locator('#set-up-form button').click();
+  await visit.page.locator('#weigh-next').waitFor();
+  return visit;
+}
+
+const shown = async (page: Page) => ({
+  where: await page.locator('#weigh-where').textContent(),
+  typed: await page.locator('#weigh-fields .value').textContent(),
+});
+
+const whereOf = ({ container, row, column }: { container: string; row: number; column: number }) =>
+  `${container} · row ${row} · column ${column}`;
+
+async function view(page: Page, name: string): Promise<void> {
+  await page.locator('#weigh-more').click();
+  await page.locator(`#weigh-menu [data-view="${name}"]`).click();
+}
+
+async function enter(page: Page, digits: string): Promise<void> {
+  await page.keyboard.type(digits);
+  await page.keyboard.press('Enter');
+}
+
+/** The tables that the page gives out, by name. */
+async function taken(page: Page, buttonId: string): Promise<Map<string, Buffer>> {
+  const [download] = await Promise.all([page.waitForEvent('download'), page.locator(`#${buttonId}`).click()]);
+  return new Map([[download.suggestedFilename(), await readFile(await download.path())]]);
+}
+
+/** A page that is gone at once, as when a phone kills it: nothing in it gets to say good-bye. */
+async function kill(page: Page): Promise<void> {
+  const client = await page.context().newCDPSession(page);
+  const crashed = page.waitForEvent('crash');
+  client.send('Page.crash').catch(() => undefined);
+  await crashed;
+  await page.close();
+}
+
+/** The page anew, without a network, as the device kept it. */
+async function again(context: BrowserContext): Promise<Page> {
+  const page = await context.newPage();
+  await page.goto(`${server.url}weigh/`);
+  await page.locator('[data-go-on]').click();
+  await page.locator('#weigh-next').waitFor();
+  return page;
+}
+
+describe('A weigh-in of 96 plants without a network', () => {
+  test(
+    'loses nothing but the key being pressed, though the page is killed at ten moments',
+    { timeout: 240_000 },
+    async () => {
+      const { integer } = seededRandom(4117);
+      const visit = await begun();
+      const { context, faults } = visit;
+      let { page } = visit;
+      await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+      await page.locator('#weigh-offline').waitFor({ state: 'attached' });
+      await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+      await context.setOffline(true);
+      // The keys of every plant: its digits, then Enter; a dead plant is one tap.
+      const plants = growingPlants.map((plant, index) => ({ ...plant, isDead: index % 19 === 7 }));
+      const keys = plants.flatMap(({ isDead, weight }, plant) =>
+        (isDead ? ['dead'] : [...String(weight), 'Enter']).map((key) => ({ plant, key })),
+      );
+      const deaths = new Set<number>();
+      while (deaths.size < 10) deaths.add(integer(keys.length - 2) + 1);
+      for (let at = 0; at < keys.length; at += 1) {
+        const { plant, key } = keys[at]!;
+        if (key === 'dead') await page.locator('[data-status="dead"]').click();
+        else await page.keyboard.press(key);
+        if (!deaths.delete(at)) continue;
+        // Every other time by a reload in place.
+        if (deaths.size % 2 === 0) {
+          await kill(page);
+          page = await again(context);
+        } else {
+          await page.reload();
+          await page.locator('#weigh-next').waitFor();
+        }
+        const before = keys.slice(0, at).filter((each) => each.plant === plant && /^\d$/.test(each.key));
+        const { where, typed } = await shown(page);
+        const isLost = async (
+          without: string,
+          withIt: string,
+          place: { isKept: boolean },
+        ): Promise<boolean> => {
+          if (place.isKept && typed === withIt) return false;
+          expect([where, typed]).toEqual([whereOf(plants[plant]!), without]);
+          return true;
+        };
+        const digits = before.map((each) => each.key).join('');
+        const isDigit = /^\d$/.test(key);
+        const next = plants[plant + 1];
+        const isOn = where === whereOf(isDigit || next === undefined ? plants[plant]! : next);
+        if (await isLost(digits || '–', isDigit ? digits + key : '–', { isKept: isOn })) {
+          // The very key that was being pressed is pressed again.
+          at -= 1;
+        }
+      }
+      await page
+        .locator('#finish-check')
+        .filter({ hasText: /nothing to mend|asks/ })
+        .waitFor();
+      expect(await page.locator('#finish-open').textContent()).toBe('Every place is entered.');
+      expect(await page.locator('#finish-problems li').allTextContents()).toEqual([]);
+      const csv = (await taken(page, 'take-csv')).get('harvest.csv')!;
+      expect(csv.toString()).toBe(
+        [
+          'container,row,column,date,plant,fresh_weight,status,remark',
+          ...plants.map(({ container, row, column, weight, isDead }) =>
+            [container, row, column, day, 1, isDead ? '' : weight, isDead ? 'dead' : '', ''].join(),
+          ),
+          '',
+        ].join('\n'),
+      );
+      const finished = growingYaml
+        .replace('status: growing', 'status: finished')
+        .replace('2025-09-12}', `2025-09-12, cuts: [${day}]}`)
+        .replace('version: 0.1.0', 'version: 1.0.0');
+      const encode = (text: string) => new TextEncoder().encode(text);
+      const files = new Map([
+        [
+          'trial.yaml',
+          encode(`${finished}releases: [{version: 1.0.0, date: 2025-11-02, note: First release.}]\n`),
+        ],
+        ['layout.csv', encode(growingLayout)],
+        ['harvest.csv', new Uint8Array(csv)],
+      ]);
+      const checked = checkTrial(growingId, files, { cultivars: null, today: '2025-12-01', prefix: '' });
+      expect(checked.problems).toEqual([]);
+      expect(checked.trial?.harvest).toHaveLength(96);
+      expect(faults).toEqual([]);
+      await context.close();
+    },
+  );
+});
+
+describe('A value that surprises', () => {
+  test('is asked about once, at once, and keeps nobody from going on', async () => {
+    const { context, page, faults } = await begun();
+    const fives = growingPlants.filter(({ container }) => container === 'T1');
+    for (const { weight } of fives) await enter(page, String(weight));
+    const ask = page.locator('#weigh-ask');
+    expect(await ask.isVisible()).toBe(false);
+    await enter(page, '1450');
+    expect(await page.locator('#weigh-question').textContent()).toMatch(
+      /about 10 times more than its fellows/,
+    );
+    // Digits typed now are the right ones, and nothing else is asked.
+    await enter(page, '145');
+    expect((await shown(page)).where).toBe('T2 · row 1 · column 2');
+    await enter(page, '1500');
+    await page.locator('#weigh-keep').click();
+    expect((await shown(page)).where).toBe('T2 · row 1 · column 3');
+    // Once kept it is asked no more, not even when the place is entered again.
+    await page.locator('#weigh-map button').nth(1).click();
+    expect((await shown(page)).typed).toBe('1500');
+    await page.keyboard.press('Enter');
+    expect(await ask.isVisible()).toBe(false);
+    expect((await shown(page)).where).toBe('T2 · row 1 · column 3');
+    // While it asks, any other place can be gone to.
+    await enter(page, '3');
+    expect(await ask.isVisible()).toBe(true);
+    await page.locator('#weigh-map button').nth(5).click();
+    expect(await ask.isVisible()).toBe(false);
+    expect(faults).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('The page', () => {
+  test('serves who has a keyboard alone', async () => {
+    const { context, page } = await openPage(browser, server);
+    await page.goto(`${server.url}weigh/`);
+    await page.waitForSelector('#weigh[data-ready]');
+    const tabTo = async (selector: string): Promise<void> => {
+      for (let presses = 0; presses < 80; presses += 1) {
+        await page.keyboard.press('Tab');
+        if (await page.evaluate((wanted) => document.activeElement?.matches(wanted) ?? false, selector))
+          return;
+      }
+      throw new Error(`no ${selector} within reach of Tab`);
+    };
+    await tabTo(`[data-trial="${growingId}"]`);
+    await page.keyboard.press('Enter');
+    await page.locator('#set-up-form').waitFor();
+    await tabTo('#set-up-form button');
+    await page.keyboard.press('Enter');
+    await enter(page, '141');
+    await enter(page, '152');
+    expect((await shown(page)).where).toBe('T1 · row 1 · column 3');
+    await tabTo('[data-status="culled"]');
+    await page.keyboard.press('Enter');
+    expect((await shown(page)).where).toBe('T1 · row 1 · column 4');
+    await page.keyboard.press('ArrowLeft');
+    expect(await page.locator('#weigh-note').textContent()).toContain('culled');
+    await tabTo('#weigh-undo');
+    await page.keyboard.press('Enter');
+    expect((await shown(page)).where).toBe('T1 · row 1 · column 3');
+    await page.keyboard.type('130');
+    await tabTo('#weigh-next');
+    await page.keyboard.press('Enter');
+    expect((await shown(page)).where).toBe('T1 · row 1 · column 4');
+    expect(await page.locator('#weigh-count').textContent()).toBe('3 of 96');
+    await context.close();
+  });
+
+  test('takes a zip, keeps remarks, totals, second weights, readings and events, and gives the folder back', async () => {
+    const { context, page, faults } = await openPage(browser, server, phone);
+    await page.goto(`${server.url}weigh/`);
+    const encode = (text: string) => new TextEncoder().encode(text);
+    const folder = {
+      [`${growingId}/trial.yaml`]: encode(growingYaml),
+      [`${growingId}/layout.csv`]: encode(growingLayout),
+      [`${growingId}/readings.csv`]: encode('date,container,ph\n2025-09-20,T1,6.0\n'),
+    };
+    const zip = { name: 'trial.zip', mimeType: 'application/zip', buffer: Buffer.from(zipSync(folder)) };
+    await page.locator('#files').setInputFiles(zip);
+    await page.locator('#set-date').fill(day);
+    await page.locator('#set-order-back').check();
+    await page.locator('#set-up-form button').click();
+    await page.locator('[data-key="1"]').click();
+    await page.locator('[data-key="4"]').click();
+    await page.locator('[data-key="0"]').click();
+    await page.locator('#weigh-remarks button', { hasText: 'tip burn' }).click();
+    await page.locator('#weigh-other').click();
+    await page.locator('#weigh-remark').fill('tip burn; leans, badly');
+    await page.keyboard.press('Enter');
+    await page.locator('#weigh-next').click();
+    for (let index = 1; index < 24; index += 1) await enter(page, '141');
+    await view(page, 'totals');
+    await page.getByLabel('Total of T1, g').fill('3390');
+    await page.keyboard.press('Tab');
+    expect(await page.locator('#totals-list li').first().textContent()).toContain('Agrees: 7 g apart');
+    await view(page, 'twice');
+    const boxes = page.locator('#twice-list input');
+    expect(await boxes.count()).toBe(6);
+    for (const [index, weight] of ['142', '140', '141'].entries()) await boxes.nth(index).fill(weight);
+    await page.keyboard.press('Tab');
+    // Differences 1, -1, 0: standard deviation 1, divided by the root of 2.
+    expect(await page.locator('#twice-said').textContent()).toContain(
+      'repeatability standard deviation 0.707 g',
+    );
+    await view(page, 'notes');
+    await page.locator('#reading-date').fill('2025-10-19');
+    await page.locator('#reading-ph').fill('62');
+    await page.locator('#reading-form button').click();
+    expect(await page.locator('#reading-said').textContent()).toContain('outside 3 to 10');
+    await page.locator('#reading-ph').fill('6.2');
+    await page.locator('#reading-form button').click();
+    await page.locator('#event-date').fill(day);
+    await page.locator('#event-where').fill('T1 1 2');
+    await page.locator('#event-what').fill('eaten: one leaf');
+    await page.locator('#event-form button').click();
+    await view(page, 'finish');
+    await page.locator('#finish-left').click();
+    await page.locator('#finish-open', { hasText: 'Every place' }).waitFor();
+    await page.locator('#edit-cuts-choice').waitFor();
+    const given = (await taken(page, 'take-zip')).get(`${growingId}.zip`)!;
+    const files = Object.fromEntries(
+      Object.entries(unzipSync(new Uint8Array(given))).map(([name, bytes]) => [
+        name.replace(`${growingId}/`, ''),
+        new TextDecoder().decode(bytes),
+      ]),
+    );
+    expect(Object.keys(files).sort()).toEqual(['harvest.csv', 'layout.csv', 'readings.csv', 'trial.yaml']);
+    expect(files['layout.csv']).toBe(growingLayout);
+    expect(files['readings.csv']).toBe('date,container,ph\n2025-09-20,T1,6.0\n2025-10-19,T1,6.2\n');
+    expect(files['trial.yaml']).toBe(
+      `${growingYaml
+        .replace('2025-09-12}', `2025-09-12, cuts: [${day}]}`)
+        .replace('block: "1"}', 'block: "1", weighed_total: {value: 3390, unit: g}}')}events:\n` +
+        `  - {date: ${day}, where: T1 1 2, what: "eaten: one leaf"}\n`,
+    );
+    const rows = files['harvest.csv']!.split('\n');
+    expect(rows[1]).toBe(`T1,1,1,${day},1,140,,"tip burn; leans, badly"`);
+    expect(rows[96]).toMatch(/^T4,.*,not weighed,$/);
+    // There and back: row 2 of T1 is walked, and written, from its end.
+    expect(rows[7]).toMatch(/^T1,2,6,/);
+    expect(faults).toEqual([]);
+    await context.close();
+  });
+
+  test('is kept with what it is made of, and nothing else of the site', async () => {
+    const { context, page } = await begun();
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    const kept = await page.evaluate(async () => {
+      const names = await caches.keys();
+      const requests = await Promise.all(names.map(async (name) => (await caches.open(name)).keys()));
+      return { names, paths: requests.flat().map(({ url }) => new URL(url).pathname) };
+    });
+    expect(kept.names).toHaveLength(1);
+    expect(kept.names[0]).toMatch(/^tankside-weigh \/garden\/weigh\/ [0-9a-f]{16}$/);
+    const ours = /^\/garden\/(weigh\/(app\.webmanifest|winter-lettuce-2025\.json)?|assets\/[^/]+|icon\.svg)$/;
+    expect(kept.paths.filter((path) => !ours.test(path))).toEqual([]);
+    expect(kept.paths).toContain('/garden/weigh/');
+    await context.setOffline(true);
+    await expect(page.goto(`${server.url}trials/`)).rejects.toThrow(/ERR_INTERNET_DISCONNECTED/);
+    await context.close();
+  });
+
+  test('can be installed: its manifest names it, where it begins, and an icon that is there', async () => {
+    const manifest = JSON.parse(await readFile(join(dist, 'weigh', 'app.webmanifest'), 'utf8')) as {
+      icons: { src: string }[];
+    };
+    expect(manifest).toMatchObject({ start_url: './', scope: './', display: 'standalone' });
+    for (const { src } of manifest.icons) await readFile(join(dist, 'weigh', src));
+  });
+
+  test('says without JavaScript that it needs it, and leads to paper', async () => {
+    const { context, page } = await openPage(browser, server, { javaScript: false });
+    await page.goto(`${server.url}weigh/`);
+    expect(await page.locator('noscript').textContent()).toContain('On paper it works too');
+    expect(await page.locator('#view-weighing').isVisible()).toBe(false);
+    await context.close();
+  });
+});
+
+describe.each([320, 1280])('At %i px', (width) => {
+  test.each(['light', 'dark'] as const)(
+    'every view is sound, its texts at 7:1, in %s',
+    { timeout: 120_000 },
+    async (colours) => {
+      const { context, page } = await begun({ width, height: width === 320 ? 568 : 900, colours });
+      const look = async (name: string): Promise<string[]> => [
+        ...(await axeCheck(page)).map((fault) => `${name}: ${fault}`),
+        ...(await faintTexts(page, 7)).map((fault) => `${name}: ${fault}`),
+        ...(await overflow(page)).map((fault) => `${name}: ${fault}`),
+        ...(await smallTargets(page)).map((fault) => `${name}: ${fault}`),
+      ];
+      const faults = await look('weighing');
+      for (const weight of ['140', '150', '145', '1']) await enter(page, weight);
+      faults.push(...(await look('asking')));
+      for (const name of ['totals', 'twice', 'notes', 'finish', 'set-up']) {
+        await view(page, name);
+        await page.waitForFunction(
+          () => document.querySelector('#finish-check')?.textContent !== 'Checking …',
+        );
+        faults.push(...(await look(name)));
+      }
+      await page.goto(`${server.url}weigh/`);
+      await page.waitForSelector('#weigh[data-ready]');
+      faults.push(...(await look('start')));
+      expect(faults).toEqual([]);
+      await context.close();
+    },
+  );
+});
+
+/** Buttons of the page itself that a wet finger would miss: under 48 px either way. */
+function smallTargets(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll('.weigh :is(button, a.open-trial, select, input[type="text"])')].flatMap(
+      (target) => {
+        const { width, height } = target.getBoundingClientRect();
+        const isShown = width > 0 && height > 0;
+        return isShown && Math.min(width, height) < 47.9
+          ? [`${target.id || target.textContent}: ${width} x ${height} px`]
+          : [];
+      },
+    ),
+  );
+}
