@@ -1,4 +1,4 @@
-import { symlink } from 'node:fs/promises';
+import { symlink, writeFile } from 'node:fs/promises';
 import { request } from 'node:http';
 import { join } from 'node:path';
 import { expect, onTestFinished, test } from 'vitest';
@@ -97,4 +97,18 @@ test('takes the next port where the first is taken', async () => {
   const port = Number(new URL(first.url).port);
   const second = await serve({ port });
   expect(Number(new URL(second.url).port)).toBeGreaterThan(port);
+});
+
+test('says that a file did not change to who has it, and sends it anew once it did', async () => {
+  const { url, folder } = await serve();
+  const file = `${url}data/weights.csv`;
+  const first = await fetch(file);
+  const etag = first.headers.get('etag')!;
+  expect(new Date(first.headers.get('last-modified')!).getTime()).toBeGreaterThan(Date.now() - 3_600_000);
+  const again = await fetch(file, { headers: { 'if-none-match': etag } });
+  expect([again.status, await again.text()]).toEqual([304, '']);
+  await writeFile(join(folder, 'public', 'data', 'weights.csv'), 'container,row,column\n');
+  const changed = await fetch(file, { headers: { 'if-none-match': etag } });
+  expect([changed.status, await changed.text()]).toEqual([200, 'container,row,column\n']);
+  expect((await fetch(`${url}nothing`)).headers.get('etag')).toBeNull();
 });

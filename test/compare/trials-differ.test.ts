@@ -20,6 +20,18 @@ describe('trials that are not alike', () => {
     [{ cuts: 2 }, 'Some trials were cut more often than others (1, 2 cuts).'],
     [{ variable: 'Marketable weight' }, 'Not all trials weighed the same: fresh weight; marketable weight.'],
     [{ setting: 'greenhouse' as const }, 'The trials stood in different places: rain shelter, greenhouse.'],
+    [
+      {
+        origin: {
+          title: 'Otterbrook',
+          address: 'https://otterbrook.example.org/',
+          page: 'https://otterbrook.example.org/trials/a/',
+          identifier: 'https://otterbrook.example.org/data/a/',
+          gathered: '2026-11-25',
+        },
+      },
+      '1 of the trials was gathered from another site, Otterbrook: other hands, scales and water.',
+    ],
     [{ averaged_over: 'strength' }, 'The means of autumn 2025 are averaged over strength.'],
   ])('are told of: %o', (change, sentence) => {
     const said = trialsDiffer([first!, { ...first!, ...change }], 'per_pot');

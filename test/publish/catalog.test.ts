@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { publishedFiles } from '../../src/publish/files.ts';
-import { bareLibrary, full, library } from './example.ts';
+import { bareLibrary, full, library, withGathered } from './example.ts';
 import { terms, triples } from './linked-data.ts';
 import { acrossTrials } from './published.ts';
 import { standardJson, standardsAreHere } from './standards.ts';
@@ -11,6 +11,7 @@ describe.each([
   ['a site that says everything', library],
   ['a site that says no more than it must', bareLibrary],
   ['a site without trials', { ...library, trials: [] }],
+  ['a site with trials of another', withGathered],
 ])('data/catalog.jsonld of %s', (_name, of) => {
   const catalog = JSON.parse(acrossTrials('data/catalog.jsonld', of)) as {
     'dcat:dataset': { 'dcat:distribution': object[] }[];
@@ -44,4 +45,21 @@ test('the catalogue gives a place no finer than the trial does', () => {
   });
   expect(catalog['dcat:dataset'][1]?.['dcterms:spatial']).not.toHaveProperty('dcat:centroid');
   expect(full.trial.metadata.site).toMatchObject({ latitude: 52.9, longitude: -9.1 });
+});
+
+test('the catalogue lists datasets of other sites under their own catalogue, and no file of them', () => {
+  const catalog = JSON.parse(acrossTrials('data/catalog.jsonld', withGathered)) as Record<string, object[]>;
+  expect(catalog['dcat:catalog']).toMatchObject([
+    {
+      '@id': 'https://otterbrook.example.org/data/catalog.jsonld',
+      'dcat:dataset': [
+        {
+          '@id': 'https://otterbrook.example.org/data/no-option-2024/',
+          'dcterms:creator': [{ 'foaf:name': 'Tam Brackwell' }],
+          'dcat:landingPage': { '@id': 'https://otterbrook.example.org/trials/no-option-2024/' },
+        },
+      ],
+    },
+  ]);
+  expect(JSON.stringify(catalog['dcat:catalog'])).not.toContain('dcat:distribution');
 });

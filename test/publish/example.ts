@@ -46,6 +46,7 @@ const tank = (id: string, block: string, strength: string): Container => ({
   cover: { length: 120, width: 60, unit: 'cm' },
   inside: { length: 117, width: 57, unit: 'cm' },
   volume: { value: 70, unit: 'L' },
+  ...(id === 'T2' ? { weighed_total: { value: 30, unit: 'oz' } } : {}),
   treatment: { strength },
 });
 
@@ -109,7 +110,13 @@ const fullMetadata: TrialMetadata = {
     },
     { id: 'strength', name: 'Solution strength', levels: [{ id: '0.5', name: 'Half' }, { id: '1' }] },
   ],
-  design: { arrangement: 'split plot', allotted: 'position', randomised: true, seed: 8812 },
+  design: {
+    arrangement: 'split plot',
+    allotted: 'position',
+    randomised: true,
+    seed: 8812,
+    lot: { method: 'lots-1' },
+  },
   containers: [tank('T1', '1', '0.5'), tank('T2', '1', '1'), tank('T3', '2', '0.5'), tank('T4', '2', '1')],
   variables: [
     {
@@ -140,7 +147,13 @@ const fullMetadata: TrialMetadata = {
     { date: '2025-10-05', what: '=watered' },
   ],
   photos: [
-    { file: 'photos/day-30.jpg', date: '2025-10-12', caption: 'Day 30.', alt: 'Two rows of lettuces.' },
+    {
+      file: 'photos/day-30.jpg',
+      date: '2025-10-12',
+      where: 'T1 1 2',
+      caption: 'Day 30.',
+      alt: 'Two rows of lettuces.',
+    },
   ],
   related: [
     { kind: 'doi', value: 'https://doi.org/10.5555/12345678', of: 'this' },
@@ -291,6 +304,46 @@ function fullTrial(): Trial {
   };
 }
 
+/** The bare trial of one cultivar with all that can be said of scores, which the other has none of. */
+function scoredTrial(): Trial {
+  const scores = [
+    { mildew: 0, bolted: 0 },
+    { mildew: 2, bolted: 1 },
+    { mildew: null, bolted: 0 },
+  ];
+  const { metadata, harvest, files, ...rest } = bareTrial();
+  const typed = harvest.map(({ row, column, values }, at) =>
+    ['B1', row, column, values['fresh_weight'], scores[at]!.mildew ?? '', scores[at]!.bolted].join(','),
+  );
+  return {
+    ...rest,
+    id: 'scores-2024',
+    metadata: {
+      ...metadata,
+      crop: { name: 'Basil', cultivar: 'Own seed' },
+      variables: [
+        ...metadata.variables,
+        {
+          id: 'mildew',
+          name: 'Mildew',
+          of: 'pot',
+          kind: 'scored',
+          marks: { '0': 'none', '1': 'a leaf or two', '2': '=half, "the leaves"' },
+          panel: 'Leaves',
+          judge: 'A',
+          blind: true,
+        },
+        { id: 'bolted', name: 'Bolted', of: 'pot', kind: 'scored', scale: 'yes or no' },
+      ],
+    },
+    harvest: harvest.map((record, at) => ({ ...record, values: { ...record.values, ...scores[at]! } })),
+    files: new Map([
+      ...files,
+      ['harvest.csv', bytes(`container,row,column,fresh_weight,mildew,bolted\n${typed.join('\n')}\n`)],
+    ]),
+  };
+}
+
 function bareTrial(): Trial {
   const weights = [120, 135, 0.1 + 0.2];
   return {
@@ -351,6 +404,7 @@ const found = (trial: Trial): TrialWithFindings => ({ trial, findings: computeFi
 
 export const full: TrialWithFindings = found(fullTrial());
 export const bare: TrialWithFindings = found(bareTrial());
+export const scored: TrialWithFindings = found(scoredTrial());
 
 /** A trial that has no dataset yet. */
 export const growing: TrialWithFindings = {
@@ -379,4 +433,28 @@ export const bareLibrary: Library = {
   cultivars: [],
   trials: [bare],
   problems: [],
+};
+
+const otterbrook = 'https://otterbrook.example.org/';
+
+/** A site that compares its trials with one of another site, whose id is one of its own. */
+export const withGathered: Library = {
+  ...library,
+  gathered: [
+    found({
+      ...bareTrial(),
+      id: 'otterbrook-example-org/no-option-2024',
+      cultivarsThere: [],
+      origin: {
+        folder: 'otterbrook-example-org',
+        title: 'Otterbrook',
+        address: otterbrook,
+        id: 'no-option-2024',
+        page: `${otterbrook}trials/no-option-2024/`,
+        data: `${otterbrook}data/no-option-2024/`,
+        identifier: `${otterbrook}data/no-option-2024/`,
+        gathered: '2026-11-25',
+      },
+    }),
+  ],
 };

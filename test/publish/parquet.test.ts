@@ -7,7 +7,8 @@ import { publishedFiles, siteFiles } from '../../src/publish/files.ts';
 import { full, library } from './example.ts';
 import { acrossTrials, datasets, published } from './published.ts';
 
-const numeric = new Set(['row', 'column', 'cut', 'plant', 'fresh_weight', 'leaves', 'height', 'pot_total']);
+const variables = datasets.flatMap(([, { trial }]) => trial.metadata.variables.map(({ id }) => id));
+const numeric = new Set(['row', 'column', 'cut', 'plant', 'pot_total', ...variables]);
 
 /** The cells of a CSV file, numbers as numbers and empty cells as null: what Parquet should hold. */
 function typed(csv: string): Record<string, string | number | null>[] {

@@ -6,7 +6,7 @@ import { loadContent } from '../../src/commands/load-content.ts';
 import type { Library, TrialWithFindings } from '../../src/model/library.ts';
 import { publishedFiles, siteFiles } from '../../src/publish/files.ts';
 import { mint, npk, oats } from '../compute/published.ts';
-import { bare, bareLibrary, full, library, text } from './example.ts';
+import { bare, bareLibrary, full, library, scored, text } from './example.ts';
 
 /** The demo, as the commands read it. */
 export const demo: Library = libraryOf(
@@ -16,6 +16,7 @@ export const demo: Library = libraryOf(
 export const datasets: readonly (readonly [string, TrialWithFindings, Library])[] = [
   ['a trial that uses every optional field', full, library],
   ['a trial that uses none', bare, bareLibrary],
+  ['a trial of one cultivar with every kind of score', scored, bareLibrary],
   ...demo.trials
     .filter((item) => item.findings !== null)
     .map((item) => [`the demo's ${item.trial.id}`, item, demo] as const),

@@ -8,7 +8,7 @@ import { allWeightsTable } from '../../src/publish/all-weights-table.ts';
 import { publishedMetadata } from '../../src/model/published-metadata.ts';
 import { sha256 } from '../../src/publish/sha256.ts';
 import type { Trial } from '../../src/model/trial.ts';
-import { bare, bareLibrary, full, growing, library, text } from './example.ts';
+import { bare, bareLibrary, full, growing, library, text, withGathered } from './example.ts';
 
 const named = (name: string, of = library): string => text(siteFiles(of).find((file) => file.name === name));
 
@@ -17,6 +17,7 @@ describe('index.json', () => {
     ['a site that says everything', library],
     ['a site that says no more than it must', bareLibrary],
     ['a site without trials', { ...library, trials: [] }],
+    ['a site with trials of another', withGathered],
   ])('is what its published schema describes: %s', (_name, of) => {
     const ajv = new Ajv2020({ allErrors: true });
     formats.default(ajv);
