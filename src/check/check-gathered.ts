@@ -12,6 +12,7 @@ import { compareProblems } from './print-problem.ts';
 import type { Report } from './rule.ts';
 import { isAsFrozen } from './rules/frozen-version-altered.ts';
 import { reportGatheredAltered } from './rules/gathered-altered.ts';
+import { reportGatheredCultivarAlike } from './rules/gathered-cultivar-alike.ts';
 import { reportGatheredFailsCheck } from './rules/gathered-fails-check.ts';
 import { reportGatheredRecord } from './rules/gathered-record.ts';
 import { reportGatheredTwice } from './rules/gathered-twice.ts';
@@ -34,11 +35,12 @@ export interface GatheredSite {
 export function checkGathered(
   sites: readonly GatheredSite[],
   own: readonly Trial[],
+  known: readonly Cultivar[],
   today: string,
 ): { trials: Trial[]; problems: Problem[] } {
   const problems: Problem[] = [];
   const trials: Trial[] = [];
-  const known = new Map(
+  const sums = new Map(
     own.filter(({ files }) => files.has('harvest.csv')).map((trial) => [harvestSum(trial), trial.id]),
   );
   for (const site of sites) {
@@ -46,10 +48,11 @@ export function checkGathered(
     for (const [id, files] of site.trials) {
       const { report, problems: found } = collector(`gathered/${site.folder}/${id}/`);
       const trial = gatheredTrial(site, id, files, cultivars, today, report);
-      const twin = trial === null ? undefined : known.get(harvestSum(trial));
+      const twin = trial === null ? undefined : sums.get(harvestSum(trial));
       if (twin !== undefined) reportGatheredTwice(report, twin);
       else if (trial !== null) {
-        known.set(harvestSum(trial), trial.id);
+        sums.set(harvestSum(trial), trial.id);
+        reportGatheredCultivarAlike(report, trial, known);
         trials.push(trial);
       }
       problems.push(...found);

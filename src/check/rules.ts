@@ -30,6 +30,7 @@ import frozenVersionMisnamed from './rules/frozen-version-misnamed.ts';
 import frozenWithoutSums from './rules/frozen-without-sums.ts';
 import gatherAddress from './rules/gather-address.ts';
 import gatheredAltered from './rules/gathered-altered.ts';
+import gatheredCultivarAlike from './rules/gathered-cultivar-alike.ts';
 import gatheredFailsCheck from './rules/gathered-fails-check.ts';
 import gatheredRecord from './rules/gathered-record.ts';
 import gatheredTwice from './rules/gathered-twice.ts';
@@ -178,6 +179,7 @@ export const rules: readonly Rule[] = [
   frozenWithoutSums,
   gatherAddress,
   gatheredAltered,
+  gatheredCultivarAlike,
   gatheredFailsCheck,
   gatheredRecord,
   gatheredTwice,

@@ -66,7 +66,7 @@ export async function loadContent(
   progress.end();
   const across = checkAcrossTrials(trials, cultivars.value ?? [], 'trials/');
   problems.push(...across.problems);
-  const gathered = await loadGathered(content, site.value, across.trials);
+  const gathered = await loadGathered(content, site.value, across.trials, cultivars.value ?? []);
   problems.push(...gathered.problems);
   const sheets = checkFactSheets(await readSheetsFolder(content));
   problems.push(...sheets.problems);
@@ -84,13 +84,18 @@ export async function loadContent(
 }
 
 /** What was gathered from the sites that site.yaml lists; what lies there of others takes no part. */
-async function loadGathered(content: string, site: SiteSettings | null, own: readonly Trial[]) {
+async function loadGathered(
+  content: string,
+  site: SiteSettings | null,
+  own: readonly Trial[],
+  known: readonly Cultivar[],
+) {
   const sites = [];
   for (const { title, address } of site?.gather ?? []) {
     const folder = siteFolder(address);
     sites.push({ title, address, folder, ...(await readGathered(content, folder)) });
   }
-  return checkGathered(sites, own, today());
+  return checkGathered(sites, own, known, today());
 }
 
 /** The content with its fact sheets checked against the findings, where it has any. */

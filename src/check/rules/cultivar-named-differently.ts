@@ -64,7 +64,7 @@ const plain = (name: string): string =>
     .replaceAll(/[\s_'’"-]+/g, '');
 
 /** Alike but not the same: other case, spaces or hyphens, or a letter or two apart in a long name without digits. */
-function isAlike(a: string, b: string): boolean {
+export function isAlike(a: string, b: string): boolean {
   if (a === b) return false;
   const [one, other] = [plain(a), plain(b)];
   if (one === other) return true;
