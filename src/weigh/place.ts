@@ -27,7 +27,19 @@ export function placeKey({ container, row, column, plant }: Place, cut: number):
  * All places of a trial in the order in which they are weighed: container by container as trial.yaml lists
  * them, row by row from the landmark beside row 1, along each row from column 1, or there and back.
  */
-export function placesOf(trial: WeighTrial, { boustrophedon, whole }: Walk): Place[] {
+export function placesOf(trial: WeighTrial, walk: Walk): readonly Place[] {
+  const known = walked.get(trial) ?? new Map<string, readonly Place[]>();
+  walked.set(trial, known);
+  const key = `${String(walk.boustrophedon)} ${String(walk.whole)}`;
+  const places = known.get(key) ?? inOrder(trial, walk);
+  known.set(key, places);
+  return places;
+}
+
+/** A trial is walked anew at every entry, and always alike. */
+const walked = new WeakMap<WeighTrial, Map<string, readonly Place[]>>();
+
+function inOrder(trial: WeighTrial, { boustrophedon, whole }: Walk): Place[] {
   const isOfPot = primaryOf(trial).of === 'pot';
   const order = new Map(trial.metadata.containers.map(({ id }, index) => [id, index]));
   const along = (row: number, column: number) => (boustrophedon && row % 2 === 0 ? -column : column);

@@ -77,6 +77,8 @@ export async function showFinish(session: Session, today: () => string): Promise
   for (const [name, is] of Object.entries(offered)) part(`edit-${name}-choice`).hidden = !is;
   const isAnything = Object.values(offered).some(Boolean);
   part('edits').hidden = !isAnything;
+  part('take-zip').textContent =
+    session.opened.files === null ? say('The tables and these lines as a zip') : say('The folder as a zip');
   part('edits-folder').hidden = session.opened.files === null;
   part('edits-site').hidden = session.opened.files !== null;
   part('edits-lines').textContent = out.editLines(edits).join('\n');

@@ -175,10 +175,9 @@ export function weighingView(onDone: () => void): WeighingView {
 
   function render(): void {
     const state = session.state();
-    const plants = state.places.filter(
-      (each) => placeKey({ ...each, plant: 1 }, 1) === placeKey({ ...place, plant: 1 }, 1),
-    );
-    part('weigh-where').textContent = placeWords(place, plants.length);
+    const inPot = ({ container, row, column }: Place): boolean =>
+      container === place.container && row === place.row && column === place.column;
+    part('weigh-where').textContent = placeWords(place, state.places.filter(inPot).length);
     const done = state.places.filter((each) => isDone(state, each)).length;
     part('weigh-count').textContent = say('{done} of {places}', { done, places: state.places.length });
     const record = recordAt(state, place);
