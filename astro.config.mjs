@@ -1,3 +1,4 @@
+import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { fileURLToPath } from 'node:url';
 
@@ -5,6 +6,8 @@ const entities = 'decode-named-character-reference';
 
 // The commands add what the content decides: site and base from site.yaml's url, outDir from TANKSIDE_OUT.
 export default defineConfig({
+  // For pages of the program's own: a fact sheet is read and never compiled (src/sheets).
+  integrations: [mdx()],
   output: 'static',
   trailingSlash: 'ignore',
   // Lossless: the default drops the line breaks that stand between two words of a sentence.
