@@ -40,18 +40,17 @@ export function checkGathered(
 ): { trials: Trial[]; problems: Problem[] } {
   const problems: Problem[] = [];
   const trials: Trial[] = [];
-  const sums = new Map(
-    own.filter(({ files }) => files.has('harvest.csv')).map((trial) => [harvestSum(trial), trial.id]),
-  );
+  const marks = new Map(own.flatMap((trial) => marksOf(trial).map(({ mark }) => [mark, trial.id] as const)));
   for (const site of sites) {
     const cultivars = cultivarsThere(site.cultivars);
     for (const [id, files] of site.trials) {
       const { report, problems: found } = collector(`gathered/${site.folder}/${id}/`);
       const trial = gatheredTrial(site, id, files, cultivars, today, report);
-      const twin = trial === null ? undefined : sums.get(harvestSum(trial));
-      if (twin !== undefined) reportGatheredTwice(report, twin);
+      const own = trial === null ? [] : marksOf(trial);
+      const twin = own.find(({ mark }) => marks.has(mark));
+      if (twin !== undefined) reportGatheredTwice(report, twin.what, marks.get(twin.mark)!);
       else if (trial !== null) {
-        sums.set(harvestSum(trial), trial.id);
+        for (const { mark } of own) marks.set(mark, trial.id);
         reportGatheredCultivarAlike(report, trial, known);
         trials.push(trial);
       }
@@ -62,8 +61,17 @@ export function checkGathered(
   return { trials, problems };
 }
 
-function harvestSum({ files }: Trial): string {
-  return sha256(files.get('harvest.csv') ?? new Uint8Array());
+/** By what a trial is the same wherever it is published: its weights to the byte, and its own DOI. */
+function marksOf({ files, metadata }: Trial): { what: 'harvest.csv' | 'DOI'; mark: string }[] {
+  const harvest = files.get('harvest.csv');
+  const dois = (metadata.related ?? []).filter(({ kind, of }) => kind === 'doi' && of === 'this');
+  return [
+    ...(harvest === undefined ? [] : [{ what: 'harvest.csv' as const, mark: sha256(harvest) }]),
+    ...dois.map(({ value }) => ({
+      what: 'DOI' as const,
+      mark: value.toLowerCase().replace(/^(?:https?:\/\/(?:dx\.)?doi\.org\/|doi:)/, ''),
+    })),
+  ];
 }
 
 /** Another site's list of cultivars; null where it publishes none, or one that is faulty. */

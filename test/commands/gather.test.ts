@@ -147,6 +147,17 @@ describe('gather', () => {
     expect(gathered.map(({ origin }) => origin?.page)).toEqual([`${sites.there.address}trials/${id}/`]);
   });
 
+  test('passes over keys that a later version of the index added', async () => {
+    const sites = await both();
+    await changeIndex(sites.there, (text) =>
+      text
+        .replace('"form": 1,', '"form": 1, "newer": {"keys": [1]},')
+        .replace('"id": "', '"newer": 1, "id": "'),
+    );
+    expect(await sites.run()).toEqual([]);
+    expect((await loadContent(sites.here, silent)).gathered).toHaveLength(1);
+  });
+
   test('is a command with the usual exit codes', async () => {
     const sites = await both();
     const { code, stdout, stderr } = await runCommand(['gather', sites.here]);
@@ -368,6 +379,12 @@ describe('a site that misbehaves leaves the last good copy:', () => {
     const page = answer(200, { 'content-type': 'application/json' }, '<!doctype html><title>Parked</title>');
     expect(await after({ how: isPath('index.json', page) })).toEqual([
       expect.stringMatching(/is no JSON but begins with "<!doctype html><title>Parked<\/title>"; what was/),
+    ]);
+  });
+
+  test('an index of a form that this program does not know', async () => {
+    expect(await after({ index: (text) => text.replace('"form": 1', '"form": 2') })).toEqual([
+      expect.stringMatching(/is of the form 2; this program reads form 1; what was gathered/),
     ]);
   });
 

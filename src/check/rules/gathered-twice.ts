@@ -9,12 +9,16 @@ const rule: Rule = {
   meaning:
     'A trial that two sites publish, or that this site publishes itself, would count twice where cultivars are compared.',
   example:
-    'harvest.csv is that of autumn-lettuce-2025 to the byte; the trial is left out, so that it counts once',
+    'harvest.csv is to the byte that of "autumn-lettuce-2025"; the trial is left out, so that it counts once',
 };
 export default rule;
 
-/** @param other the id of the trial that it is a copy of */
-export function reportGatheredTwice(report: Report, other: string): void {
-  const message = `harvest.csv is that of ${showText(other)} to the byte; the trial is left out, so that it counts once`;
-  report(rule, { file: 'harvest.csv', found: other, message });
+/**
+ * @param what by which it is known to be the same
+ * @param other the id of the trial that it is a copy of
+ */
+export function reportGatheredTwice(report: Report, what: 'harvest.csv' | 'DOI', other: string): void {
+  const same = what === 'DOI' ? 'its DOI is' : 'harvest.csv is to the byte';
+  const message = `${same} that of ${showText(other)}; the trial is left out, so that it counts once`;
+  report(rule, { file: what === 'DOI' ? 'trial.json' : 'harvest.csv', found: other, message });
 }
