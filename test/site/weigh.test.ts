@@ -55,7 +55,7 @@ async function begun(view: View = phone) {
 
 const shown = async (page: Page) => ({
   where: await page.locator('#weigh-where').textContent(),
-  typed: await page.locator('#weigh-fields .value').textContent(),
+  typed: await page.locator('#weigh-fields .value').first().textContent(),
 });
 
 const whereOf = ({ container, row, column }: { container: string; row: number; column: number }) =>
@@ -329,6 +329,77 @@ describe('The page', () => {
     // There and back: row 2 of T1 is walked, and written, from its end.
     expect(rows[7]).toMatch(/^T1,2,6,/);
     expect(faults).toEqual([]);
+    await context.close();
+  });
+
+  test('leads through every variable of a plant, and through a second cut past what died at the first', async () => {
+    const { context, page, faults } = await openPage(browser, server, phone);
+    await page.goto(`${server.url}weigh/`);
+    const more = [
+      '  - {id: leaves, name: Leaves, of: plant, kind: counted, lowest: 1, highest: 40}',
+      '  - {id: taste, name: Taste, of: plant, kind: scored, resolution: 0.5, lowest: 1, highest: 9}',
+      '',
+    ];
+    const encode = (text: string) => new TextEncoder().encode(text);
+    const folder = {
+      'trial.yaml': encode(growingYaml + more.join('\n')),
+      'layout.csv': encode('container,row,column,kind\nT1,1,1,wren\nT1,1,2,egret\nT1,1,3,plover\n'),
+    };
+    const buffer = Buffer.from(zipSync(folder));
+    await page.locator('#files').setInputFiles({ name: 'three.zip', mimeType: 'application/zip', buffer });
+    await page.locator('#set-date').fill(day);
+    await page.locator('#set-up-form button').click();
+    const next = page.locator('#weigh-next');
+    await page.keyboard.type('141');
+    expect(await next.textContent()).toBe('Next: Leaves');
+    await page.keyboard.press('Enter');
+    await enter(page, '12');
+    await page.keyboard.type('7.5');
+    await page.keyboard.press('Enter');
+    expect((await shown(page)).where).toBe('T1 · row 1 · column 2');
+    await page.locator('[data-status="dead"]').click();
+    // A count out of its range is asked about as a weight is.
+    await enter(page, '150');
+    await enter(page, '90');
+    expect(await page.locator('#weigh-question').textContent()).toContain('above the highest');
+    await enter(page, '9');
+    await page.keyboard.press('Enter');
+    await page.locator('#finish-open', { hasText: 'Every place' }).waitFor();
+    await view(page, 'set-up');
+    await page.locator('#set-cut').fill('2');
+    await page.locator('#set-date').fill('2025-11-10');
+    await page.locator('#set-up-form button').click();
+    expect(await page.locator('#weigh-count').textContent()).toBe('1 of 3');
+    await page.locator('[data-status="no regrowth"]').click();
+    expect((await shown(page)).where).toBe('T1 · row 1 · column 3');
+    await page.locator('[data-status="not weighed"]').click();
+    await page.locator('#finish-open', { hasText: 'Every place' }).waitFor();
+    const csv = (await taken(page, 'take-csv')).get('harvest.csv')!.toString();
+    expect(csv.split('\n')).toEqual([
+      'container,row,column,cut,date,plant,fresh_weight,leaves,taste,status,remark',
+      `T1,1,1,1,${day},1,141,12,7.5,,`,
+      `T1,1,2,1,${day},1,,,,dead,`,
+      `T1,1,3,1,${day},1,150,9,,,`,
+      'T1,1,1,2,2025-11-10,1,,,,no regrowth,',
+      'T1,1,2,2,,1,,,,dead,',
+      'T1,1,3,2,2025-11-10,1,,,,not weighed,',
+      '',
+    ]);
+    expect(faults).toEqual([]);
+    await context.close();
+  });
+
+  test('goes on together in two windows', async () => {
+    const { context, page } = await begun();
+    await enter(page, '141');
+    const other = await context.newPage();
+    await other.goto(page.url());
+    await other.locator('#weigh-next').waitFor();
+    await enter(other, '152');
+    await page.locator('#weigh-where', { hasText: 'column 3' }).waitFor();
+    await enter(page, '133');
+    await other.locator('#weigh-count', { hasText: '3 of 96' }).waitFor();
+    expect(await page.locator('#weigh-fault').isVisible()).toBe(false);
     await context.close();
   });
 

@@ -83,6 +83,7 @@ export function mapView(onChoose: (place: Place) => void): MapView {
       say('row {row}, column {column}: {what}', { row: row!, column: column!, what: long }),
     );
     pot.classList.toggle('done', done === inPot.length);
+    pot.classList.toggle('with-words', /\p{L}/u.test(pot.textContent));
   };
 
   return {
