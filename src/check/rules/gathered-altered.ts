@@ -7,8 +7,7 @@ const rule: Rule = {
   title: 'Gathered file that was altered here',
   meaning:
     'A trial of another site is compared as that site published it. A copy that is no longer that is left out.',
-  example:
-    'harvest.csv is not as it was gathered; the trial is left out: run `tankside gather` again',
+  example: 'harvest.csv is not as it was gathered; the trial is left out: run `tankside gather` again',
 };
 export default rule;
 
