@@ -13,6 +13,7 @@ const commands = new Map<string, () => Promise<Command>>([
   ['plan', () => import('./plan.ts')],
   ['gather', () => import('./gather.ts')],
   ['release', () => import('./release.ts')],
+  ['print', () => import('./print.ts')],
   ['sheet', () => import('./sheet.ts')],
   ['build', () => import('./build.ts')],
   ['serve', () => import('./serve.ts')],

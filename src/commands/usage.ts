@@ -13,6 +13,7 @@ export const usage = `Usage: npm run -s tankside -- <verb> [folder] [options]
                        [--choose <number>] [--unreplicated] [--title] [--site] [--setting] [--person] [--licence] [--kind]
   release <folder>     freeze a trial's files as a new version   --note <what changed> [--level patch|minor|major]
   gather [folder]      fetch the trials of the other sites that site.yaml lists, to compare with one's own
+  print <trial>        print a trial's fact sheet to PDF   [--paper letter|a4] [--out <file>]
   sheet <folder>       write a first factsheet.mdx from a finished trial   [--print] to see it only
   build                check, compute and write the site to dist/
   serve                serve dist/ on this machine     [--port <number>] [--host <name>]

@@ -11,7 +11,7 @@ export function whatThisDoesNotShow({ trial, findings }: TemplateWriting): strin
       ? [say('There was nothing to set it beside, so this is a record and no comparison.')]
       : inference?.verdict === 'tested'
         ? [say('Where two are not told apart, this trial was too small to say which is ahead.')]
-        : [say('Nothing was tested. What differed may come from the place, or from luck.')];
+        : [say('Nothing was tested. What came out ahead may owe that to its place, or to luck.')];
   points.push(say('This was one trial, in one place and one season. Yours may turn out otherwise.'));
   if (factors.some(({ kind }) => kind === 'cultivar'))
     points.push(say('It tells nothing of kinds that were not in it.'));

@@ -1,0 +1,99 @@
+/** `print`: the PDF of a trial's fact sheet, printed from its page as a build makes it. */
+import { existsSync } from 'node:fs';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { basename, join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+import { releaseDay } from '../publish/dataset.ts';
+import { findBrowser } from './browser.ts';
+import { run as build } from './build.ts';
+import { contentFolder } from './folders.ts';
+import { loadContent } from './load-content.ts';
+import { type Paper, startPrinter } from './printer.ts';
+import { serveFolder } from './static-server.ts';
+import { wrongUse } from './usage.ts';
+
+export const noBrowser =
+  'Printing needs a Chromium, Chrome or Edge, and none was found. Install one, or set CHROME_PATH to where one is.';
+
+export async function run(args: string[]): Promise<number> {
+  const { values, positionals } = parseArgs({
+    args,
+    allowPositionals: true,
+    options: { paper: { type: 'string', default: 'a4' }, out: { type: 'string' } },
+  });
+  const { paper, out } = values;
+  if (paper !== 'letter' && paper !== 'a4')
+    throw wrongUse(`--paper is letter or a4; found "${paper.slice(0, 60)}".`);
+  const { content, id } = asked(positionals);
+  const browser = findBrowser();
+  if (browser === undefined) {
+    process.stderr.write(`${noBrowser}\n`);
+    return 1;
+  }
+  const { site, trials } = await loadContent(content);
+  const trial = trials.find((each) => each.id === id);
+  if (trial !== undefined && trial.factSheets === undefined) {
+    process.stderr.write(`${id} has no factsheet.mdx; \`sheet\` writes a first one.\n`);
+    return 1;
+  }
+  const path = resolve(out ?? `${id}-fact-sheet-${paper}.pdf`);
+  const folder = await mkdtemp(join(tmpdir(), 'tankside-print-'));
+  try {
+    process.env['TANKSIDE_CONTENT'] = content;
+    process.env['TANKSIDE_OUT'] = join(folder, 'site');
+    process.env['TANKSIDE_PDF'] = '';
+    const code = await build([]);
+    if (code !== 0 || trial === undefined || site === null) return 1;
+    const pdf = await printed(
+      browser,
+      join(folder, 'site'),
+      site.url,
+      `trials/${id}/fact-sheet/`,
+      paper,
+      releaseDay(trial.metadata),
+    );
+    await writeFile(path, pdf);
+  } finally {
+    await rm(folder, { recursive: true, force: true });
+  }
+  process.stderr.write(`Printed ${path}\n`);
+  return 0;
+}
+
+/** A trial's folder within a content folder, or its name in the content folder of the command. */
+function asked(positionals: readonly string[]): { content: string; id: string } {
+  const [given, more] = positionals;
+  if (given === undefined || more !== undefined)
+    throw wrongUse('One trial is expected: its folder or its name.');
+  const named = join(contentFolder(), 'trials', given);
+  const folder = /^[a-z0-9-]+$/.test(given) && existsSync(named) ? named : resolve(given);
+  if (!existsSync(join(folder, 'trial.yaml'))) throw wrongUse(`There is no trial "${given.slice(0, 200)}".`);
+  const content = resolve(folder, '..', '..');
+  if (!existsSync(join(content, 'site.yaml')))
+    throw wrongUse(
+      'The trial has to lie in trials/ of a content folder with a site.yaml, whose address is printed.',
+    );
+  return { content, id: basename(folder) };
+}
+
+async function printed(
+  browser: string,
+  folder: string,
+  url: string,
+  path: string,
+  paper: Paper,
+  day: string,
+): Promise<Buffer> {
+  const server = await serveFolder(folder, { base: new URL(url).pathname });
+  try {
+    const printer = await startPrinter(browser);
+    try {
+      return await printer.pdf(server.url + path, paper, day);
+    } finally {
+      await printer.close();
+    }
+  } finally {
+    await server.close();
+  }
+}

@@ -1,0 +1,148 @@
+/** Prints pages to PDF through an installed Chromium, over its DevTools protocol and a pair of pipes. */
+import { spawn } from 'node:child_process';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Readable, Writable } from 'node:stream';
+
+export type Paper = 'letter' | 'a4';
+
+/** Width and height in inches, as the protocol asks for them: 215.9 by 279.4 mm, and 210 by 297 mm (ISO 216). */
+const sizes: Readonly<Record<Paper, readonly [number, number]>> = {
+  letter: [8.5, 11],
+  a4: [210 / 25.4, 297 / 25.4],
+};
+
+export interface Printer {
+  /** The PDF of a page: tagged, with an outline, and dated `day`, so that it is alike at each printing. */
+  pdf(url: string, paper: Paper, day: string): Promise<Buffer>;
+  close(): Promise<void>;
+}
+
+type Send = (method: string, params?: object, session?: string) => Promise<Record<string, unknown>>;
+
+/** Pictures that would load only when scrolled to are loaded at once, and typefaces waited for. */
+const settle = `(async () => {
+  for (const image of document.images) image.loading = 'eager';
+  await Promise.all([...document.images].map((image) => image.decode().catch(() => {})));
+  await document.fonts.ready;
+})()`;
+
+/** Starts a Chromium without a window. */
+export async function startPrinter(browser: string): Promise<Printer> {
+  const profile = await mkdtemp(join(tmpdir(), 'tankside-print-'));
+  const child = spawn(
+    browser,
+    [
+      '--headless',
+      '--remote-debugging-pipe',
+      '--no-first-run',
+      '--disable-gpu',
+      '--disable-extensions',
+      `--user-data-dir=${profile}`,
+      // As root, which is usual in a container, Chromium starts without its sandbox only.
+      ...(process.getuid?.() === 0 ? ['--no-sandbox'] : []),
+      'about:blank',
+    ],
+    { stdio: ['ignore', 'ignore', 'ignore', 'pipe', 'pipe'] },
+  );
+  const ended = new Promise<void>((done) => {
+    child.once('exit', () => {
+      done();
+    });
+    child.once('error', () => {
+      done();
+    });
+  });
+  const { send, waitFor } = talk(child.stdio[3] as Writable, child.stdio[4] as Readable, ended);
+  const pdf = async (url: string, paper: Paper, day: string): Promise<Buffer> => {
+    const { targetId } = await send('Target.createTarget', { url: 'about:blank' });
+    const { sessionId } = await send('Target.attachToTarget', { targetId, flatten: true });
+    const session = String(sessionId);
+    await send('Page.enable', {}, session);
+    const loaded = waitFor('Page.loadEventFired', session);
+    await send('Page.navigate', { url }, session);
+    await loaded;
+    await send('Runtime.evaluate', { expression: settle, awaitPromise: true }, session);
+    const [paperWidth, paperHeight] = sizes[paper];
+    const how = {
+      paperWidth,
+      paperHeight,
+      printBackground: false,
+      generateTaggedPDF: true,
+      generateDocumentOutline: true,
+    };
+    const { data } = await send('Page.printToPDF', how, session);
+    await send('Target.closeTarget', { targetId });
+    return dated(Buffer.from(String(data), 'base64'), day);
+  };
+  const close = async (): Promise<void> => {
+    child.kill();
+    await ended;
+    await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+  };
+  return { pdf, close };
+}
+
+/** Messages end with a zero byte; an answer has the number of its question. */
+function talk(
+  to: Writable,
+  from: Readable,
+  ended: Promise<void>,
+): { send: Send; waitFor: (method: string, session: string) => Promise<void> } {
+  interface Message {
+    id?: number;
+    method?: string;
+    sessionId?: string;
+    result?: Record<string, unknown>;
+    error?: { message: string };
+  }
+  const waiting = new Set<(message: Message) => void>();
+  let rest = '';
+  from.setEncoding('utf8').on('data', (text: string) => {
+    const parts = (rest + text).split('\0');
+    rest = parts.pop() ?? '';
+    for (const part of parts) for (const hear of [...waiting]) hear(JSON.parse(part) as Message);
+  });
+  to.on('error', () => undefined);
+  const stopped = ended.then(() => {
+    throw new Error('The browser ended before it had printed');
+  });
+  stopped.catch(() => undefined);
+  const next = (fits: (message: Message) => boolean): Promise<Message> => {
+    const heard = new Promise<Message>((done) => {
+      const hear = (message: Message): void => {
+        if (!fits(message)) return;
+        waiting.delete(hear);
+        done(message);
+      };
+      waiting.add(hear);
+    });
+    return Promise.race([heard, stopped]);
+  };
+  let asked = 0;
+  const send: Send = async (method, params = {}, sessionId) => {
+    const id = (asked += 1);
+    const answer = next((message) => message.id === id);
+    to.write(
+      `${JSON.stringify({ id, method, params, ...(sessionId === undefined ? {} : { sessionId }) })}\0`,
+    );
+    const { result, error } = await answer;
+    if (error !== undefined) throw new Error(`The browser could not print: ${error.message}`);
+    return result ?? {};
+  };
+  const waitFor = async (method: string, session: string): Promise<void> => {
+    await next((message) => message.method === method && message.sessionId === session);
+  };
+  return { send, waitFor };
+}
+
+/** The dates in a PDF set to a day, in as many bytes as before, so that no offset of it moves. */
+function dated(pdf: Buffer, day: string): Buffer {
+  const text = pdf.toString('latin1');
+  const written = `D:${day.replaceAll('-', '')}000000`;
+  const same = text.replaceAll(/\/(CreationDate|ModDate) ?\(D:\d{14}/g, (found) => {
+    return found.replace(/D:\d{14}$/, written);
+  });
+  return Buffer.from(same, 'latin1');
+}
