@@ -14,6 +14,7 @@ import { loadContent } from './load-content.ts';
 import { makeOfflineWorker } from './make-offline-worker.ts';
 import { makePhotographs } from './make-photographs.ts';
 import { makeSearch } from './make-search.ts';
+import { printSheets } from './print-sheets.ts';
 import { writeFiles } from './write-files.ts';
 
 export async function run(args: string[]): Promise<number> {
@@ -51,6 +52,7 @@ async function writeSite(library: Library, beside: readonly PublishedFile[], out
   process.chdir(root);
   await buildPages({ root, outDir: output, site: origin, base: pathname, logLevel: 'warn' });
   await writeFiles(library, beside, output);
+  await printSheets(library, output);
   await makeOfflineWorker(library, output);
 }
 

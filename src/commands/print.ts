@@ -10,7 +10,6 @@ import { run as build } from './build.ts';
 import { contentFolder } from './folders.ts';
 import { loadContent } from './load-content.ts';
 import { type Paper, startPrinter } from './printer.ts';
-import { serveFolder } from './static-server.ts';
 import { wrongUse } from './usage.ts';
 
 export const noBrowser =
@@ -85,15 +84,10 @@ async function printed(
   paper: Paper,
   day: string,
 ): Promise<Buffer> {
-  const server = await serveFolder(folder, { base: new URL(url).pathname });
+  const printer = await startPrinter(browser, folder, url);
   try {
-    const printer = await startPrinter(browser);
-    try {
-      return await printer.pdf(server.url + path, paper, day);
-    } finally {
-      await printer.close();
-    }
+    return await printer.pdf(url.replace(/\/*$/, '/') + path, paper, day);
   } finally {
-    await server.close();
+    await printer.close();
   }
 }

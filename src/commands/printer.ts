@@ -1,11 +1,17 @@
-/** Prints pages to PDF through an installed Chromium, over its DevTools protocol and a pair of pipes. */
+/**
+ * Prints pages of a built site to PDF through an installed Chromium, over its DevTools protocol and a pair of pipes.
+ * The browser is given the files under the address that the site will have, so that links in the PDF lead there,
+ * and reaches no network.
+ */
 import { spawn } from 'node:child_process';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { extname, join, resolve, sep } from 'node:path';
 import type { Readable, Writable } from 'node:stream';
+import { mediaType } from './media-type.ts';
 
-export type Paper = 'letter' | 'a4';
+export const papers = ['letter', 'a4'] as const;
+export type Paper = (typeof papers)[number];
 
 /** Width and height in inches, as the protocol asks for them: 215.9 by 279.4 mm, and 210 by 297 mm (ISO 216). */
 const sizes: Readonly<Record<Paper, readonly [number, number]>> = {
@@ -14,7 +20,7 @@ const sizes: Readonly<Record<Paper, readonly [number, number]>> = {
 };
 
 export interface Printer {
-  /** The PDF of a page: tagged, with an outline, and dated `day`, so that it is alike at each printing. */
+  /** The PDF of the page at an address: tagged, with an outline, and dated `day`, so that it is alike at each printing. */
   pdf(url: string, paper: Paper, day: string): Promise<Buffer>;
   close(): Promise<void>;
 }
@@ -28,8 +34,13 @@ const settle = `(async () => {
   await document.fonts.ready;
 })()`;
 
-/** Starts a Chromium without a window. */
-export async function startPrinter(browser: string): Promise<Printer> {
+/**
+ * Starts a Chromium without a window, for the pages of a built site.
+ *
+ * @param folder of the built site
+ * @param site the address that the site will have
+ */
+export async function startPrinter(browser: string, folder: string, site: string): Promise<Printer> {
   const profile = await mkdtemp(join(tmpdir(), 'tankside-print-'));
   const child = spawn(
     browser,
@@ -54,12 +65,18 @@ export async function startPrinter(browser: string): Promise<Printer> {
       done();
     });
   });
-  const { send, waitFor } = talk(child.stdio[3] as Writable, child.stdio[4] as Readable, ended);
+  const { send, waitFor, on } = talk(child.stdio[3] as Writable, child.stdio[4] as Readable, ended);
   const pdf = async (url: string, paper: Paper, day: string): Promise<Buffer> => {
     const { targetId } = await send('Target.createTarget', { url: 'about:blank' });
     const { sessionId } = await send('Target.attachToTarget', { targetId, flatten: true });
     const session = String(sessionId);
     await send('Page.enable', {}, session);
+    await send('Fetch.enable', { patterns: [{ urlPattern: '*' }] }, session);
+    on('Fetch.requestPaused', session, ({ requestId, request }) => {
+      answer(folder, site, (request as { url: string }).url)
+        .then((found) => send('Fetch.fulfillRequest', { requestId, ...found }, session))
+        .catch(() => undefined);
+    });
     const loaded = waitFor('Page.loadEventFired', session);
     await send('Page.navigate', { url }, session);
     await loaded;
@@ -84,13 +101,32 @@ export async function startPrinter(browser: string): Promise<Printer> {
   return { pdf, close };
 }
 
+/** The file of a built site that an address names, as the protocol takes it. */
+async function answer(folder: string, site: string, url: string): Promise<object> {
+  const { origin, pathname } = new URL(url);
+  const base = new URL(site.replace(/\/*$/, '/'));
+  if (origin !== base.origin || !pathname.startsWith(base.pathname)) return { responseCode: 404 };
+  const name = decodeURIComponent(pathname.slice(base.pathname.length));
+  const path = resolve(folder, name === '' || name.endsWith('/') ? `${name}index.html` : name);
+  if (!path.startsWith(resolve(folder) + sep)) return { responseCode: 404 };
+  const bytes = await readFile(path).catch(() => null);
+  if (bytes === null) return { responseCode: 404 };
+  const responseHeaders = [{ name: 'Content-Type', value: mediaType(extname(path)) }];
+  return { responseCode: 200, responseHeaders, body: bytes.toString('base64') };
+}
+
 /** Messages end with a zero byte; an answer has the number of its question. */
 function talk(
   to: Writable,
   from: Readable,
   ended: Promise<void>,
-): { send: Send; waitFor: (method: string, session: string) => Promise<void> } {
+): {
+  send: Send;
+  waitFor: (method: string, session: string) => Promise<void>;
+  on: (method: string, session: string, hear: (params: Record<string, unknown>) => void) => void;
+} {
   interface Message {
+    params?: Record<string, unknown>;
     id?: number;
     method?: string;
     sessionId?: string;
@@ -134,7 +170,12 @@ function talk(
   const waitFor = async (method: string, session: string): Promise<void> => {
     await next((message) => message.method === method && message.sessionId === session);
   };
-  return { send, waitFor };
+  const on = (method: string, session: string, hear: (params: Record<string, unknown>) => void): void => {
+    waiting.add((message) => {
+      if (message.method === method && message.sessionId === session) hear(message.params ?? {});
+    });
+  };
+  return { send, waitFor, on };
 }
 
 /** The dates in a PDF set to a day, in as many bytes as before, so that no offset of it moves. */

@@ -99,3 +99,8 @@ function textOr(value: unknown, otherwise: string): string {
 function namesOf(people: unknown): string[] {
   return Array.isArray(people) ? people.filter((name) => typeof name === 'string') : [];
 }
+
+/** The printed sheet's file beside its page, by its paper. */
+export function pdfName(paper: 'letter' | 'a4'): string {
+  return `fact-sheet-${paper}.pdf`;
+}
