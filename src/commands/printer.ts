@@ -91,7 +91,7 @@ export async function startPrinter(browser: string, folder: string, site: string
     };
     const { data } = await send('Page.printToPDF', how, session);
     await send('Target.closeTarget', { targetId });
-    return dated(Buffer.from(String(data), 'base64'), day);
+    return alikeEachTime(Buffer.from(String(data), 'base64'), day);
   };
   const close = async (): Promise<void> => {
     child.kill();
@@ -178,12 +178,18 @@ function talk(
   return { send, waitFor, on };
 }
 
-/** The dates in a PDF set to a day, in as many bytes as before, so that no offset of it moves. */
-function dated(pdf: Buffer, day: string): Buffer {
+/**
+ * A PDF as every printing makes it: dated to a day, and with the names of its tags counted from 1, where the
+ * browser counts on from whatever it did before. No byte is added or taken away, so that no offset moves, and the
+ * names keep their order.
+ */
+function alikeEachTime(pdf: Buffer, day: string): Buffer {
   const text = pdf.toString('latin1');
   const written = `D:${day.replaceAll('-', '')}000000`;
-  const same = text.replaceAll(/\/(CreationDate|ModDate) ?\(D:\d{14}/g, (found) => {
-    return found.replace(/D:\d{14}$/, written);
-  });
+  const names = [...new Set(text.match(/\(node\d{8}\)/g))].sort();
+  const counted = new Map(names.map((name, index) => [name, `(node${String(index + 1).padStart(8, '0')})`]));
+  const same = text
+    .replaceAll(/\/(?:CreationDate|ModDate) ?\(D:\d{14}/g, (found) => found.replace(/D:\d{14}$/, written))
+    .replaceAll(/\(node\d{8}\)/g, (name) => counted.get(name) ?? name);
   return Buffer.from(same, 'latin1');
 }
