@@ -1,12 +1,6 @@
+import { today } from '../today.ts';
 import type { CheckAnswer, CheckRequest } from './check-worker.ts';
 import type { PageFile } from './page-files.ts';
-
-/** The grower's own day, by which a date lies in the future: year-month-day. */
-function today(): string {
-  const now = new Date();
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
 
 let worker: Worker | null = null;
 let isBusy = false;
@@ -28,7 +22,7 @@ function idleWorker(): Worker {
  */
 export function checkFiles(
   files: readonly PageFile[],
-  options: Pick<CheckRequest, 'cultivars' | 'withTrials'> = { cultivars: null, withTrials: false },
+  options: Pick<CheckRequest, 'withTrials' | 'table'> = { withTrials: false, table: 'no' },
 ): Promise<CheckAnswer> {
   const asked = idleWorker();
   return new Promise((done) => {
@@ -43,6 +37,6 @@ export function checkFiles(
       worker = null;
       finish({ fault: message });
     };
-    asked.postMessage({ files, today: today(), ...options } satisfies CheckRequest);
+    asked.postMessage({ files, today: today(), cultivars: null, ...options } satisfies CheckRequest);
   });
 }

@@ -33,8 +33,8 @@ async function checked(files: readonly PageFile[]): Promise<CheckAnswer> {
 }
 
 function show(answer: CheckAnswer): void {
-  if ('fault' in answer) {
-    told.textContent = `This could not be checked: ${answer.fault}.`;
+  if (!('outcome' in answer)) {
+    told.textContent = `This could not be checked: ${'fault' in answer ? answer.fault : 'a folder is needed'}.`;
     return;
   }
   ({ outcome } = answer);

@@ -7,6 +7,7 @@ import { problemsHtml, verdict } from '../check/outcome-html.ts';
 import type { GivenTrialWithFindings, Outcome } from '../check/outcome.ts';
 import type { PageFile } from '../check/page-files.ts';
 import { addOwnTrial, removeOwnTrial } from './own-trial.ts';
+import { askAboutTable, closeTableForm } from './table-form.ts';
 
 const part = (id: string): HTMLElement => document.getElementById(`own-trial-${id}`)!;
 
@@ -19,29 +20,39 @@ let asked = 0;
 
 async function take(gather: Promise<readonly PageFile[]>): Promise<void> {
   const mine = (asked += 1);
+  closeTableForm();
   told.textContent = 'Checking …';
   result.hidden = true;
   const answer = await gather
-    .then((files) => checkFiles(files, { cultivars: null, withTrials: true }))
+    .then(checked)
     .catch((error: unknown): CheckAnswer => ({ fault: String(error) }));
-  if (mine !== asked) return;
-  if ('fault' in answer) {
-    told.textContent = `This could not be checked: ${answer.fault}.`;
-    return;
+  if (mine !== asked || answer === null) return;
+  if ('fault' in answer) told.textContent = `This could not be checked: ${answer.fault}.`;
+  else if ('lacks' in answer) {
+    told.textContent = `The table alone cannot stand for a trial: ${answer.lacks.join('; ')}.`;
+  } else if ('outcome' in answer) {
+    const { outcome, trials, unused } = answer;
+    if (hasError(outcome.problems)) refuse(outcome);
+    else await addAll(outcome, trials, unused);
   }
-  const { outcome, trials } = answer;
-  if (hasError(outcome.problems)) refuse(outcome);
-  else await addAll(outcome, trials);
+}
+
+/** Checks the files; of a table alone what it does not say is asked first. Null where the reader leaves it. */
+async function checked(files: readonly PageFile[]): Promise<CheckAnswer | null> {
+  const answer = await checkFiles(files, { withTrials: true, table: 'ask' });
+  if (!('questions' in answer)) return answer;
+  told.textContent = 'The table was read. What it does not say is asked below.';
+  const answers = await askAboutTable(answer.questions);
+  if (answers === null) {
+    told.textContent = '';
+    return null;
+  }
+  return checkFiles(files, { withTrials: true, table: answers });
 }
 
 /** Shows what to mend first; the trial takes no part. */
 function refuse(outcome: Outcome): void {
-  const isTable =
-    outcome.names[0] === 'the-trial' && outcome.problems.some(({ rule }) => rule === 'not-a-trial');
-  const needed = isTable
-    ? ' A table of weights alone does not say what grew where: give trial.yaml and layout.csv with it.'
-    : '';
-  told.textContent = `It takes no part until it is mended.${needed}`;
+  told.textContent = 'It takes no part until it is mended.';
   showProblems(outcome);
   heading.focus();
 }
@@ -52,7 +63,11 @@ function showProblems(outcome: Outcome): void {
   result.hidden = false;
 }
 
-async function addAll(outcome: Outcome, trials: readonly GivenTrialWithFindings[]): Promise<void> {
+async function addAll(
+  outcome: Outcome,
+  trials: readonly GivenTrialWithFindings[],
+  unused: readonly string[],
+): Promise<void> {
   const sentences: string[] = [];
   for (const own of trials) {
     try {
@@ -65,6 +80,7 @@ async function addAll(outcome: Outcome, trials: readonly GivenTrialWithFindings[
       );
     }
   }
+  if (unused.length > 0) sentences.push(`Not read: the columns ${unused.join(', ')}.`);
   told.textContent = sentences.join(' ');
   // Warnings do not keep it out, but a reader should know of them.
   if (outcome.problems.length > 0) showProblems(outcome);
