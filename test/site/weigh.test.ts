@@ -1,5 +1,5 @@
 /** Weighing in, in the real browser: nothing that was entered is ever lost, and what comes out is what was typed. */
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unzipSync, zipSync } from 'fflate';
@@ -422,6 +422,49 @@ describe('The page', () => {
     await context.close();
   });
 
+  test('is kept anew when the site changes, and the old one let go of', async () => {
+    const changed = await mkdtemp(join(tmpdir(), 'tankside-changed-'));
+    await cp(dist, changed, { recursive: true });
+    const own = await serveSite(changed);
+    const { context, page } = await openPage(browser, own);
+    await page.goto(`${own.url}weigh/`);
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    const [html, worker] = [join(changed, 'weigh', 'index.html'), join(changed, 'weigh', 'offline.js')];
+    await writeFile(html, (await readFile(html, 'utf8')).replace('</h1>', ', changed</h1>'));
+    const version = '0123456789abcdef';
+    await writeFile(worker, (await readFile(worker, 'utf8')).replace(/(?<=ours \+ ")[0-9a-f]{16}/, version));
+    // With a network the page is the site's own at once, whatever is kept.
+    await page.reload();
+    expect(await page.locator('h1').textContent()).toBe('Weighing in, changed');
+    const isWaiting = () => navigator.serviceWorker.ready.then(({ waiting }) => waiting !== null);
+    await expect.poll(() => page.evaluate(isWaiting), { timeout: 20_000 }).toBe(true);
+    await page.close();
+    const next = await context.newPage();
+    await next.goto(`${own.url}weigh/`);
+    const names = () => next.evaluate(() => caches.keys());
+    await expect.poll(names, { timeout: 20_000 }).toEqual([`tankside-weigh /garden/weigh/ ${version}`]);
+    await context.setOffline(true);
+    await next.reload();
+    expect(await next.locator('h1').textContent()).toBe('Weighing in, changed');
+    await context.close();
+    await own.close();
+    await rm(changed, { recursive: true, force: true });
+  });
+
+  test('says so when the device keeps an entry no more', async () => {
+    const { context, page } = await begun();
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.add = () => {
+        throw new DOMException('the disk is full', 'QuotaExceededError');
+      };
+    });
+    await enter(page, '141');
+    await page.locator('#weigh-fault', { hasText: 'the disk is full' }).waitFor();
+    expect(await page.locator('#weigh-fault').getAttribute('role')).toBe('alert');
+    expect((await shown(page)).where).toBe('T1 · row 1 · column 2');
+    await context.close();
+  });
+
   test('can be installed: its manifest names it, where it begins, and an icon that is there', async () => {
     const manifest = JSON.parse(await readFile(join(dist, 'weigh', 'app.webmanifest'), 'utf8')) as {
       icons: { src: string }[];
@@ -434,6 +477,9 @@ describe('The page', () => {
     const { context, page } = await openPage(browser, server, { javaScript: false });
     await page.goto(`${server.url}weigh/`);
     expect(await page.locator('noscript').textContent()).toContain('On paper it works too');
+    expect(await page.locator('noscript a').getAttribute('href')).toBe(
+      `/garden/trials/${growingId}/weighing-sheet/`,
+    );
     expect(await page.locator('#view-weighing').isVisible()).toBe(false);
     await context.close();
   });
