@@ -1,0 +1,88 @@
+import { readFile, readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { builtSite, demo } from '../support/site.ts';
+import { type PdfStructure, pdfStructure } from '../support/pdf-structure.ts';
+
+const env = { TANKSIDE_PDF: '1' };
+let dist = '';
+let files: string[] = [];
+let printed = new Map<string, PdfStructure>();
+
+beforeAll(async () => {
+  ({ dist } = await builtSite(demo, { env }));
+  files = (await readdir(dist, { recursive: true })).filter((name) => name.endsWith('.pdf')).sort();
+  printed = new Map(
+    await Promise.all(
+      files.map(async (name) => [name, pdfStructure(await readFile(join(dist, name)))] as const),
+    ),
+  );
+}, 300_000);
+
+const each = (look: (structure: PdfStructure) => unknown): [string, unknown][] =>
+  files.map((name) => [name, look(printed.get(name)!)]);
+const all = (value: unknown): [string, unknown][] => files.map((name) => [name, value]);
+
+describe('The printed fact sheets of the demo', () => {
+  it('are there for every sheet on both papers', async () => {
+    const trials = await readdir(join(demo, 'trials'));
+    for (const id of trials)
+      for (const paper of ['letter', 'a4'])
+        expect(files).toContain(join('trials', id, 'fact-sheet', `fact-sheet-${paper}.pdf`));
+    expect(files.length).toBeGreaterThanOrEqual(2 * trials.length + 2);
+  });
+
+  it('have two to four pages', () => {
+    expect(each(({ pages }) => pages >= 2 && pages <= 4)).toEqual(all(true));
+  });
+
+  it('are tagged, with a title and a language', () => {
+    expect(each(({ marked }) => marked)).toEqual(all(true));
+    expect(each(({ title }) => (title ?? '').length > 10)).toEqual(all(true));
+    expect(each(({ language }) => language)).toEqual(all('en'));
+  });
+
+  it('have one first heading, and others below it', () => {
+    const count = ({ elements }: PdfStructure, type: string) =>
+      elements.filter((one) => one.type === type).length;
+    expect(each((one) => count(one, 'H1'))).toEqual(all(1));
+    expect(each((one) => count(one, 'H2') >= 4)).toEqual(all(true));
+  });
+
+  it('split no figure between pages, and describe each', () => {
+    const figures = [...printed.values()].flatMap(({ elements }) =>
+      elements.filter(({ type }) => type === 'Figure'),
+    );
+    expect(figures.length).toBeGreaterThan(files.length);
+    expect(figures.filter(({ pages }) => pages.size !== 1)).toEqual([]);
+    const described = [...printed.values()].map(({ elements }) =>
+      elements.filter(({ alt }) => (alt ?? '').length > 40),
+    );
+    expect(described.filter((some) => some.length === 0)).toEqual([]);
+  });
+
+  it('lead to the address of the site, and nowhere on this machine', () => {
+    const links = [...printed.values()].flatMap((one) => one.links);
+    expect(links.length).toBeGreaterThan(files.length);
+    expect(links.filter((to) => !to.startsWith('https://'))).toEqual([]);
+  });
+
+  it('are linked from their pages with their sizes', async () => {
+    const page = await readFile(
+      join(dist, 'trials', 'four-lettuces-2024', 'fact-sheet', 'index.html'),
+      'utf8',
+    );
+    expect(page).toMatch(
+      /<a[^>]*href="fact-sheet-letter\.pdf"[^>]*>PDF on US Letter, \d[\d.]*\s(?:kB|MB)<\/a>/,
+    );
+    expect(page).toMatch(/<a[^>]*href="fact-sheet-a4\.pdf"[^>]*>PDF on A4, \d[\d.]*\s(?:kB|MB)<\/a>/);
+  });
+
+  it('are alike to the byte in another build', async () => {
+    const again = await builtSite(demo, { env, copy: 'printed again' });
+    for (const name of files) {
+      const [first, second] = [await readFile(join(dist, name)), await readFile(join(again.dist, name))];
+      expect(first.equals(second), name).toBe(true);
+    }
+  }, 300_000);
+});
