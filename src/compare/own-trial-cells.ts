@@ -36,8 +36,10 @@ export function ownTrialCells(
   const identity = cultivarIdentity([{ trial: guest }], known);
   const cells = cellsOfTrial({ trial: guest, findings }, group.measure, identity);
   if (cells === null) return null;
-  const { origin: _origin, ...conditions } = cells.trial;
-  const part = { ...cells, trial: { ...conditions, season: `${conditions.season}, ${ownTrialWords}` } };
+  const conditions = { ...cells.trial, season: `${cells.trial.season}, ${ownTrialWords}` };
+  // It was dressed as a guest for its names alone.
+  delete conditions.origin;
+  const part = { ...cells, trial: conditions };
   return { part, names: new Map(part.cells.map(({ cultivar }) => [cultivar, identity.name(cultivar)])) };
 }
 

@@ -25,9 +25,9 @@ export function packedGroup(group: SeasonGroup, { name, synonyms, title }: Group
       const others = synonyms(id);
       return { id, name: name(id), ...(others.length === 0 ? {} : { synonyms: [...others] }) };
     }),
-    trials: parts.map(({ trial: { cultivars: _counted, ...trial }, cells, check, error }) => ({
+    trials: parts.map(({ trial, cells, check, error }) => ({
       title: title(trial.id),
-      ...trial,
+      ...without(trial, 'cultivars'),
       check,
       error,
       cells: {
@@ -46,7 +46,8 @@ export function unpackedGroup({ species, measure, unit, cultivars, trials }: Com
     species,
     measure,
     unit,
-    parts: trials.map(({ title: _title, check, error, cells: lists, ...trial }): TrialCells => {
+    parts: trials.map(({ check, error, cells: lists, ...titled }): TrialCells => {
+      const trial = without(titled, 'title');
       const ids = lists.cultivars.map((place) => cultivars[place]!.id);
       const ofCheck = check === null ? null : (lists.means[ids.indexOf(check)] ?? null);
       return {
@@ -64,4 +65,9 @@ export function unpackedGroup({ species, measure, unit, cultivars, trials }: Com
       };
     }),
   };
+}
+
+/** The same but for one key. */
+function without<Whole extends object, Key extends keyof Whole>(whole: Whole, key: Key): Omit<Whole, Key> {
+  return Object.fromEntries(Object.entries(whole).filter(([each]) => each !== key)) as Omit<Whole, Key>;
 }

@@ -7,7 +7,7 @@ const BLOCKS = 4;
 const PLANTS = 5;
 
 /** Numbers in [0, 1), always the same for the same seed: Marsaglia's xorshift on 32 bits (2003), 13-17-5. */
-function seeded(seed: number): () => number {
+export function seeded(seed: number): () => number {
   let state = (Math.imul(seed + 1, 0x9e3779b1) | 0) === 0 ? 1 : Math.imul(seed + 1, 0x9e3779b1) | 0;
   return () => {
     state ^= state << 13;
@@ -18,11 +18,11 @@ function seeded(seed: number): () => number {
 }
 
 /** About normal: the sum of twelve uniform numbers, less their mean, has a standard deviation of 1. */
-function aboutNormal(random: () => number): number {
+export function aboutNormal(random: () => number): number {
   return Array.from({ length: 12 }, random).reduce((sum, value) => sum + value, -6);
 }
 
-function shuffled<T>(values: readonly T[], random: () => number): T[] {
+export function shuffled<T>(values: readonly T[], random: () => number): T[] {
   const order = values.map((value) => ({ value, key: random() }));
   return order.sort((a, b) => a.key - b.key).map(({ value }) => value);
 }

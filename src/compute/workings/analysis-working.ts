@@ -64,7 +64,7 @@ function stepsOf(trial: Trial, inference: Inference): { name: string; formula: s
         ],
   );
   const [pair] = inference.differences;
-  if (pair && pair.estimate !== null && pair.se !== null && pair.upper !== null) {
+  if (pair && pair.estimate !== null && pair.se !== null && pair.se > 0 && pair.upper !== null) {
     const q = formatNumber((pair.upper - pair.estimate) / pair.se, 3);
     tests.push({
       name: say('Limits of a difference'),

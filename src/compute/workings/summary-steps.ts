@@ -38,7 +38,8 @@ export function summarySteps(
     );
   }
   const [lower, upper] = (ci95 ?? []) as number[];
-  if (se !== null && mean !== null && lower !== undefined && upper !== undefined) {
+  // Values all alike have no spread, and their interval no t.
+  if (se !== null && se > 0 && mean !== null && lower !== undefined && upper !== undefined) {
     const t = formatNumber((upper - mean) / se, 4);
     add(
       say('95% interval'),
