@@ -18,6 +18,8 @@ export interface ClaimWords {
   /** Words by which a sentence speaks of treatments without naming one. */
   comparing: readonly string[];
   check: readonly string[];
+  /** Places, cuts and seasons: where no treatment is spoken of, a claim is about these. */
+  elsewhere: readonly string[];
   /** Words before and behind which a weak word claims nothing: "at best", "better light". */
   notAfter: readonly string[];
   notBefore: readonly string[];

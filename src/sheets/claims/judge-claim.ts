@@ -29,7 +29,8 @@ export function judgeClaim(
 ): Answer {
   const sentence = whole.text;
   const named = levelsInSentence(whole, trial, cultivars, words);
-  if (claim.weak && named.length === 0 && !says(sentence, words.comparing)) return { kind: 'borne out' };
+  const comparing = named.length > 0 || says(sentence, words.comparing);
+  if (!comparing && (claim.weak || says(sentence, words.elsewhere))) return { kind: 'borne out' };
   const { measure, cut } = spokenOf(sentence, trial, findings, words);
   const judge = (a: NamedLike, b: NamedLike): Judged =>
     judgePair(findings, measure, cut, { [a.factor]: a.level }, { [b.factor]: b.level });

@@ -142,6 +142,8 @@ export const untested: readonly Judgement[] = [
   { text: 'What one tank did better than another may be chance.' },
   { text: 'Tip burn was worse near the wall.' },
   { text: 'The weather was better than the year before.' },
+  { text: 'The row by the wall gave less in every tank.' },
+  { text: 'Plants at the edge were heavier.' },
   { text: 'Russet Plover had the better colour.' },
   { text: 'Russet Plover outyielded the check.', claims: 'outyielded', says: 'did not test' },
   { text: 'Russet Plover gave a significantly larger crop.', claims: 'significantly' },
@@ -162,4 +164,32 @@ export const untested: readonly Judgement[] = [
     says: 'no puede decir',
   },
   { language: 'es', text: 'Este ensayo no permite distinguir si Russet Plover es mejor.' },
+];
+
+/** Of solution-strength-2026: half strength is told apart from full and from one and a half, which are not from one another. */
+export const strengths: readonly Judgement[] = [
+  { text: 'Full strength outyielded half strength.' },
+  { text: 'Full-strength solution was no better than one and a half times the strength.' },
+  { text: 'EC was higher in the stronger solution.' },
+  { text: 'At half strength we used 50% less salt, and half strength saves 15 g of salt in a tank of 30 L.' },
+  { text: 'Half strength did better than full strength.', claims: 'better', says: 'the reverse' },
+  { text: 'The 1.5 strength gave lower yields than full strength.', claims: 'lower yields' },
+];
+
+/** Of sweet-basil-2025, cut twice: alike over both cuts, and at the second Fen Linnet gave more. */
+export const cutTwice: readonly Judgement[] = [
+  { text: 'Gilt Siskin gave 129 g a plant over both cuts.' },
+  { text: 'At the second cut Fen Linnet outyielded Gilt Siskin.' },
+  { text: 'The first cut gave more than the second.' },
+  { text: 'Basil that is cut early gives better regrowth.' },
+  { text: 'At the second cut Gilt Siskin outyielded Fen Linnet.', claims: 'outyielded', says: 'the reverse' },
+  { text: 'Gilt Siskin was the better of the two.', claims: 'better' },
+];
+
+/** Of plants-per-pot-2024, whose pots were weighed whole, so that nothing is known of single plants. */
+export const potsWhole: readonly Judgement[] = [
+  { text: 'Pots with two plants gave more than pots with 1 plant.' },
+  { text: 'Each tray held 25 L and 6 pots, and we weighed to 1 g.' },
+  { text: 'Three plants a pot gave 138 g a pot.' },
+  { text: 'Three plants a pot gave 40 g a plant.', typed: ['40 g'] },
 ];

@@ -9,7 +9,7 @@ import { sheetPages } from '../../../src/publish/sheet-pages.ts';
 import { readFactSheet } from '../../../src/read/read-fact-sheet.ts';
 import { claimProblems } from '../../../src/sheets/claims/sheet-claims.ts';
 import { cultivarsOfDemo } from './demo-cultivars.ts';
-import { type Judgement, tested, untested } from './corpus.ts';
+import { cutTwice, type Judgement, potsWhole, strengths, tested, untested } from './corpus.ts';
 
 const trials = join(import.meta.dirname, '..', '..', '..', 'content', 'trials');
 const cultivars = await cultivarsOfDemo();
@@ -29,6 +29,9 @@ async function problemsIn(id: string): Promise<(judgement: Judgement) => Problem
 const judgements = [
   { id: 'autumn-lettuce-2025', corpus: tested },
   { id: 'four-lettuces-2024', corpus: untested },
+  { id: 'solution-strength-2026', corpus: strengths },
+  { id: 'sweet-basil-2025', corpus: cutTwice },
+  { id: 'plants-per-pot-2024', corpus: potsWhole },
 ];
 
 describe.each(judgements)('The claims of a sheet on $id', async ({ id, corpus }) => {
