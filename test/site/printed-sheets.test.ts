@@ -2,6 +2,7 @@ import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { builtSite, demo } from '../support/site.ts';
+import { launchBrowser, serveSite } from '../support/browser.ts';
 import { type PdfStructure, pdfStructure } from '../support/pdf-structure.ts';
 
 const env = { TANKSIDE_PDF: '1' };
@@ -59,6 +60,30 @@ describe('The printed fact sheets of the demo', () => {
       elements.filter(({ alt }) => (alt ?? '').length > 40),
     );
     expect(described.filter((some) => some.length === 0)).toEqual([]);
+  });
+
+  it('have a head on each page with the version of the data and the address, and colours of ink alone', async () => {
+    const server = await serveSite(dist);
+    const browser = await launchBrowser();
+    try {
+      const page = await browser.newPage();
+      await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+      await page.goto(`${server.url}trials/autumn-lettuce-2025/fact-sheet/`);
+      const head = page.locator('.running-head');
+      // What a browser repeats on every page is a table's head.
+      expect(await head.evaluate((element) => getComputedStyle(element).display)).toBe('table-header-group');
+      const words = await head.innerText();
+      expect(words).toContain('version 1.1.0 of the data');
+      expect(words).toContain('https://fernhollow.example.org/trials/autumn-lettuce-2025/fact-sheet/');
+      expect(await page.locator('.as-pdf').isVisible()).toBe(false);
+      const inks = await page.evaluate(() =>
+        ['body', 'h1', '.fact-sheet a'].map((name) => getComputedStyle(document.querySelector(name)!).color),
+      );
+      expect(inks).toEqual(inks.map(() => 'rgb(0, 0, 0)'));
+    } finally {
+      await browser.close();
+      await server.close();
+    }
   });
 
   it('lead to the address of the site, and nowhere on this machine', () => {
