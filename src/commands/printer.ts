@@ -25,6 +25,9 @@ export interface Printer {
   close(): Promise<void>;
 }
 
+/** Longer than any sheet takes to print. */
+const mostSeconds = 60;
+
 type Send = (method: string, params?: object, session?: string) => Promise<Record<string, unknown>>;
 
 /** Pictures that would load only when scrolled to are loaded at once, and typefaces waited for. */
@@ -66,7 +69,7 @@ export async function startPrinter(browser: string, folder: string, site: string
     });
   });
   const { send, waitFor, on } = talk(child.stdio[3] as Writable, child.stdio[4] as Readable, ended);
-  const pdf = async (url: string, paper: Paper, day: string): Promise<Buffer> => {
+  const print = async (url: string, paper: Paper, day: string): Promise<Buffer> => {
     const { targetId } = await send('Target.createTarget', { url: 'about:blank' });
     const { sessionId } = await send('Target.attachToTarget', { targetId, flatten: true });
     const session = String(sessionId);
@@ -92,6 +95,13 @@ export async function startPrinter(browser: string, folder: string, site: string
     const { data } = await send('Page.printToPDF', how, session);
     await send('Target.closeTarget', { targetId });
     return alikeEachTime(Buffer.from(String(data), 'base64'), day);
+  };
+  const pdf = async (url: string, paper: Paper, day: string): Promise<Buffer> => {
+    // A browser that hangs is ended, which ends the printing with a sentence.
+    const patience = setTimeout(() => child.kill(), mostSeconds * 1000);
+    return print(url, paper, day).finally(() => {
+      clearTimeout(patience);
+    });
   };
   const close = async (): Promise<void> => {
     child.kill();
