@@ -18,6 +18,8 @@ export interface SheetWriting {
   headings: readonly HeadingOnPage[];
   /** The units that the site shows first. */
   first: FirstUnits;
+  /** The whole address of a page of this site, for paper, on which nothing can be followed. */
+  whole?: (path: string) => string;
 }
 
 /** Running text as HTML; whatever its author wrote is text and never markup. */
@@ -38,10 +40,16 @@ function inlineHtml(node: SheetInline, writing: SheetWriting): string {
     case 'break':
       return '<br>';
     case 'link':
-      return `<a href="${escapeHtml(addressOf(node.to))}">${inlinesHtml(node.children, writing)}</a>`;
+      return `<a href="${escapeHtml(addressOf(node.to))}">${inlinesHtml(node.children, writing)}</a>${onPaper(node.to, writing)}`;
     case 'component':
       return componentHtml(node, writing, inlinesHtml(node.children, writing));
   }
+}
+
+/** Where a link within this site leads, printed behind it; the print style does so for others. */
+function onPaper(to: string, { whole }: SheetWriting): string {
+  if (whole === undefined || !to.startsWith('/')) return '';
+  return `<span class="printed"> (${escapeHtml(whole(to.slice(1)))})</span>`;
 }
 
 /** An address that begins with a slash is one of this site, wherever the site stands. */
