@@ -2,8 +2,9 @@ import { collector } from '../check/collect.ts';
 import { didYouMean } from '../check/nearest.ts';
 import sheetUnknownName from '../check/rules/sheet-unknown-name.ts';
 import { showText } from '../check/show-value.ts';
+import { computeFindings } from '../compute/findings.ts';
 import type { FactSheet } from '../model/fact-sheet.ts';
-import { inLanguage, languageOf } from '../model/language.ts';
+import { inLanguage, language as siteLanguage, languageOf } from '../model/language.ts';
 import type { Library } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
 import { madeOnce } from '../publish/made-once.ts';
@@ -34,10 +35,24 @@ export function resolveAll(
     sheetPages(library).map(({ sheet, own, language }) => {
       const trials = own === null ? sheet.trials.map(({ id }) => id) : [own.trial.id];
       const context = { sheet, library, own, trials, faulty, alone };
-      const resolved = inLanguage(languageOf(language), () => resolveSheet(context));
+      const resolved =
+        languageOf(language) === siteLanguage()
+          ? resolveSheet(context)
+          : inLanguage(languageOf(language), () =>
+              resolveSheet({ ...context, library: withFindingsAnew(library, trials) }),
+            );
       return [sheet, { ...resolved, problems: [...unknownTrials(context), ...resolved.problems] }];
     }),
   );
+}
+
+/** The reasons in findings are sentences of the site's language: these are in the one that is being written. */
+function withFindingsAnew(library: Library, trials: readonly string[]): Library {
+  const anew = library.trials.map(({ trial, findings }) => ({
+    trial,
+    findings: findings !== null && trials.includes(trial.id) ? computeFindings(trial) : findings,
+  }));
+  return { ...library, trials: anew };
 }
 
 /** Trials that a sheet names at its top and that the site does not have. */
