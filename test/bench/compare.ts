@@ -26,13 +26,13 @@ async function run({ quick }: { quick: boolean }): Promise<BenchResult> {
   try {
     const content = join(folder, 'content');
     await writeSeasonFolders(content, { ...size, seed: 1938 });
-    const env = { TANKSIDE_CONTENT: content, TANKSIDE_OUT: dist, TANKSIDE_PAGES_ONLY: '1' };
+    const env = { TANKSIDE_CONTENT: content, TANKSIDE_OUT: dist };
     await timedProcess([join(root, 'src', 'commands', 'tankside.ts'), 'build'], root, env);
     const server = await serveSite(dist);
     const { page } = await openPage(browser, server);
     let scripts = 0;
     page.on('response', (response) => {
-      if (response.url().endsWith('.js'))
+      if (response.status() === 200 && response.url().endsWith('.js'))
         void response.body().then((body) => (scripts += gzipSync(body).length));
     });
     await page.goto(`${server.url}404.html`);
