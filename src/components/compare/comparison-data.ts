@@ -4,7 +4,7 @@ import type { TrialCells } from '../../compare/season-cells.ts';
 import type { SeasonGroup } from '../../compare/season-groups.ts';
 import type { Comparison } from '../../model/generated/comparison.ts';
 import type { Cultivar } from '../../model/library.ts';
-import type { PageCrop } from './page-crops.ts';
+import type { PageCrop, PageMeasure } from './page-crops.ts';
 
 /** A trial of the reader's own in one comparison. */
 export interface OwnPart {
@@ -15,6 +15,8 @@ export interface OwnPart {
 
 /** What the page compares by one measure of a crop, the reader's own trials among it. */
 export interface PageComparison {
+  /** What it is headed by: the crop and the measure. */
+  heading: string;
   group: SeasonGroup;
   offered: Offered;
   name: (cultivar: string) => string;
@@ -33,6 +35,12 @@ export function comparisonData(crops: readonly PageCrop[]) {
   const made = new Map<string, PageComparison>();
   const own = new Map<string, Map<string, OwnPart>>();
   const key = (crop: string, measure: string) => `${crop} ${measure}`;
+
+  function offer(crop: string, measure: string): PageMeasure & { heading: string } {
+    const { name, measures } = crops.find(({ id }) => id === crop)!;
+    const found = measures.find((each) => each.measure === measure)!;
+    return { ...found, heading: `${name}, ${found.words}` };
+  }
 
   function published(crop: string, measure: string): Promise<Comparison> {
     const at = key(crop, measure);
@@ -53,7 +61,10 @@ export function comparisonData(crops: readonly PageCrop[]) {
     async load(crop: string, measure: string): Promise<PageComparison> {
       const at = key(crop, measure);
       const packed = await published(crop, measure);
-      const comparison = made.get(at) ?? pageComparison(packed, [...(own.get(at)?.values() ?? [])]);
+      const comparison = made.get(at) ?? {
+        heading: offer(crop, measure).heading,
+        ...pageComparison(packed, [...(own.get(at)?.values() ?? [])]),
+      };
       made.set(at, comparison);
       return comparison;
     },
@@ -69,7 +80,7 @@ export function comparisonData(crops: readonly PageCrop[]) {
   };
 }
 
-function pageComparison(packed: Comparison, own: readonly OwnPart[]): PageComparison {
+function pageComparison(packed: Comparison, own: readonly OwnPart[]): Omit<PageComparison, 'heading'> {
   const group = unpackedGroup(packed);
   const names = new Map(packed.cultivars.map(({ id, name }) => [id, name]));
   const titles = new Map(packed.trials.map(({ id, title }) => [id, title]));

@@ -15,6 +15,7 @@ let later: (() => string)[] = [];
 export function showComparison(choice: Choice, entry: Seasons | null, comparison: PageComparison): void {
   const section = showSection(choice.crop);
   later = [];
+  section.querySelector('h2')!.textContent = comparison.heading;
   const focused = document.activeElement;
   const place = focused instanceof HTMLElement && section.contains(focused) ? placeOf(focused) : null;
   const chosen = [...ownSentences(entry, comparison), ...choiceSentences(choice, entry, comparison.offered)];
