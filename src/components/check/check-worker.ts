@@ -43,7 +43,9 @@ async function answer({ files, today, cultivars, withTrials, table }: CheckReque
     const bytes = new Uint8Array(await files[0]!.file.arrayBuffer());
     if (table === 'ask') return questionsOf(readTableAlone(bytes));
     const checked = checkTable(bytes, table, today);
-    return 'faults' in checked ? { lacks: checked.faults } : found(checked.checked, withTrials, checked.unused);
+    return 'faults' in checked
+      ? { lacks: checked.faults }
+      : found(checked.checked, withTrials, checked.unused);
   }
   const given = files.map(({ path, file }) => ({
     path,
