@@ -4,6 +4,7 @@ import type { Seasons } from '../model/generated/seasons.ts';
 import type { TrialWithFindings } from '../model/library.ts';
 import { besideCheck } from './beside-check.ts';
 import type { TriedCultivar } from './tried-cultivars.ts';
+import { say } from '../model/say.ts';
 
 /** A cultivar as the list of cultivars shows it; the texts are also what the list is sorted by. */
 export interface ListedCultivar {
@@ -34,7 +35,10 @@ export function listedCultivars(
       name,
       crop: comparison?.crop ?? species ?? noNumber,
       trials: trials.length,
-      seasons: seasons.length < 2 ? (seasons[0] ?? 'not yet grown') : `${seasons[0]!} to ${seasons.at(-1)!}`,
+      seasons:
+        seasons.length < 2
+          ? (seasons[0] ?? say('not yet grown'))
+          : say('{from} to {to}', { from: seasons[0]!, to: seasons.at(-1)! }),
       seasonOrder: inOrder.length === 0 ? '' : orderOf(inOrder.at(-1)!),
       ...besideCheckInWords(comparison?.entry ?? null, cultivar),
     };
@@ -42,7 +46,7 @@ export function listedCultivars(
 }
 
 const seasonOf = ({ trial: { metadata } }: TrialWithFindings) =>
-  `${metadata.season.name} ${String(metadata.season.year)}`;
+  `${say(metadata.season.name)} ${String(metadata.season.year)}`;
 
 const orderOf = ({ trial: { metadata } }: TrialWithFindings) =>
   `${String(metadata.season.year)} ${metadata.dates?.cuts?.at(-1) ?? ''}`;
@@ -57,17 +61,17 @@ function besideCheckInWords(
   const beside = besideCheck(entry, cultivar);
   switch (beside.kind) {
     case 'the check':
-      return { besideCheck: 'the check', percent: 100 };
+      return { besideCheck: say('the check'), percent: 100 };
     case 'no check':
-      return { besideCheck: 'no check named', percent: -1 };
+      return { besideCheck: say('no check named'), percent: -1 };
     case 'not linked':
-      return { besideCheck: 'never stood beside it', percent: -1 };
+      return { besideCheck: say('never stood beside it'), percent: -1 };
     case 'not compared':
-      return { besideCheck: 'not compared', percent: -1 };
+      return { besideCheck: say('not compared'), percent: -1 };
     default: {
       const told = beside.kind === 'not told apart' ? 'not told apart' : beside.kind;
       const share = beside.percent === null ? '' : `${formatPercent(beside.percent, 0)}, `;
-      return { besideCheck: `${share}${told}`, percent: beside.percent ?? -1 };
+      return { besideCheck: `${share}${say(told)}`, percent: beside.percent ?? -1 };
     }
   }
 }

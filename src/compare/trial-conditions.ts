@@ -6,6 +6,7 @@ import type { Trial } from '../model/trial.ts';
 import { meanOf } from '../statistics/mean.ts';
 import { sum } from '../statistics/sum.ts';
 import { cultivarFactor } from './cultivar-identity.ts';
+import { say } from '../model/say.ts';
 
 type Conditions = Omit<Seasons['trials'][number], 'cultivars' | 'replicated' | 'adjusted_mean'>;
 
@@ -16,7 +17,7 @@ export function trialConditions(trial: Trial, findings: Findings): Conditions {
   const described = findings.treatments[0];
   return {
     id: trial.id,
-    season: `${metadata.season.name} ${metadata.season.year}`,
+    season: `${say(metadata.season.name)} ${metadata.season.year}`,
     setting: metadata.site.setting,
     days: described?.days_from_transplanting ?? described?.days_from_sowing ?? null,
     plants_per_pot: [...new Set(positions.map(({ plants }) => plants))].sort((a, b) => a - b).join(', '),

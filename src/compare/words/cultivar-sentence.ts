@@ -4,6 +4,8 @@ import { eachOf } from '../../compute/words/each-of-measure.ts';
 import { listed, type Words } from '../../compute/words/words.ts';
 import type { Seasons } from '../../model/generated/seasons.ts';
 import { besideCheck } from '../beside-check.ts';
+import { tell } from '../../compute/words/tell.ts';
+import { say } from '../../model/say.ts';
 
 /** How a cultivar did over its trials beside the check, or why it is compared with none; null where it has no mean. */
 export function cultivarSentence(
@@ -19,42 +21,75 @@ export function cultivarSentence(
   const seasons = entry.cells
     .filter((cell) => cell.cultivar === cultivar)
     .map(({ trial }) => entry.trials.find(({ id }) => id === trial)!.season);
-  const over = own.trials === 1 ? `In its one trial (${seasons[0]!})` : `Over ${String(own.trials)} trials`;
-  const gave: Words = [`${over} ${name(cultivar)} gave `, amount(own.mean), each];
+  const over =
+    own.trials === 1
+      ? say('In its one trial ({season})', { season: seasons[0]! })
+      : say('Over {count} trials', { count: own.trials });
+  const gave = tell('{over} {cultivar} gave {amount}', {
+    over,
+    cultivar: name(cultivar),
+    amount: [amount(own.mean), each],
+  });
   const set = entry.linked_sets.find((members) => members.includes(cultivar)) ?? [];
   if (set.length < 2) {
-    return [...gave, '. No other cultivar stood beside it in any trial, so it is compared with none.'];
+    return [
+      ...gave,
+      '. ',
+      say('No other cultivar stood beside it in any trial, so it is compared with none.'),
+    ];
   }
   const others = listed(set.filter((member) => member !== cultivar).map(name));
   const beside = besideCheck(entry, cultivar);
   switch (beside.kind) {
     case 'the check':
-      return [...gave, `. It is the check that ${others} ${set.length === 2 ? 'is' : 'are'} held against.`];
+      return [
+        ...gave,
+        '. ',
+        say(
+          set.length === 2
+            ? 'It is the check that {others} is held against.'
+            : 'It is the check that {others} are held against.',
+          { others },
+        ),
+      ];
     case 'no check':
-      return [...gave, `. Those trials name no check; it stood beside ${others}.`];
+      return [...gave, '. ', say('Those trials name no check; it stood beside {others}.', { others })];
     case 'not linked':
       return [
         ...gave,
-        `. No chain of shared trials links it with the check ${name(entry.check!)}; it stood beside ${others}.`,
+        '. ',
+        say('No chain of shared trials links it with the check {check}; it stood beside {others}.', {
+          check: name(entry.check!),
+          others,
+        }),
       ];
     case 'not compared':
       return [
         ...gave,
-        `. It is not compared with the check ${name(entry.check!)}: ${lowerFirst(entry.reason)}`,
+        '. ',
+        say('It is not compared with the check {check}: {reason}', {
+          check: name(entry.check!),
+          reason: lowerFirst(entry.reason),
+        }),
       ];
     default: {
       const { kind, estimate, lower, upper } = beside;
       const [near, far] = estimate < 0 ? [-upper, -lower] : [lower, upper];
-      const apart = kind === 'not told apart' ? ', not enough to tell them apart' : '';
-      return [
-        `${over} ${name(cultivar)} gave `,
-        amount(Math.abs(estimate)),
-        `${each} ${estimate < 0 ? 'less' : 'more'} than the check ${name(entry.check!)} (95% interval `,
-        amount(near),
-        ' to ',
-        amount(far),
-        `)${apart}.`,
-      ];
+      const values = {
+        over,
+        cultivar: name(cultivar),
+        amount: [amount(Math.abs(estimate)), each],
+        check: name(entry.check!),
+        near: amount(near),
+        far: amount(far),
+        apart: kind === 'not told apart' ? say(', not enough to tell them apart') : '',
+      };
+      return tell(
+        estimate < 0
+          ? '{over} {cultivar} gave {amount} less than the check {check} (95% interval {near} to {far}){apart}.'
+          : '{over} {cultivar} gave {amount} more than the check {check} (95% interval {near} to {far}){apart}.',
+        values,
+      );
     }
   }
 }

@@ -5,6 +5,8 @@ import { measureAcrossSeasons } from '../../compute/words/measure-across-seasons
 import type { Words } from '../../compute/words/words.ts';
 import type { Seasons } from '../../model/generated/seasons.ts';
 import { pairBetween } from '../pair-between.ts';
+import { tell } from '../../compute/words/tell.ts';
+import { say } from '../../model/say.ts';
 
 type Name = (cultivar: string) => string;
 
@@ -16,7 +18,7 @@ const alpha = 0.05;
  */
 export function seasonSentence(entry: Seasons, name: Name): Words {
   if (entry.verdict === 'not compared')
-    return [`No cultivars can be compared across seasons. ${entry.reason}`];
+    return [`${say('No cultivars can be compared across seasons.')} ${entry.reason}`];
   const set = setSpokenOf(entry);
   const [best, ...others] = entry.adjusted_means
     .filter(({ cultivar }) => set.includes(cultivar))
@@ -26,13 +28,13 @@ export function seasonSentence(entry: Seasons, name: Name): Words {
     const p = pairBetween(entry, best!.cultivar, cultivar)?.p_adjusted ?? null;
     return p !== null && p < alpha;
   });
-  return [
-    `${name(best!.cultivar)} gave the most ${measureAcrossSeasons(entry)}, `,
-    formatQuantity(best!.mean, entry.unit, digits),
-    ` over the trials, ${howFarTold(told, others, name)}`,
-    ...lead(entry, best!.cultivar, others, digits, name),
-    '.',
-  ];
+  return tell('{cultivar} gave the most {measure}, {amount} over the trials, {told}{lead}.', {
+    cultivar: name(best!.cultivar),
+    measure: measureAcrossSeasons(entry),
+    amount: formatQuantity(best!.mean, entry.unit, digits),
+    told: howFarTold(told, others, name),
+    lead: lead(entry, best!.cultivar, others, digits, name),
+  });
 }
 
 /** The largest linked set in which differences have an error: the one that the sentence is about. */
@@ -45,13 +47,17 @@ export function setSpokenOf(entry: Seasons): readonly string[] {
 
 function howFarTold(told: Seasons['adjusted_means'], others: Seasons['adjusted_means'], name: Name): string {
   const [only] = others;
-  const all = others.length === 1 ? name(only!.cultivar) : `any of the ${others.length} others`;
-  if (told.length === 0) return `but cannot be told apart from ${all}`;
+  const all =
+    others.length === 1 ? name(only!.cultivar) : say('any of the {count} others', { count: others.length });
+  if (told.length === 0) return say('but cannot be told apart from {all}', { all });
   if (told.length < others.length)
-    return `and can be told apart from ${told.length} of ${others.length} others`;
+    return say('and can be told apart from {told} of {count} others', {
+      told: told.length,
+      count: others.length,
+    });
   return others.length === 1
-    ? 'and can be told apart from it'
-    : `and can be told apart from all ${told.length} others`;
+    ? say('and can be told apart from it')
+    : say('and can be told apart from all {count} others', { count: told.length });
 }
 
 function lead(
@@ -65,13 +71,16 @@ function lead(
   const other = (check ?? others[0]!).cultivar;
   const pair = pairBetween(entry, best, other);
   if (pair === null || pair.lower === null || pair.upper === null) return [];
-  return [
-    `: it led ${check ? 'the check' : 'the next'}, ${name(other)}, by `,
-    formatQuantity(pair.estimate, entry.unit, digitsOfLead(pair.estimate, digits)),
-    ' (95% interval ',
-    formatRange(pair.lower, pair.upper, entry.unit, digits),
-    ')',
-  ];
+  return tell(
+    check
+      ? ': it led the check, {other}, by {amount} (95% interval {range})'
+      : ': it led the next, {other}, by {amount} (95% interval {range})',
+    {
+      other: name(other),
+      amount: formatQuantity(pair.estimate, entry.unit, digitsOfLead(pair.estimate, digits)),
+      range: formatRange(pair.lower, pair.upper, entry.unit, digits),
+    },
+  );
 }
 
 /** A lead that is there must not print as none: up to three digits more than the rest. */

@@ -2,14 +2,19 @@ import { listed } from '../../compute/words/words.ts';
 import type { Seasons } from '../../model/generated/seasons.ts';
 import { type EndOfLine, steadinessEnds } from '../steadiness-ends.ts';
 import { leastTrials } from '../steadiness.ts';
+import { say } from '../../model/say.ts';
 
 /** How steady the cultivars were in plain words, or why that cannot be judged: a sentence each. */
 export function steadinessSentences(entry: Seasons, name: (cultivar: string) => string): string[] {
   if (entry.stability.length === 0) {
     const several = entry.trials.filter(({ cultivars }) => cultivars > 1).length;
-    const there = ['there is none', 'there is one'][several] ?? `there are ${several}`;
+    const there =
+      [say('there is none'), say('there is one')][several] ?? say('there are {count}', { count: several });
     return [
-      `How steady a cultivar is cannot be judged: that takes at least ${leastTrials} trials in which the same cultivars met, and of trials with several cultivars ${there}.`,
+      say(
+        'How steady a cultivar is cannot be judged: that takes at least {least} trials in which the same cultivars met, and of trials with several cultivars {there}.',
+        { least: leastTrials, there },
+      ),
     ];
   }
   const judged = entry.stability.map(({ cultivar }) => ({
@@ -20,8 +25,10 @@ export function steadinessSentences(entry: Seasons, name: (cultivar: string) => 
   return [
     ...[...alike]
       .sort(([a], [b]) => order.indexOf(a) - order.indexOf(b))
-      .map(([did, cultivars]) => `${listed(cultivars.map(({ cultivar }) => cultivar))} ${did}.`),
-    'Better and worse are by each cultivar’s own 95% limits where its line meets the poorest and the best of its trials.',
+      .map(([did, cultivars]) => `${listed(cultivars.map(({ cultivar }) => cultivar))} ${say(did)}.`),
+    say(
+      'Better and worse are by each cultivar’s own 95% limits where its line meets the poorest and the best of its trials.',
+    ),
   ];
 }
 

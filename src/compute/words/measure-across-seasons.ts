@@ -1,4 +1,5 @@
 import type { Seasons } from '../../model/generated/seasons.ts';
+import { say } from '../../model/say.ts';
 
 const words: Readonly<Record<Seasons['measure'], string>> = {
   per_pot: 'per pot',
@@ -13,5 +14,5 @@ const words: Readonly<Record<Seasons['measure'], string>> = {
  */
 export function measureAcrossSeasons({ measure, trials }: Pick<Seasons, 'measure' | 'trials'>): string {
   const variables = [...new Set(trials.map(({ variable }) => variable.toLowerCase()))];
-  return `${variables.length === 1 ? variables[0]! : 'yield'} ${words[measure]}`;
+  return `${variables.length === 1 ? variables[0]! : say('yield')} ${say(words[measure])}`;
 }
