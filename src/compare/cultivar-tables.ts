@@ -6,6 +6,7 @@ import { noNumber, type PageTable } from '../compute/tables/page-table.ts';
 import { measureAcrossSeasons } from '../compute/words/measure-across-seasons.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import { trialsDiffer } from './trials-differ.ts';
+import { say } from '../model/say.ts';
 
 const percent = (value: number | null) =>
   value === null ? noNumber : formatPercent(value, 0).replace('%', '');
@@ -25,7 +26,7 @@ export function cultivarSeasonsTable(
       heading: title(id),
       cells: [
         trial.season,
-        trial.setting,
+        say(trial.setting),
         formatBare(mean, entry.unit, digits),
         se === null ? noNumber : formatBare(se, entry.unit, digits + 1),
         String(n),
@@ -34,9 +35,9 @@ export function cultivarSeasonsTable(
     };
   });
   const notes = [
-    'n counts replicates where the trial was tested, and plants or pots elsewhere.',
+    say('n counts replicates where the trial was tested, and plants or pots elsewhere.'),
     ...(cells.some(({ se }) => se === null)
-      ? ['A trial without a standard error did not replicate its cultivars, or grew one alone.']
+      ? [say('A trial without a standard error did not replicate its cultivars, or grew one alone.')]
       : []),
     ...trialsDiffer(
       entry.trials.filter(({ id }) => cells.some(({ trial }) => trial === id)),
@@ -44,15 +45,17 @@ export function cultivarSeasonsTable(
     ),
   ];
   return {
-    caption: `${measureAcrossSeasons(entry).replace(/^./, (letter) => letter.toUpperCase())}, trial by trial`,
+    caption: say('{measure}, trial by trial', {
+      measure: measureAcrossSeasons(entry).replace(/^./, (letter) => letter.toUpperCase()),
+    }),
     columns: [
-      { heading: 'Trial', numeric: false },
-      { heading: 'Season', numeric: false },
-      { heading: 'Setting', numeric: false },
-      { heading: 'Mean', unit, numeric: true },
-      { heading: 'Standard error', unit, numeric: true },
+      { heading: say('Trial'), numeric: false },
+      { heading: say('Season'), numeric: false },
+      { heading: say('Setting'), numeric: false },
+      { heading: say('Mean'), unit, numeric: true },
+      { heading: say('Standard error'), unit, numeric: true },
       { heading: 'n', numeric: true },
-      { heading: 'Of the check there', unit: '%', numeric: true },
+      { heading: say('Of the check there'), unit: '%', numeric: true },
     ],
     rows,
     notes,
@@ -67,14 +70,15 @@ export function randomTrialsTable(entry: Seasons, name: (cultivar: string) => st
   const fixed = new Map(entry.adjusted_means.map((mean) => [mean.cultivar, mean]));
   const error = (se: number | null) => (se === null ? noNumber : formatBare(se, entry.unit, digits + 1));
   return {
-    caption:
+    caption: say(
       'The trials as they were, and as a sample of trials that might have been (mixed model, REML): the standard errors of the second hold what differs between trials too',
+    ),
     columns: [
-      { heading: 'Cultivar', numeric: false },
-      { heading: 'These trials', unit, numeric: true },
-      { heading: 'Standard error', unit, numeric: true },
-      { heading: 'Trials as a sample', unit, numeric: true },
-      { heading: 'Standard error', unit, numeric: true },
+      { heading: say('Cultivar'), numeric: false },
+      { heading: say('These trials'), unit, numeric: true },
+      { heading: say('Standard error'), unit, numeric: true },
+      { heading: say('Trials as a sample'), unit, numeric: true },
+      { heading: say('Standard error'), unit, numeric: true },
     ],
     rows: entry.random_trials.map(({ cultivar, mean, se }) => ({
       heading: name(cultivar),

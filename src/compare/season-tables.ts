@@ -7,6 +7,7 @@ import { unitInBoth } from '../compute/format/unit-in-both.ts';
 import { bareP } from '../compute/tables/inference/bare-p.ts';
 import { noNumber, type PageTable, type TableColumn, type Text } from '../compute/tables/page-table.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
+import { say } from '../model/say.ts';
 
 /** The name of a cultivar as a reader sees it. */
 export type CultivarName = (id: string) => string;
@@ -23,7 +24,7 @@ function joined(parts: readonly (string | InBothUnits)[]): InBothUnits {
 
 function range(lower: number | null, upper: number | null, unit: string, digits: number): Text {
   if (lower === null || upper === null) return noNumber;
-  return joined([formatBare(lower, unit, digits), ' to ', formatBare(upper, unit, digits)]);
+  return joined([formatBare(lower, unit, digits), ` ${say('to')} `, formatBare(upper, unit, digits)]);
 }
 
 /** The adjusted means, best first within each linked set. */
@@ -35,16 +36,17 @@ export function adjustedMeansTable(entry: Seasons, name: CultivarName): PageTabl
     (a, b) => setOf(a.cultivar) - setOf(b.cultivar) || b.mean - a.mean,
   );
   return {
-    caption:
+    caption: say(
       'Adjusted means: what each cultivar would give on average over all trials of its linked set, each with its own 95% limits. Means of one set that share a letter are not told apart',
+    ),
     columns: [
-      { heading: 'Cultivar', numeric: false },
-      { heading: 'Trials', numeric: true },
-      { heading: 'Adjusted mean', unit: unitInBoth(unit), numeric: true },
-      { heading: '95% limits', unit: unitInBoth(unit), numeric: true },
-      { heading: 'Letters', numeric: false },
-      { heading: 'Of the check', unit: '%', numeric: true },
-      ...(entry.linked_sets.length > 1 ? [{ heading: 'Linked set', numeric: true }] : []),
+      { heading: say('Cultivar'), numeric: false },
+      { heading: say('Trials'), numeric: true },
+      { heading: say('Adjusted mean'), unit: unitInBoth(unit), numeric: true },
+      { heading: say('95% limits'), unit: unitInBoth(unit), numeric: true },
+      { heading: say('Letters'), numeric: false },
+      { heading: say('Of the check'), unit: '%', numeric: true },
+      ...(entry.linked_sets.length > 1 ? [{ heading: say('Linked set'), numeric: true }] : []),
     ],
     rows: rows.map((mean) => ({
       heading: name(mean.cultivar),
@@ -74,18 +76,20 @@ export function cellsTable(
   const rows = entry.adjusted_means.filter(({ cultivar }) => only.cultivars?.has(cultivar) ?? true);
   const part = [
     ...(rows.length < entry.adjusted_means.length
-      ? [`${String(rows.length)} of ${String(entry.adjusted_means.length)} cultivars`]
+      ? [say('{count} of {all} cultivars', { count: rows.length, all: entry.adjusted_means.length })]
       : []),
     ...(trials.length < entry.trials.length
-      ? [`the newest ${String(trials.length)} of ${String(entry.trials.length)} trials`]
+      ? [say('the newest {count} of {all} trials', { count: trials.length, all: entry.trials.length })]
       : []),
   ].join(', ');
   const digits = digitsAcrossSeasons(entry);
   const means = new Map(entry.cells.map(({ cultivar, trial, mean }) => [`${cultivar} ${trial}`, mean]));
   return {
-    caption: `The trials' own means${part === '' ? '' : ` (${part})`}; a dash where a cultivar was not grown`,
+    caption: say("The trials' own means{part}; a dash where a cultivar was not grown", {
+      part: part === '' ? '' : ` (${part})`,
+    }),
     columns: [
-      { heading: 'Cultivar', numeric: false },
+      { heading: say('Cultivar'), numeric: false },
       ...trials.map(({ id, replicated }) => ({
         heading: `${labels.get(id)!}${replicated ? '' : '*'}`,
         unit: unitInBoth(entry.unit),
@@ -101,7 +105,9 @@ export function cellsTable(
     })),
     notes: trials.some(({ replicated }) => !replicated)
       ? [
-          '* A trial whose cultivars were not replicated, or that grew one cultivar: it has no error of its own.',
+          say(
+            '* A trial whose cultivars were not replicated, or that grew one cultivar: it has no error of its own.',
+          ),
         ]
       : [],
   };
@@ -113,18 +119,19 @@ export function differencesTable(entry: Seasons, name: CultivarName): PageTable 
   if (known.length === 0) return null;
   const digits = digitsAcrossSeasons(entry);
   return {
-    caption:
+    caption: say(
       'Differences of adjusted means: the first less the second. The limits hold for all pairs of a linked set at once (Tukey–Kramer, 95%)',
+    ),
     columns: [
-      { heading: 'Pair', numeric: false },
-      { heading: 'Difference', unit: unitInBoth(entry.unit), numeric: true },
-      { heading: '95% limits', unit: unitInBoth(entry.unit), numeric: true },
-      { heading: 'Adjusted p', numeric: true },
+      { heading: say('Pair'), numeric: false },
+      { heading: say('Difference'), unit: unitInBoth(entry.unit), numeric: true },
+      { heading: say('95% limits'), unit: unitInBoth(entry.unit), numeric: true },
+      { heading: say('Adjusted p'), numeric: true },
     ],
     rows: [...known]
       .sort((a, b) => Math.abs(b.estimate) - Math.abs(a.estimate))
       .map((pair) => ({
-        heading: `${name(pair.a)} less ${name(pair.b)}`,
+        heading: say('{a} less {b}', { a: name(pair.a), b: name(pair.b) }),
         cells: [
           formatBare(pair.estimate, entry.unit, digits, { plus: true }),
           range(pair.lower, pair.upper, entry.unit, digits),
@@ -141,17 +148,18 @@ export function steadinessTable(entry: Seasons, name: CultivarName): PageTable |
   const number = (value: number | null, digits: number) =>
     value === null ? noNumber : formatNumber(value, digits);
   return {
-    caption:
+    caption: say(
       'Steadiness: a slope above 1 gains more than others where trials yield more; the less of the other numbers, the steadier',
+    ),
     columns: [
-      { heading: 'Cultivar', numeric: false },
-      { heading: 'Trials', numeric: true },
-      { heading: 'Slope', numeric: true },
-      { heading: 'Its standard error', numeric: true },
-      { heading: 'Deviation mean square', numeric: true },
-      { heading: 'Ecovalence', numeric: true },
-      { heading: 'Stability variance', numeric: true },
-      { heading: 'Better, worse than the check', numeric: true },
+      { heading: say('Cultivar'), numeric: false },
+      { heading: say('Trials'), numeric: true },
+      { heading: say('Slope'), numeric: true },
+      { heading: say('Its standard error'), numeric: true },
+      { heading: say('Deviation mean square'), numeric: true },
+      { heading: say('Ecovalence'), numeric: true },
+      { heading: say('Stability variance'), numeric: true },
+      { heading: say('Better, worse than the check'), numeric: true },
     ],
     rows: entry.stability.map((each) => ({
       heading: name(each.cultivar),
@@ -178,32 +186,36 @@ export function trialsTable(entry: Seasons, title: (trial: string) => string): P
   const several = new Set(trials.map(weighed)).size > 1;
   const averaged = trials.some(({ averaged_over: over }) => over !== '');
   const columns: readonly (TableColumn & { of: (trial: SeasonTrial) => string })[] = [
-    { heading: 'Season', numeric: false, of: ({ season }) => season },
-    { heading: 'Setting', numeric: false, of: ({ setting }) => setting },
+    { heading: say('Season'), numeric: false, of: ({ season }) => season },
+    { heading: say('Setting'), numeric: false, of: ({ setting }) => say(setting) },
     {
-      heading: 'Days',
+      heading: say('Days'),
       numeric: true,
       of: ({ days }) => (days === null ? noNumber : String(days)),
     },
-    { heading: 'Plants a pot', numeric: true, of: (trial) => trial.plants_per_pot },
-    { heading: 'Pots a m²', numeric: true, of: (trial) => number(trial.pots_per_m2) },
-    { heading: 'Strength', unit: 'mS/cm', numeric: true, of: ({ ec }) => number(ec) },
-    { heading: 'Cuts', numeric: true, of: ({ cuts }) => String(cuts) },
-    ...(several ? [{ heading: 'Weighed', numeric: false, of: weighed }] : []),
+    { heading: say('Plants a pot'), numeric: true, of: (trial) => trial.plants_per_pot },
+    { heading: say('Pots a m²'), numeric: true, of: (trial) => number(trial.pots_per_m2) },
+    { heading: say('Strength'), unit: 'mS/cm', numeric: true, of: ({ ec }) => number(ec) },
+    { heading: say('Cuts'), numeric: true, of: ({ cuts }) => String(cuts) },
+    ...(several ? [{ heading: say('Weighed'), numeric: false, of: weighed }] : []),
     ...(averaged
       ? [
           {
-            heading: 'Averaged over',
+            heading: say('Averaged over'),
             numeric: false,
             of: (trial: SeasonTrial) => trial.averaged_over || noNumber,
           },
         ]
       : []),
-    { heading: 'Replicated', numeric: false, of: ({ replicated }) => (replicated ? 'yes' : 'no') },
+    {
+      heading: say('Replicated'),
+      numeric: false,
+      of: ({ replicated }) => (replicated ? say('yes') : say('no')),
+    },
   ];
   return {
-    caption: 'The trials, and what differed between them',
-    columns: [{ heading: 'Trial', numeric: false }, ...columns.map(headed)],
+    caption: say('The trials, and what differed between them'),
+    columns: [{ heading: say('Trial'), numeric: false }, ...columns.map(headed)],
     rows: trials.map((trial) => ({ heading: title(trial.id), cells: columns.map(({ of }) => of(trial)) })),
     notes: entry.trials_differ,
   };

@@ -8,6 +8,7 @@ import type { FigureTable } from '../model/figure.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import type { CultivarRow } from './cultivar-rows.ts';
 import { headed } from './position-table.ts';
+import { say } from '../model/say.ts';
 
 /** The table twin of the cultivars' means: a row for each dot, then one for the adjusted mean. */
 export function cultivarMeansTable(
@@ -33,11 +34,11 @@ export function cultivarMeansTable(
   return {
     caption,
     columns: [
-      { heading: 'Cultivar', numeric: false },
-      { heading: 'Trial', numeric: false },
-      ...pair('Mean'),
-      ...pair('Lower 95% limit'),
-      ...pair('Upper 95% limit'),
+      { heading: say('Cultivar'), numeric: false },
+      { heading: say('Trial'), numeric: false },
+      ...pair(say('Mean')),
+      ...pair(say('Lower 95% limit')),
+      ...pair(say('Upper 95% limit')),
     ],
     rows: rows.flatMap(({ cultivar, adjusted, cells }) => [
       ...cells.map((cell) => [
@@ -49,7 +50,7 @@ export function cultivarMeansTable(
       ]),
       [
         name(cultivar),
-        'adjusted over its trials',
+        say('adjusted over its trials'),
         ...pairOf(formatBare(adjusted.mean, entry.unit, digits)),
         ...limits(adjusted.lower, adjusted.upper),
       ],

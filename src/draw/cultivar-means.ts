@@ -23,6 +23,7 @@ import { drawing, element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
 import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
 import { wrapText } from './wrap-text.ts';
+import { say, sayCount } from '../model/say.ts';
 
 /** How the cultivars are sorted, and what the figure's id begins with where a page holds several. */
 export interface CultivarMeansOptions {
@@ -96,9 +97,14 @@ export function drawCultivarMeans(
   }
   const id = figureId(options.id ?? '', 'cultivar-means');
   const what = measureAcrossSeasons(entry).replace(/^./, (letter) => letter.toUpperCase());
-  const which =
-    rows.length < all.length ? `${String(rows.length)} of ${String(all.length)} cultivars` : 'each cultivar';
-  const title = `${what}: ${which} in every trial, and ${rows.length < all.length ? 'their adjusted means' : 'its adjusted mean'}`;
+  const title =
+    rows.length < all.length
+      ? say('{measure}: {count} of {all} cultivars in every trial, and their adjusted means', {
+          measure: what,
+          count: rows.length,
+          all: all.length,
+        })
+      : say('{measure}: each cultivar in every trial, and its adjusted mean', { measure: what });
   const description = describe(rows, context);
   return {
     id,
@@ -131,16 +137,20 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
   const { adjusted, cells } = row;
   const printed = formatQuantity(adjusted.mean, entry.unit, digits);
   const room = narrow - textWidth(`${printed.metric} · ${printed.us ?? ''}`, 13, true) - 10;
-  const check = row.cultivar === entry.check ? ' (check)' : '';
+  const check = row.cultivar === entry.check ? ` (${say('check')})` : '';
   const heading = wrapText(name(row.cultivar) + check, room, 14, true);
   const after = top + 14 + (heading.length - 1) * 17;
   const interval =
     adjusted.lower === null ? null : { centre: adjusted.mean, lower: adjusted.lower, upper: adjusted.upper! };
   const facts = [
-    adjusted.trials === 1 ? 'in 1 trial' : `in ${String(adjusted.trials)} trials`,
+    sayCount(adjusted.trials, 'in {count} trial', 'in {count} trials'),
     ...(adjusted.letters === null || adjusted.letters === ''
       ? []
-      : [`${adjusted.letters.length === 1 ? 'letter' : 'letters'} ${adjusted.letters}`]),
+      : [
+          say(adjusted.letters.length === 1 ? 'letter {letters}' : 'letters {letters}', {
+            letters: adjusted.letters,
+          }),
+        ]),
   ].join(', ');
   const words = [
     ...heading.map((text, index) => label(text, { class: 'heading', x: 0, y: top + 14 + index * 17 })),
@@ -148,11 +158,16 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
     label(facts, { class: 'tick', x: 0, y: after + 17 }),
     interval === null
       ? ''
-      : quantityLabel('95% interval ', formatRange(interval.lower, interval.upper, entry.unit, digits), '', {
-          class: 'tick',
-          x: 0,
-          y: after + 33,
-        }),
+      : quantityLabel(
+          `${say('95% interval')} `,
+          formatRange(interval.lower, interval.upper, entry.unit, digits),
+          '',
+          {
+            class: 'tick',
+            x: 0,
+            y: after + 33,
+          },
+        ),
   ];
   const labelled = new Set(cellsToLabel(cells));
   const dots = cells.map((cell) => ({
@@ -210,13 +225,19 @@ function describe(rows: readonly CultivarRow[], { entry, name, digits, replicate
       ({ cultivar, adjusted }) =>
         `${name(cultivar)} ${formatQuantity(adjusted.mean, entry.unit, digits).metric}`,
     );
-  const more = rows.length > saidMeans ? ` and ${String(rows.length - saidMeans)} more` : '';
+  const more =
+    rows.length > saidMeans ? ` ${say('and {count} more', { count: rows.length - saidMeans })}` : '';
   const open = entry.trials.some(({ id }) => !replicated.has(id))
-    ? ' Open dots are of trials that had no error of their own.'
+    ? ` ${say('Open dots are of trials that had no error of their own.')}`
     : '';
-  const square = entry.trials.some(({ id }) => own.trials.has(id)) ? ` Squares are of ${own.words}.` : '';
-  const intervals = rows.some(({ adjusted }) => adjusted.lower !== null)
-    ? ' with its own 95% interval, which is no test of a difference'
+  const square = entry.trials.some(({ id }) => own.trials.has(id))
+    ? ` ${say('Squares are of {own}.', { own: own.words })}`
     : '';
-  return `Dots are the trials’ own means. The diamond is the cultivar’s mean adjusted for the trials it was in${intervals}. Adjusted means: ${said.join('; ')}${more}.${open}${square}`;
+  const marks = say(
+    rows.some(({ adjusted }) => adjusted.lower !== null)
+      ? 'Dots are the trials’ own means. The diamond is the cultivar’s mean adjusted for the trials it was in with its own 95% interval, which is no test of a difference.'
+      : 'Dots are the trials’ own means. The diamond is the cultivar’s mean adjusted for the trials it was in.',
+  );
+  const means = say('Adjusted means: {means}.', { means: said.join('; ') + more });
+  return `${marks} ${means}${open}${square}`;
 }

@@ -1,4 +1,5 @@
 import type { Seasons } from '../model/generated/seasons.ts';
+import { say } from '../model/say.ts';
 
 /** A cultivar of a comparison across seasons as a figure needs it. */
 export interface CultivarRow {
@@ -50,6 +51,6 @@ export function firstRows(
 /** The heading of a linked set in a figure: who is compared with whom. */
 export function setHeading(entry: Seasons, rows: readonly CultivarRow[], set: number): string {
   const count = rows.filter((row) => row.set === set).length;
-  const which = `Linked set ${String(set + 1)} of ${String(entry.linked_sets.length)}`;
-  return count > 1 ? which : `${which}: met no other cultivar`;
+  const which = say('Linked set {set} of {count}', { set: set + 1, count: entry.linked_sets.length });
+  return count > 1 ? which : say('{set}: met no other cultivar', { set: which });
 }

@@ -13,6 +13,7 @@ import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
 import { headed } from './position-table.ts';
 import { drawing, element, label } from './svg.ts';
 import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { say } from '../model/say.ts';
 
 /** One trial in which a cultivar stood beside the check. */
 interface Meeting {
@@ -41,12 +42,21 @@ export function drawCultivarSeasons(
   const check = name(entry.check);
   const id = figureId('cultivar-seasons');
   const what = measureAcrossSeasons(entry).replace(/^./, (letter) => letter.toUpperCase());
-  const title = `${what} of ${name(cultivar)} beside the check ${check}, trial by trial`;
-  const said = meetings.map(
-    ({ season, own, check: other }) =>
-      `${season}: ${formatQuantity(own, unit, digits).metric}, the check ${formatQuantity(other, unit, digits).metric}.`,
+  const title = say('{measure} of {cultivar} beside the check {check}, trial by trial', {
+    measure: what,
+    cultivar: name(cultivar),
+    check,
+  });
+  const said = meetings.map(({ season, own, check: other }) =>
+    say('{season}: {own}, the check {check}.', {
+      season,
+      own: formatQuantity(own, unit, digits).metric,
+      check: formatQuantity(other, unit, digits).metric,
+    }),
   );
-  const description = `The dot is ${name(cultivar)}, the triangle the check. ${said.join(' ')} A single trial’s difference is judged on that trial’s own page.`;
+  const marks = say('The dot is {cultivar}, the triangle the check.', { cultivar: name(cultivar) });
+  const judged = say('A single trial’s difference is judged on that trial’s own page.');
+  const description = `${marks} ${said.join(' ')} ${judged}`;
   const rows = meetings.map((meeting, index) =>
     drawRow(meeting, check, scale, 4 + index * rowHeight, { unit, digits }),
   );
@@ -73,7 +83,7 @@ function meetingsOf(entry: Seasons, cultivar: string): Meeting[] {
   return entry.trials.flatMap(({ id, replicated }) => {
     const [own, check] = [meanOf(cultivar, id), meanOf(entry.check!, id)];
     if (own === undefined || check === undefined) return [];
-    const season = `${seasons.get(id)!}${replicated ? '' : ' (not replicated)'}`;
+    const season = `${seasons.get(id)!}${replicated ? '' : ` (${say('not replicated')})`}`;
     return [{ season, own, check, percent: check > 0 ? (100 * own) / check : null }];
   });
 }
@@ -91,7 +101,7 @@ function drawRow(
   { unit, digits }: Printed,
 ): string {
   const mark = top + 54;
-  const share = percent === null ? '' : `, ${formatPercent(percent, 0)} of it`;
+  const share = percent === null ? '' : `, ${say('{percent} of it', { percent: formatPercent(percent, 0) })}`;
   return element(
     'g',
     { class: 'row' },
@@ -130,10 +140,10 @@ function meetingsTable(
   return {
     caption,
     columns: [
-      { heading: 'Trial', numeric: false },
+      { heading: say('Trial'), numeric: false },
       ...pair(name),
       ...pair(check),
-      { heading: 'Of the check (%)', numeric: true },
+      { heading: say('Of the check (%)'), numeric: true },
     ],
     rows: meetings.map(({ season, own, check: other, percent }) => [
       season,

@@ -10,6 +10,7 @@ import { sayRows } from './differences.ts';
 import { figureId } from './figure-id.ts';
 import { type IntervalRow, intervalRows } from './interval-rows.ts';
 import { intervalTable } from './interval-table.ts';
+import { say } from '../model/say.ts';
 
 /** More differences than this make a picture that nobody reads; the largest are drawn, and the title says so. */
 const mostDifferences = 45;
@@ -74,20 +75,33 @@ export function drawSeasonDifferences(
       estimate: formatQuantity(centre, unit, digits, { plus: true }),
       limits: formatRange(lower, upper, unit, digits, { plus: true }),
       aside: formatP(p),
-      section: begins ? `Linked set ${String(set + 1)} of ${String(entry.linked_sets.length)}` : null,
+      section: begins
+        ? say('Linked set {set} of {count}', { set: set + 1, count: entry.linked_sets.length })
+        : null,
     };
   });
   const id = figureId(options.id ?? '', 'season-differences');
-  const part =
-    rows.length < known.length ? `the ${String(rows.length)} largest of ${String(known.length)} ` : '';
-  const words = `${part}differences ${against === null ? '' : `from ${name(against)} `}in ${measureAcrossSeasons(entry)} over the trials, with 95% intervals`;
+  const differences =
+    against === null ? say('differences') : say('differences from {cultivar}', { cultivar: name(against) });
+  const shown =
+    rows.length < known.length
+      ? say('the {drawn} largest of {all} {differences}', {
+          drawn: rows.length,
+          all: known.length,
+          differences,
+        })
+      : differences;
+  const words = say('{differences} in {measure} over the trials, with 95% intervals', {
+    differences: shown,
+    measure: measureAcrossSeasons(entry),
+  });
   const title = words.replace(/^./, (letter) => letter.toUpperCase());
-  const description = `${sayRows(rows)} An interval that crosses the line at zero allows for no difference.`;
+  const description = `${sayRows(rows)} ${say('An interval that crosses the line at zero allows for no difference.')}`;
   return {
     id,
     title,
     description,
     svg: intervalRows({ id, title, description, kind: 'differences' }, rows, unit),
-    table: intervalTable(title, 'Difference', rows, unit, digits),
+    table: intervalTable(title, say('Difference'), rows, unit, digits),
   };
 }

@@ -8,6 +8,7 @@ import type { Seasons } from '../model/generated/seasons.ts';
 import { figureId } from './figure-id.ts';
 import { headed } from './position-table.ts';
 import { scatter } from './scatter.ts';
+import { say } from '../model/say.ts';
 
 /** More plots than this nobody compares; those of the cultivars that depart furthest are drawn. */
 export const mostPlots = 12;
@@ -47,13 +48,19 @@ function drawOne(
 ): Figure {
   const points = pointsOf(entry, cultivar);
   const id = figureId(prefix, 'steadiness', cultivar);
-  const title = `${name} in poor and good trials`;
+  const title = say('{cultivar} in poor and good trials', { cultivar: name });
   const line = slope === null ? null : lineThrough(points, slope);
   const said =
     slope === null
-      ? 'The trials do not differ, so there is no line.'
-      : `The line has a slope of ${formatNumber(slope - 1, 2, { plus: true })}: level is as the others, rising gains more than they do where trials yield more.`;
-  const description = `A dot for each of ${String(points.length)} trials: its adjusted mean along the foot, and how far ${name} stood above or below it. ${said}`;
+      ? say('The trials do not differ, so there is no line.')
+      : say(
+          'The line has a slope of {slope}: level is as the others, rising gains more than they do where trials yield more.',
+          { slope: formatNumber(slope - 1, 2, { plus: true }) },
+        );
+  const description = `${say(
+    'A dot for each of {count} trials: its adjusted mean along the foot, and how far {cultivar} stood above or below it.',
+    { count: points.length, cultivar: name },
+  )} ${said}`;
   return {
     id,
     title,
@@ -63,9 +70,9 @@ function drawOne(
       {
         points,
         xUnit: entry.unit,
-        xLabel: 'Adjusted mean of the trial',
+        xLabel: say('Adjusted mean of the trial'),
         yUnit: entry.unit,
-        yLabel: 'Above or below it',
+        yLabel: say('Above or below it'),
         line,
       },
     ),
@@ -103,9 +110,9 @@ function tableOf(caption: string, entry: Seasons, points: readonly Point[]): Fig
   return {
     caption,
     columns: [
-      { heading: 'Trial', numeric: false },
-      numeric('Its adjusted mean'),
-      numeric('Above or below it'),
+      { heading: say('Trial'), numeric: false },
+      numeric(say('Its adjusted mean')),
+      numeric(say('Above or below it')),
     ],
     rows: [...points]
       .sort((a, b) => a.x - b.x)

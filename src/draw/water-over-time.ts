@@ -9,6 +9,7 @@ import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { element, drawing, label } from './svg.ts';
 import { monthStarts } from './day-scale.ts';
 import { type Line, linePanel, lineStyle, panelHeight } from './readings-panels.ts';
+import { say } from '../model/say.ts';
 
 const id = 'water-over-time';
 
@@ -34,10 +35,14 @@ export function drawWaterOverTime(trial: Trial, options: FigureOptions = {}): Fi
     [...lines.flatMap(({ points }) => points.map(({ date }) => date)), ...cutsOf(trial)],
     [7, 84],
   );
-  const title = 'Water used, from the first reading on';
+  const title = say('Water used, from the first reading on');
   const said = lines.map(({ container, points }) => {
     const used = formatQuantity(points.at(-1)!.value, 'L', digits).metric;
-    return `${container} ${used} by ${formatDate(points.at(-1)!.date, language)}`;
+    return say('{container} {used} by {date}', {
+      container,
+      used,
+      date: formatDate(points.at(-1)!.date, language),
+    });
   });
   const description = `${said.join('; ')}.`;
   const foot = panelHeight(lines.length) + 2;
@@ -59,16 +64,16 @@ export function drawWaterOverTime(trial: Trial, options: FigureOptions = {}): Fi
       { id, title, description, kind: id },
       { height: foot + 18 },
       ...cutLines(trial, scale, 30, foot - 10, foot - 16),
-      linePanel(lines, 'water', 'water used (L)', scale, 0),
+      linePanel(lines, 'water', say('water used (L)'), scale, 0),
       ...months,
     ),
     table: {
       caption: title,
       columns: [
-        { heading: 'Container', numeric: false },
-        { heading: 'Day', numeric: false },
-        { heading: 'Used so far (L)', numeric: true },
-        { heading: 'Used so far (US gal)', numeric: true },
+        { heading: say('Container'), numeric: false },
+        { heading: say('Day'), numeric: false },
+        { heading: say('Used so far (L)'), numeric: true },
+        { heading: say('Used so far (US gal)'), numeric: true },
       ],
       rows: lines.flatMap(({ container, points }) =>
         points.map(({ date, value }) => {
