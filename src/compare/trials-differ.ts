@@ -1,5 +1,6 @@
 import type { Seasons } from '../model/generated/seasons.ts';
 import type { TrialCells } from './season-cells.ts';
+import { say, sayCount } from '../model/say.ts';
 
 type SeasonTrial = TrialCells['trial'];
 
@@ -12,18 +13,32 @@ export function trialsDiffer(trials: readonly SeasonTrial[], measure: Seasons['m
   const sentences: string[] = [];
   const crowding = distinct(({ plants_per_pot: plants }) => plants);
   if (crowding.length > 1 || crowding.some((plants) => plants.includes(','))) {
-    const each = measure === 'per_pot' ? ', and a pot of several plants gives more than a pot of one' : '';
-    sentences.push(`Plants in a pot were not the same in all trials (${crowding.join('; ')})${each}.`);
+    sentences.push(
+      say(
+        measure === 'per_pot'
+          ? 'Plants in a pot were not the same in all trials ({plants}), and a pot of several plants gives more than a pot of one.'
+          : 'Plants in a pot were not the same in all trials ({plants}).',
+        { plants: crowding.join('; ') },
+      ),
+    );
   }
   const cuts = distinct((trial) => String(trial.cuts));
   if (cuts.length > 1)
-    sentences.push(`Some trials were cut more often than others (${cuts.join(', ')} cuts).`);
+    sentences.push(
+      say('Some trials were cut more often than others ({cuts} cuts).', { cuts: cuts.join(', ') }),
+    );
   const variables = distinct(({ variable }) => variable.toLowerCase());
-  if (variables.length > 1) sentences.push(`Not all trials weighed the same: ${variables.join('; ')}.`);
+  if (variables.length > 1)
+    sentences.push(say('Not all trials weighed the same: {variables}.', { variables: variables.join('; ') }));
   const settings = distinct(({ setting }) => setting);
-  if (settings.length > 1) sentences.push(`The trials stood in different places: ${settings.join(', ')}.`);
+  if (settings.length > 1)
+    sentences.push(
+      say('The trials stood in different places: {settings}.', {
+        settings: settings.map((setting) => say(setting)).join(', '),
+      }),
+    );
   for (const { season, averaged_over: over } of trials) {
-    if (over !== '') sentences.push(`The means of ${season} are averaged over ${over}.`);
+    if (over !== '') sentences.push(say('The means of {season} are averaged over {over}.', { season, over }));
   }
   const origins = Map.groupBy(
     trials.flatMap(({ origin }) => origin ?? []),
@@ -31,7 +46,12 @@ export function trialsDiffer(trials: readonly SeasonTrial[], measure: Seasons['m
   );
   for (const [title, { length }] of origins) {
     sentences.push(
-      `${length} of the trials ${length === 1 ? 'was' : 'were'} gathered from another site, ${title}: other hands, scales and water.`,
+      sayCount(
+        length,
+        '{count} of the trials was gathered from another site, {title}: other hands, scales and water.',
+        '{count} of the trials were gathered from another site, {title}: other hands, scales and water.',
+        { title },
+      ),
     );
   }
   return sentences;
