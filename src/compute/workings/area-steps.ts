@@ -8,13 +8,17 @@ export function areaSteps(description: TreatmentDescription): { name: string; fo
   const { kg_per_m2: yieldByArea, g_per_m2_day: byDay, per_pot: pots } = description;
   if (yieldByArea === null || !pots || pots.mean === null) return [];
   const kilograms = (pots.mean * pots.n) / 1000;
-  const area = kilograms / yieldByArea;
+  // Of nothing harvested the area cannot be told back, and need not be.
+  const division =
+    yieldByArea > 0
+      ? `${formatNumber(kilograms, 3)}\u00a0kg ÷ ${formatNumber(kilograms / yieldByArea, 4)}\u00a0m² = `
+      : '';
   const steps = [
     {
       name: say('Yield'),
       formula:
         `${say('weight of the pots ÷ their part of the cover')} = ` +
-        `${formatNumber(kilograms, 3)}\u00a0kg ÷ ${formatNumber(area, 4)}\u00a0m² = ${formatNumber(yieldByArea, 2)}\u00a0kg/m²`,
+        `${division}${formatNumber(yieldByArea, 2)}\u00a0kg/m²`,
     },
   ];
   const days = description.days_from_transplanting ?? description.days_from_sowing;
