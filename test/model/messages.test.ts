@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import { formatDate, formatShortDate } from '../../src/compute/format/format-date.ts';
@@ -23,6 +24,29 @@ describe('The message file', () => {
   it.each(others)('has every message of the source in %s', (other) => {
     const missing = said.filter(({ text }) => (known.get(text)?.[other] ?? '') === '');
     expect(missing).toEqual([]);
+  });
+
+  it('has no message that nothing says', () => {
+    const folder = join(import.meta.dirname, '..', '..', 'src');
+    const source = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((name) => /\.(ts|astro|json|yaml)$/.test(name) && !name.endsWith('messages.json'))
+      .map((name) => readFileSync(join(folder, name), 'utf8'))
+      .join('\n')
+      // A long text may be put together of several.
+      .replace(/['`] \+\s+['`]/g, '')
+      .replaceAll('\\u00a0', '\u00a0');
+    // Of a text with a value set into it, as in between ${units}, the rest is looked for.
+    const composed = [...source.matchAll(/`([^`\n]*[a-z]{4}[^`\n]*)`/g)]
+      .filter(([, text]) => text!.includes('${'))
+      .map(([, text]) =>
+        text!.split(/\$\{[^}]*\}/).map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')),
+      )
+      .map((parts) => new RegExp(`^${parts.join('[\\w ,.-]+')}$`));
+    const written = (text: string) => [text, text.replaceAll("'", "\\'"), text.replaceAll('"', '\\"')];
+    const unused = [...known.keys()]
+      .filter((text) => !written(text).some((each) => source.includes(each)))
+      .filter((text) => !composed.some((each) => each.test(text)));
+    expect(unused).toEqual([]);
   });
 
   it.each(others)('names the same values in %s as in English', (other) => {
