@@ -2,6 +2,7 @@ import { seasonNames } from '../../compute/format/season-names.ts';
 import { listed } from '../../compute/words/words.ts';
 import type { Seasons } from '../../model/generated/seasons.ts';
 import { setSpokenOf } from './season-sentence.ts';
+import { say, sayCount } from '../../model/say.ts';
 
 /** So many seasons are named; of more, the first and the last. */
 const named = 6;
@@ -18,16 +19,23 @@ export function restsOnTrials(entry: Seasons, name: (cultivar: string) => string
   const names = seasonNames(entry.trials);
   const which =
     shared.length > named
-      ? `${shared[0]!.season} to ${shared.at(-1)!.season}`
+      ? say('{from} to {to}', { from: shared[0]!.season, to: shared.at(-1)!.season })
       : listed(shared.map(({ id }) => names.get(id)!));
   const further =
     alone.length === 0
       ? []
       : [
-          `${alone.length === 1 ? 'One further trial' : `${alone.length} further trials`} grew one of these cultivars alone and cannot tell any two apart.`,
+          sayCount(
+            alone.length,
+            'One further trial grew one of these cultivars alone and cannot tell any two apart.',
+            '{count} further trials grew one of these cultivars alone and cannot tell any two apart.',
+          ),
         ];
   return [
-    `This rests on ${shared.length} trials that had several of these cultivars (${which})${unreplicated(shared)}. The trial is the replicate.`,
+    say(
+      'This rests on {count} trials that had several of these cultivars ({which}){unreplicated}. The trial is the replicate.',
+      { count: shared.length, which, unreplicated: unreplicated(shared) },
+    ),
     ...further,
     ...refusals(entry, set, name),
   ];
@@ -36,15 +44,19 @@ export function restsOnTrials(entry: Seasons, name: (cultivar: string) => string
 function unreplicated(trials: Seasons['trials']): string {
   const count = trials.filter(({ replicated }) => !replicated).length;
   if (count === 0) return '';
-  if (count === trials.length) return '; none of them was replicated';
-  return `; ${count === 1 ? 'one of them was' : `${count} of them were`} not replicated`;
+  if (count === trials.length) return say('; none of them was replicated');
+  return sayCount(count, '; one of them was not replicated', '; {count} of them were not replicated');
 }
 
 function refusals(entry: Seasons, set: readonly string[], name: (cultivar: string) => string): string[] {
   const others = entry.linked_sets.filter((each) => !each.some((cultivar) => set.includes(cultivar)));
   return others.map((each) =>
     each.length === 1
-      ? `${name(each[0]!)} met no other cultivar in any trial and is compared with none.`
-      : `${listed(each.map(name))} met one another but none of the others, and are compared among themselves alone.`,
+      ? say('{cultivar} met no other cultivar in any trial and is compared with none.', {
+          cultivar: name(each[0]!),
+        })
+      : say('{cultivars} met one another but none of the others, and are compared among themselves alone.', {
+          cultivars: listed(each.map(name)),
+        }),
   );
 }
