@@ -44,7 +44,7 @@ export interface ShownComparison {
 
 /** More means than this cannot be looked over: then so many rows, trials and plots are shown at first. */
 const mostCells = 1000;
-const first = { rows: 12, newest: 12, pairs: 12, plots: 4 } as const;
+const first = { rows: 8, newest: 12, pairs: 8, plots: 3 } as const;
 /** A longer table of trials is folded away. */
 const mostTrials = 24;
 

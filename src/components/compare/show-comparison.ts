@@ -16,6 +16,7 @@ export function showComparison(choice: Choice, entry: Seasons | null, comparison
   const section = showSection(choice.crop);
   later = [];
   section.querySelector('h2')!.textContent = comparison.heading;
+  section.classList.toggle('large', entry !== null && isLarge(entry));
   const focused = document.activeElement;
   const place = focused instanceof HTMLElement && section.contains(focused) ? placeOf(focused) : null;
   const chosen = [...ownSentences(entry, comparison), ...choiceSentences(choice, entry, comparison.offered)];
