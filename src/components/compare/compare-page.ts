@@ -3,6 +3,7 @@ import { fromAddress, toAddress } from '../../compare/choice/address-of-choice.t
 import { type Choice, wholeChoice } from '../../compare/choice/choice.ts';
 import { compareChosen } from '../../compare/choice/compare-chosen.ts';
 import { fittedChoice } from '../../compare/choice/fitted-choice.ts';
+import { language } from '../../model/language.ts';
 import { announcement } from '../../compare/words/choice-sentences.ts';
 import type { Seasons } from '../../model/generated/seasons.ts';
 import { choicesHtml } from './choices-html.ts';
@@ -15,6 +16,8 @@ import { readChoices } from './read-choices.ts';
 import { showComparison, showSection } from './show-comparison.ts';
 import { keepTable } from './table-files.ts';
 
+// A comparison drawn anew is in the page's language, as the published one is.
+if (language() !== 'en') await import('../../model/messages.ts');
 const form = document.querySelector<HTMLFormElement>('#choose');
 if (form) run(form);
 
