@@ -54,7 +54,7 @@ export function checkGathered(
         reportGatheredCultivarAlike(report, trial, known);
         trials.push(trial);
       }
-      problems.push(...found);
+      for (const problem of found) problems.push(problem);
     }
   }
   problems.sort(compareProblems);

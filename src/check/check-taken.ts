@@ -55,14 +55,15 @@ export function checkTaken(
   const checked = folders.trials.map(({ name, files: own }) =>
     checkTrial(name ?? unnamed, own, { cultivars, today, prefix }),
   );
-  problems.push(...checked.flatMap((one) => one.problems));
+  // One at a time: a long file may have more problems than a call may have arguments.
+  for (const problem of checked.flatMap((one) => one.problems)) problems.push(problem);
   const sound = checked.flatMap(({ trial }) => (trial === null ? [] : [trial]));
   const across =
     folders.kind === 'trial'
       ? { trials: sound, problems: [] }
       : checkAcrossTrials(sound, cultivars ?? [], prefix);
   const sheets = checkFactSheets(folders.sheets);
-  problems.push(...across.problems, ...sheets.problems);
+  for (const problem of [...across.problems, ...sheets.problems]) problems.push(problem);
   problems.sort(compareProblems);
   return {
     kind: folders.kind,

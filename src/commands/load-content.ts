@@ -59,17 +59,18 @@ export async function loadContent(
   for (const [index, id] of ids.entries()) {
     const files = ((await folders.next()) as IteratorYieldResult<FolderFiles>).value;
     const checked = checkTrial(id, files, { ...context, prefix: 'trials/' });
-    problems.push(...checked.problems);
+    // One at a time: a long file may have more problems than a call may have arguments.
+    for (const problem of checked.problems) problems.push(problem);
     if (checked.trial) trials.push(checked.trial);
     progress.done(index + 1, ids.length);
   }
   progress.end();
   const across = checkAcrossTrials(trials, cultivars.value ?? [], 'trials/');
-  problems.push(...across.problems);
+  for (const problem of across.problems) problems.push(problem);
   const gathered = await loadGathered(content, site.value, across.trials, cultivars.value ?? []);
-  problems.push(...gathered.problems);
+  for (const problem of gathered.problems) problems.push(problem);
   const sheets = checkFactSheets(await readSheetsFolder(content));
-  problems.push(...sheets.problems);
+  for (const problem of sheets.problems) problems.push(problem);
   const checked: CheckedContent = {
     site: site.value,
     cultivars: cultivars.value ?? [],

@@ -1,3 +1,6 @@
+import { cp, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Problem } from '../../src/model/problem.ts';
 import { annotation } from '../../src/commands/annotation.ts';
@@ -21,6 +24,21 @@ describe('check', () => {
       /^factsheet\.mdx:1:22 {2}error {2}sheet-no-value {2}.+\nfactsheet\.mdx:3:1 {2}error {2}sheet-no-value {2}.+\n2 errors,/,
     );
   });
+
+  test('tells of more problems than a call may have arguments', async () => {
+    const folder = await mkdtemp(join(tmpdir(), 'tankside-check-'));
+    try {
+      await cp('content', folder, { recursive: true });
+      const rows = 'T1,1,1,12O,\n'.repeat(200_000);
+      const harvest = join(folder, 'trials', 'four-lettuces-2024', 'harvest.csv');
+      await writeFile(harvest, `container,row,column,fresh_weight,remark\n${rows}`);
+      const { code, stdout, stderr } = await runCommand(['check', folder]);
+      expect(code, stderr).toBe(1);
+      expect(stdout.match(/ {2}weight-not-a-number {2}/g)).toHaveLength(200_000);
+    } finally {
+      await rm(folder, { recursive: true });
+    }
+  }, 60_000);
 
   test('gives programs the problems as JSON and nothing else', async () => {
     const { code, stdout } = await runCommand(['check', broken, '--json']);

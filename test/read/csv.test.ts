@@ -17,6 +17,27 @@ describe('openCsv', () => {
     ]);
   });
 
+  it('places the cells of a row in any order, across a quoted line break and wide characters', () => {
+    const csv = openCsv('é,"a\n,b",🥬,d\nx,y\n', ',');
+    const found: CsvRow[] = [];
+    csv.read((row) => found.push(row));
+    const places = (row: CsvRow, ...cells: number[]) =>
+      cells.map((cell) => `${String(csv.place(row, cell).line)}:${String(csv.place(row, cell).column)}`);
+    expect(places(found[0]!, 0, 1, 2, 3)).toEqual(['1:1', '1:3', '2:5', '2:7']);
+    expect(places(found[0]!, 3, 1, 2, 0, 9)).toEqual(['2:7', '1:3', '2:5', '1:1', '2:7']);
+    expect(places(found[1]!, 1, 0, 5)).toEqual(['3:3', '3:1', '3:3']);
+    expect(places(found[0]!, 2)).toEqual(['2:5']);
+  });
+
+  it('places each cell of a very wide row in little time', () => {
+    const width = 200_000;
+    const csv = openCsv(`${'x,'.repeat(width)}y\n`, ',');
+    csv.read((row) => {
+      const columns = row.cells.map((_, cell) => csv.place(row, cell).column);
+      expect(columns.at(-1)).toBe(2 * width + 1);
+    });
+  }, 10_000);
+
   it.each([
     ['LF', 'a\n\nb\nc\n'],
     ['CRLF', 'a\r\n\r\nb\r\nc\r\n'],

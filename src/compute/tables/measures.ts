@@ -13,7 +13,7 @@ export const measureNames: Readonly<Record<Measure, string>> = {
 };
 
 const sentences: Readonly<Record<Measure, string>> = {
-  per_plant_harvested: 'Dead plants and those without regrowth are left out.',
+  per_plant_harvested: 'Plants of which nothing was cut are left out.',
   per_plant_set: 'Dead plants and those without regrowth count as 0.',
   per_pot: "The sum of the pot's plants, the dead as 0.",
   per_container: "The sum of the treatment's pots in the container.",
