@@ -20,7 +20,9 @@ test('every trial, cultivar, crop and fact sheet is found once, at a page that t
     ([, path]) => path!,
   );
   const wanted = found.filter((path) =>
-    /^(?:(?:trials|cultivars|crops|fact-sheets)\/[^/]+\/|trials\/[^/]+\/fact-sheet\/(?:[a-z]+\/)?)$/.test(path),
+    /^(?:(?:trials|cultivars|crops|fact-sheets)\/[^/]+\/|trials\/[^/]+\/fact-sheet\/(?:[a-z]+\/)?)$/.test(
+      path,
+    ),
   );
   expect(paths.sort()).toEqual(wanted.sort());
 });
