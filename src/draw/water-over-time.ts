@@ -5,7 +5,6 @@ import type { Figure } from '../model/figure.ts';
 import type { Container, Trial } from '../model/trial.ts';
 import { cutLines, cutsOf } from './cut-lines.ts';
 import { dayScale } from './day-scale.ts';
-import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { element, drawing, label } from './svg.ts';
 import { monthStarts } from './day-scale.ts';
 import { type Line, linePanel, lineStyle, panelHeight } from './readings-panels.ts';
@@ -21,8 +20,7 @@ const digits = 1;
  * the inside area, with what was added and rained in and less what ran over. Null where no container's inside
  * and two levels are known.
  */
-export function drawWaterOverTime(trial: Trial, options: FigureOptions = {}): Figure | null {
-  const { language } = withDefaults(trial, options);
+export function drawWaterOverTime(trial: Trial): Figure | null {
   const lines = trial.metadata.containers
     .map((container, index): Line => ({
       container: container.id,
@@ -41,7 +39,7 @@ export function drawWaterOverTime(trial: Trial, options: FigureOptions = {}): Fi
     return say('{container} {used} by {date}', {
       container,
       used,
-      date: formatDate(points.at(-1)!.date, language),
+      date: formatDate(points.at(-1)!.date),
     });
   });
   const description = `${said.join('; ')}.`;
@@ -78,7 +76,7 @@ export function drawWaterOverTime(trial: Trial, options: FigureOptions = {}): Fi
       rows: lines.flatMap(({ container, points }) =>
         points.map(({ date, value }) => {
           const both = formatBare(value, 'L', digits);
-          return [container, formatDate(date, language), both.metric, both.us ?? ''];
+          return [container, formatDate(date), both.metric, both.us ?? ''];
         }),
       ),
     },

@@ -52,9 +52,9 @@ function parts(iso: string): { year: string; month: number; day: number } {
  *
  * @example formatDate('2025-10-20') // "20 October 2025"
  */
-export function formatDate(iso: string, inLanguage: Language = language()): string {
+export function formatDate(iso: string): string {
   const { year, month, day } = parts(iso);
-  return dates[inLanguage](String(day), months[inLanguage][month - 1]!, year);
+  return dates[language()](String(day), months[language()][month - 1]!, year);
 }
 
 /**
@@ -62,7 +62,7 @@ export function formatDate(iso: string, inLanguage: Language = language()): stri
  *
  * @example formatShortDate('2025-10-20') // "20 Oct"
  */
-export function formatShortDate(iso: string, inLanguage: Language = language()): string {
+export function formatShortDate(iso: string): string {
   const { month, day } = parts(iso);
-  return `${String(day)}\u00A0${months[inLanguage][month - 1]!.slice(0, 3)}`;
+  return `${String(day)}\u00A0${months[language()][month - 1]!.slice(0, 3)}`;
 }

@@ -9,7 +9,6 @@ export const minusSign = '\u2212';
 export interface NumberStyle {
   /** A plus sign before numbers above zero. */
   plus?: boolean;
-  language?: Language;
 }
 
 /** The sign between units and tenths (SI Brochure, 9th edition, 5.4.4: the point or the comma, by custom). */
@@ -32,8 +31,7 @@ export function formatNumber(value: number, digits: number, style: NumberStyle =
   const written = (coarse === 1 ? size : Math.round(size / coarse) * coarse).toFixed(Math.max(0, digits));
   const [whole = '0', decimals] = written.split('.');
   const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, groupingSpace) : whole;
-  const unsigned =
-    decimals === undefined ? grouped : grouped + decimalSigns[style.language ?? language()] + decimals;
+  const unsigned = decimals === undefined ? grouped : grouped + decimalSigns[language()] + decimals;
   if (Number(written) === 0) return unsigned;
   if (value < 0) return minusSign + unsigned;
   return style.plus === true ? `+${unsigned}` : unsigned;

@@ -1,4 +1,3 @@
-import { language, type Language } from '../../model/language.ts';
 import { formatNumber } from './format-number.ts';
 
 /**
@@ -10,12 +9,11 @@ import { formatNumber } from './format-number.ts';
  * @param alpha the level that p is held against
  * @example formatP(0.0183) // "p = 0.018"
  */
-export function formatP(p: number, alpha = 0.05, inLanguage: Language = language()): string {
+export function formatP(p: number, alpha = 0.05): string {
   if (!(p >= 0 && p <= 1)) throw new RangeError(`formatP requires a probability, not ${String(p)}`);
-  const style = { language: inLanguage };
-  if (p < 0.001) return `p\u00A0<\u00A0${formatNumber(0.001, 3, style)}`;
-  if (p > 0.999) return `p\u00A0>\u00A0${formatNumber(0.999, 3, style)}`;
+  if (p < 0.001) return `p\u00A0<\u00A0${formatNumber(0.001, 3)}`;
+  if (p > 0.999) return `p\u00A0>\u00A0${formatNumber(0.999, 3)}`;
   let digits = 3;
   while (p !== alpha && Number(p.toFixed(digits)) === alpha && digits < 15) digits += 1;
-  return `p\u00A0=\u00A0${formatNumber(p, digits, style)}`;
+  return `p\u00A0=\u00A0${formatNumber(p, digits)}`;
 }

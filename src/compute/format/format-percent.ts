@@ -10,5 +10,5 @@ const gaps: Readonly<Record<Language, string>> = { en: '', es: '\u00A0' };
  * @example formatPercent(12.44) // "12.4%"
  */
 export function formatPercent(percent: number, digits = 1, style: NumberStyle = {}): string {
-  return `${formatNumber(percent, digits, style)}${gaps[style.language ?? language()]}%`;
+  return `${formatNumber(percent, digits, style)}${gaps[language()]}%`;
 }

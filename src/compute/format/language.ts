@@ -1,1 +1,0 @@
-export type { Language } from '../../model/language.ts';
