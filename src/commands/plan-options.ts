@@ -4,7 +4,7 @@ import { parseArgs } from 'node:util';
 import { lotUnits } from '../compute/lots/lot-place.ts';
 import type { Cultivar } from '../model/library.ts';
 import type { Factor, Trial, Variable } from '../model/trial.ts';
-import type { PlanContainer, PlanRequest } from '../plan/plan-request.ts';
+import { kinds, type PlanContainer, type PlanRequest, settings } from '../plan/plan-request.ts';
 import { wrongUse } from './usage.ts';
 
 const options = {
@@ -44,9 +44,6 @@ export interface PlanOptions {
   /** The trial that what was not said is taken from. */
   like: Trial | null;
 }
-
-const settings = ['open air', 'rain shelter', 'shade house', 'greenhouse', 'indoors'] as const;
-const kinds = ['tank', 'tray', 'gutter', 'bed', 'bench'] as const;
 
 /** Reads the options; a wrong use names the option and shows how it is written. */
 export function planOptions(

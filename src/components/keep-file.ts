@@ -3,7 +3,9 @@ export function keepFile(name: string, content: Blob): void {
   const link = document.createElement('a');
   link.href = URL.createObjectURL(content);
   link.download = name;
+  document.body.append(link);
   link.click();
+  link.remove();
   // Let go of at once, it may be gone before the browser has begun to save it.
   setTimeout(() => {
     URL.revokeObjectURL(link.href);

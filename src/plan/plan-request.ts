@@ -1,6 +1,10 @@
 import type { LotUnit } from '../compute/lots/lot-place.ts';
 import type { Factor, TrialMetadata, Variable } from '../model/trial.ts';
 
+/** What may stand over the containers, and what kinds of them there are, as trial.yaml has them. */
+export const settings = ['open air', 'rain shelter', 'shade house', 'greenhouse', 'indoors'] as const;
+export const kinds = ['tank', 'tray', 'gutter', 'bed', 'bench'] as const;
+
 /** A container that the grower has, with its grid. */
 export interface PlanContainer {
   id: string;

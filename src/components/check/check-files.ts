@@ -1,4 +1,4 @@
-import { today } from '../today.ts';
+import { today } from '../local-day.ts';
 import type { CheckAnswer, CheckRequest } from './check-worker.ts';
 import type { PageFile } from './page-files.ts';
 

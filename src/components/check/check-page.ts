@@ -1,6 +1,7 @@
 /** The page of checks: takes files, has them checked beside the page, and shows what was found. */
 import { printJson, printReport } from '../../check/print-problem.ts';
 import type { FirstUnits } from '../html.ts';
+import { keepFile } from '../keep-file.ts';
 import type { CheckAnswer } from './check-worker.ts';
 import { checkFiles } from './check-files.ts';
 import { nameOf, outcomeHtml, verdict } from './outcome-html.ts';
@@ -51,12 +52,8 @@ function show(answer: CheckAnswer): void {
 
 function keep(ending: string, type: string, text: (outcome: Outcome) => string): void {
   if (outcome === null) return;
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text(outcome)], { type }));
-  link.download = `check of ${nameOf(outcome)}.${ending}`.replaceAll(' ', '-');
-  link.click();
-  // Let go of at once, it may be gone before the browser has begun to save it.
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+  const name = `check of ${nameOf(outcome)}.${ending}`.replaceAll(' ', '-');
+  keepFile(name, new Blob([text(outcome)], { type }));
 }
 
 async function exampleFiles(): Promise<PageFile[]> {

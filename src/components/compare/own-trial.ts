@@ -14,7 +14,7 @@ export interface OwnTrialTaker {
   remove: (id: string) => void;
 }
 
-const held = new Map<string, TrialWithFindings>();
+const held = new Set<string>();
 let settle: (taker: OwnTrialTaker) => void;
 const taker = new Promise<OwnTrialTaker>((resolve) => {
   settle = resolve;
@@ -31,7 +31,7 @@ const taker = new Promise<OwnTrialTaker>((resolve) => {
 export async function addOwnTrial(own: TrialWithFindings): Promise<OwnTrialOutcome> {
   const page = await taker;
   const outcome = await page.add(own);
-  if (outcome.takesPart) held.set(own.trial.id, own);
+  if (outcome.takesPart) held.add(own.trial.id);
   else held.delete(own.trial.id);
   return outcome;
 }
@@ -40,11 +40,6 @@ export async function addOwnTrial(own: TrialWithFindings): Promise<OwnTrialOutco
 export async function removeOwnTrial(id: string): Promise<void> {
   if (!held.delete(id)) return;
   (await taker).remove(id);
-}
-
-/** The own trials that stand among the published ones, by their ids. */
-export function ownTrials(): readonly string[] {
-  return [...held.keys()];
 }
 
 /** How the page makes itself known; called once. */

@@ -7,8 +7,9 @@ import { proposalSentences } from '../../plan/proposal-words.ts';
 import { type Proposal, proposals } from '../../plan/proposals.ts';
 import type { PlanFacts } from '../../publish/plan-facts.ts';
 import { zipOfFolder } from '../../weigh/exported-files.ts';
-import { today } from '../today.ts';
+import { today } from '../local-day.ts';
 import { escapeHtml } from '../html.ts';
+import { keepFile } from '../keep-file.ts';
 import { type PlanFault, type PlanFields, readPlan } from './read-plan.ts';
 
 const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind =>
@@ -133,14 +134,8 @@ function take(): void {
   const encoder = new TextEncoder();
   const files = new Map([...proposal.files].map(([name, text]) => [name, encoder.encode(text)]));
   const zip = zipOfFolder(proposal.trial.id, files, today());
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([zip as Uint8Array<ArrayBuffer>], { type: 'application/zip' }));
-  link.download = `${proposal.trial.id}.zip`;
-  link.click();
-  // Let go of at once, it may be gone before the browser has begun to save it.
-  setTimeout(() => {
-    URL.revokeObjectURL(link.href);
-  }, 60_000);
+  const content = new Blob([zip as Uint8Array<ArrayBuffer>], { type: 'application/zip' });
+  keepFile(`${proposal.trial.id}.zip`, content);
 }
 
 form.addEventListener('submit', (event) => {

@@ -1,7 +1,7 @@
 import { addressPart } from '../../compute/format/address-part.ts';
 import { say } from '../../model/say.ts';
 import type { Factor, Level, TrialMetadata } from '../../model/trial.ts';
-import type { PlanContainer, PlanRequest } from '../../plan/plan-request.ts';
+import { kinds, type PlanContainer, type PlanRequest, settings } from '../../plan/plan-request.ts';
 import type { PlanFacts } from '../../publish/plan-facts.ts';
 
 /** What the fields of the page hold, as typed. */
@@ -36,8 +36,6 @@ export interface PlanFault {
   message: string;
 }
 
-export const settings = ['open air', 'rain shelter', 'shade house', 'greenhouse', 'indoors'] as const;
-export const kinds = ['tank', 'tray', 'gutter', 'bed', 'bench'] as const;
 const units = ['container', 'plot', 'position'] as const;
 
 /** Reads all fields: what they ask for, or every field that is not understood. */

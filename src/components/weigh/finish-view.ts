@@ -1,6 +1,7 @@
 /** What is still open, what the check says, and the ways out. */
 import { say, sayCount } from '../../model/say.ts';
 import { openPlaces } from '../../weigh/weigh-state.ts';
+import { keepFile } from '../keep-file.ts';
 import { make, part } from './dom.ts';
 import type { Session } from './session.ts';
 import { repeatabilityEvent } from './totals-view.ts';
@@ -29,9 +30,9 @@ export function listenToFinish(current: () => Session | null, today: () => strin
     session.enter({ kind: 'event', date, where: '', what }, session.draft());
     void showFinish(session, today);
   });
-  on('take-csv', (session, out) => out.tableFiles(session).forEach(download));
-  on('take-zip', (session, out) => download(out.zipFile(session, agreed(session, out, today), today())));
-  on('take-journal', (session, out) => download(out.journalFile(session)));
+  on('take-csv', (session, out) => out.tableFiles(session).forEach(keep));
+  on('take-zip', (session, out) => keep(out.zipFile(session, agreed(session, out, today), today())));
+  on('take-journal', (session, out) => keep(out.journalFile(session)));
   on('take-share', (session, out) => {
     // Closing the sheet without sharing is no fault.
     navigator
@@ -106,10 +107,6 @@ export async function showFinish(session: Session, today: () => string): Promise
 
 const mostShown = 12;
 
-function download(file: File): void {
-  const link = make('a', { attributes: { href: URL.createObjectURL(file), download: file.name } });
-  document.body.append(link);
-  link.click();
-  link.remove();
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-}
+const keep = (file: File): void => {
+  keepFile(file.name, file);
+};

@@ -1,4 +1,5 @@
 /** Where a weigh-in begins or goes on: those on the device, the site's trials, a folder of one's own. */
+import { localDay } from '../local-day.ts';
 import { formatDate } from '../../compute/format/format-date.ts';
 import { say } from '../../model/say.ts';
 import type { WeighTrial } from '../../model/weigh-trial.ts';
@@ -135,10 +136,4 @@ function askToForget(options: StartOptions, id: number, title: string, pressed: 
     return;
   }
   void options.store.forget(id).then(() => showStart(options));
-}
-
-/** The day on this device, year-month-day. */
-export function localDay(moment: Date): string {
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${moment.getFullYear()}-${two(moment.getMonth() + 1)}-${two(moment.getDate())}`;
 }

@@ -5,7 +5,8 @@ import { listenToFinish, showFinish } from './finish-view.ts';
 import { listenToNotes, showNotes } from './notes-view.ts';
 import { openSession, type Session } from './session.ts';
 import { listenToSetUp, showSetUp } from './set-up-view.ts';
-import { listenToStart, localDay, openSiteTrial, showStart, type StartOptions } from './start-view.ts';
+import { today } from '../local-day.ts';
+import { listenToStart, openSiteTrial, showStart, type StartOptions } from './start-view.ts';
 import { openStore, type KeptWeighing, type Store } from './store.ts';
 import { showTotals, showTwice } from './totals-view.ts';
 import { weighingView } from './weighing-view.ts';
@@ -13,7 +14,6 @@ import { weighingView } from './weighing-view.ts';
 const views = ['start', 'set-up', 'weighing', 'totals', 'twice', 'notes', 'finish'] as const;
 type View = (typeof views)[number];
 
-const today = (): string => localDay(new Date());
 const { site = '', trials = '', worker = '' } = part('weigh').dataset;
 let session: Session | null = null;
 

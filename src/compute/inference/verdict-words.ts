@@ -1,6 +1,5 @@
 import { say } from '../../model/say.ts';
 import type { Factor, Trial } from '../../model/trial.ts';
-import type { UnitStratum } from '../experimental-unit.ts';
 import { listed } from '../words/words.ts';
 import type { TreatmentTerm } from './analysis-design.ts';
 
@@ -89,8 +88,4 @@ export function modelInWords(
   ].join(' + ');
   const between = listed(errors.map((stratum) => say(`between ${stratum}s`)));
   return say('{response} = {fixed}, with error {between}', { response, fixed, between });
-}
-
-export function unitsInWords(unit: UnitStratum, count: number): string {
-  return `${count} ${say(count === 1 ? unit : `${unit}s`)}`;
 }
