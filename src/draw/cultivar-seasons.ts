@@ -1,16 +1,14 @@
 import { digitsAcrossSeasons } from '../compute/format/digits-across-seasons.ts';
-import { formatBare, formatQuantity, type InBothUnits } from '../compute/format/format-quantity.ts';
+import { formatBare, formatQuantity } from '../compute/format/format-quantity.ts';
 import { formatPercent } from '../compute/format/format-percent.ts';
 import { seasonNames } from '../compute/format/season-names.ts';
-import { unitName } from '../compute/format/unit-name.ts';
-import { usUnit } from '../compute/format/us-unit.ts';
 import { measureAcrossSeasons } from '../compute/words/measure-across-seasons.ts';
 import type { Figure, FigureTable } from '../model/figure.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import { quantityLabel } from './both-units.ts';
+import { cellsInBoth, columnsInBoth } from './columns-in-both.ts';
 import { figureId } from './figure-id.ts';
 import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
-import { headed } from './position-table.ts';
 import { drawing, element, label } from './svg.ts';
 import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
 import { say } from '../model/say.ts';
@@ -131,24 +129,18 @@ function meetingsTable(
   check: string,
   { unit, digits }: Printed,
 ): FigureTable {
-  const us = usUnit(unit);
-  const pair = (words: string) => [
-    { heading: headed(words, unitName(unit)), numeric: true },
-    ...(us ? [{ heading: headed(words, us.unit), numeric: true }] : []),
-  ];
-  const pairOf = (both: InBothUnits) => (us ? [both.metric, both.us ?? ''] : [both.metric]);
   return {
     caption,
     columns: [
       { heading: say('Trial'), numeric: false },
-      ...pair(name),
-      ...pair(check),
+      ...columnsInBoth(name, unit),
+      ...columnsInBoth(check, unit),
       { heading: say('Of the check (%)'), numeric: true },
     ],
     rows: meetings.map(({ season, own, check: other, percent }) => [
       season,
-      ...pairOf(formatBare(own, unit, digits)),
-      ...pairOf(formatBare(other, unit, digits)),
+      ...cellsInBoth(formatBare(own, unit, digits), unit),
+      ...cellsInBoth(formatBare(other, unit, digits), unit),
       percent === null ? '\u2013' : formatPercent(percent, 0).replace('%', ''),
     ]),
   };

@@ -2,7 +2,7 @@ import { formatNumber } from '../compute/format/format-number.ts';
 import type { FigureTable } from '../model/figure.ts';
 import type { Findings } from '../model/findings.ts';
 import { say } from '../model/say.ts';
-import { headed } from './position-table.ts';
+import { headed } from './columns-in-both.ts';
 
 type OtherVariable = NonNullable<Findings['other_variables']>[number];
 type Row = OtherVariable['treatments'][number];

@@ -1,9 +1,9 @@
 import { formatBare } from '../compute/format/format-quantity.ts';
 import { unitName } from '../compute/format/unit-name.ts';
-import { usUnit } from '../compute/format/us-unit.ts';
 import type { FigureTable } from '../model/figure.ts';
 import { say } from '../model/say.ts';
 import type { Position } from '../model/trial.ts';
+import { cellsInBoth, columnsInBoth, headed } from './columns-in-both.ts';
 import type { PotOutcome } from './pot-outcome.ts';
 
 interface TableOptions {
@@ -12,11 +12,6 @@ interface TableOptions {
   digits: number;
   cuts: readonly number[];
   nameOf: (outcome: PotOutcome) => string;
-}
-
-/** A column's heading with its unit in brackets. */
-export function headed(words: string, unit: string): string {
-  return unit === '' ? words : `${words} (${unit})`;
 }
 
 /** Where a pot stood, in words. */
@@ -30,15 +25,9 @@ export function positionTable(
   outcomes: readonly PotOutcome[],
   { unit, variable, digits, cuts, nameOf }: TableOptions,
 ): FigureTable {
-  const us = usUnit(unit);
   const metric = unitName(unit);
   const several = cuts.length > 1;
   const total = several ? say('{variable}, all cuts', { variable }) : variable;
-  const numbers = (value: number | null) => {
-    if (value === null) return us ? ['', ''] : [''];
-    const both = formatBare(value, unit, digits);
-    return us ? [both.metric, both.us ?? ''] : [both.metric];
-  };
   return {
     caption,
     columns: [
@@ -47,8 +36,7 @@ export function positionTable(
       ...(several
         ? cuts.map((cut) => ({ heading: headed(say('Cut {cut}', { cut }), metric), numeric: true }))
         : []),
-      { heading: headed(total, metric), numeric: true },
-      ...(us ? [{ heading: headed(total, us.unit), numeric: true }] : []),
+      ...columnsInBoth(total, unit),
       { heading: say('Status'), numeric: false },
     ],
     rows: outcomes.map((outcome) => [
@@ -57,7 +45,7 @@ export function positionTable(
       ...(several
         ? outcome.byCut.map((value) => (value === null ? '' : formatBare(value, unit, digits).metric))
         : []),
-      ...numbers(outcome.value),
+      ...cellsInBoth(outcome.value === null ? null : formatBare(outcome.value, unit, digits), unit),
       outcome.statuses.map((status) => say(status)).join(', '),
     ]),
   };

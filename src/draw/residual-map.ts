@@ -2,18 +2,17 @@ import { digitsOfValue } from '../compute/format/digits-of-value.ts';
 import { formatBare, formatQuantity } from '../compute/format/format-quantity.ts';
 import { treatmentName } from '../compute/format/level-names.ts';
 import { printedResolution } from '../compute/format/printed-resolution.ts';
-import { unitName } from '../compute/format/unit-name.ts';
-import { usUnit } from '../compute/format/us-unit.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings, PositionEffects } from '../model/findings.ts';
 import type { Position, Trial } from '../model/trial.ts';
 import { say } from '../model/say.ts';
+import { cellsInBoth, columnsInBoth } from './columns-in-both.ts';
 import { distinct, figureId } from './figure-id.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { gridMap, type MapCell } from './grid-map.ts';
 import { markKey, nameKey, scaleKey } from './map-keys.ts';
 import { type PotOutcome, potOutcomes } from './pot-outcome.ts';
-import { headed, placeName } from './position-table.ts';
+import { placeName } from './position-table.ts';
 import { residualSteps, type ResidualSteps } from './residual-steps.ts';
 import { shortNames } from './short-names.ts';
 import { drawing } from './svg.ts';
@@ -129,19 +128,17 @@ function residualTable(
   residualOf: (position: Position) => number | null,
   { unit, digits, nameOf }: Shared,
 ) {
-  const us = usUnit(unit);
   return {
     caption,
     columns: [
       { heading: say('Position'), numeric: false },
       { heading: say('Treatment'), numeric: false },
-      { heading: headed(say('Residual'), unitName(unit)), numeric: true },
-      ...(us ? [{ heading: headed(say('Residual'), us.unit), numeric: true }] : []),
+      ...columnsInBoth(say('Residual'), unit),
     ],
     rows: positions.map((position) => {
       const residual = residualOf(position);
-      const both = residual === null ? null : formatBare(residual, unit, digits, { plus: true });
-      return [placeName(position), nameOf(position), both?.metric ?? '', ...(us ? [both?.us ?? ''] : [])];
+      const printed = residual === null ? null : formatBare(residual, unit, digits, { plus: true });
+      return [placeName(position), nameOf(position), ...cellsInBoth(printed, unit)];
     }),
   };
 }

@@ -9,7 +9,7 @@ import type { Trial } from '../model/trial.ts';
 import { say } from '../model/say.ts';
 import { analysed } from './differences.ts';
 import { figureId } from './figure-id.ts';
-import { headed } from './position-table.ts';
+import { headed } from './columns-in-both.ts';
 import { scatter } from './scatter.ts';
 
 /**

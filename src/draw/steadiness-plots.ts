@@ -6,7 +6,7 @@ import { unitName } from '../compute/format/unit-name.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import { figureId } from './figure-id.ts';
-import { headed } from './position-table.ts';
+import { headed } from './columns-in-both.ts';
 import { scatter } from './scatter.ts';
 import { say } from '../model/say.ts';
 
