@@ -116,7 +116,7 @@ function layoutOf(places: readonly Place[]): string {
 const quoted = (cell: string): string => (/[",\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
 
 /** A cultivar's name as an id: lower-case letters, digits and hyphens. */
-function idOf(name: string): string {
+export function idOf(name: string): string {
   return name
     .normalize('NFKD')
     .toLowerCase()
@@ -185,11 +185,11 @@ function containersOf(places: readonly Place[]): object[] {
 }
 
 /** What the layout bears out: blocks that hold every cultivar, replicates, or a cultivar with one unit alone. */
-function arrangementOf(
-  places: readonly Place[],
+export function arrangementOf(
+  places: readonly Pick<Place, 'container' | 'row' | 'column' | 'cultivar' | 'block' | 'plot'>[],
   allotted: TableAnswers['allotted'],
 ): TrialMetadata['design']['arrangement'] {
-  const unitOf = ({ container, row, column, plot }: Place): string =>
+  const unitOf = ({ container, row, column, plot }: (typeof places)[number]): string =>
     allotted === 'container'
       ? container
       : allotted === 'plot' && plot !== ''

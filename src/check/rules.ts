@@ -104,6 +104,8 @@ import sheetUnknownAttribute from './rules/sheet-unknown-attribute.ts';
 import sheetUnknownComponent from './rules/sheet-unknown-component.ts';
 import sheetUnknownName from './rules/sheet-unknown-name.ts';
 import sheetWrongAttribute from './rules/sheet-wrong-attribute.ts';
+import sourceAltered from './rules/source-altered.ts';
+import sourceMissing from './rules/source-missing.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
 import stockBeyondSolubility from './rules/stock-beyond-solubility.ts';
 import stockThatSettles from './rules/stock-that-settles.ts';
@@ -253,6 +255,8 @@ export const rules: readonly Rule[] = [
   sheetUnknownComponent,
   sheetUnknownName,
   sheetWrongAttribute,
+  sourceAltered,
+  sourceMissing,
   statusAgainstTime,
   stockBeyondSolubility,
   stockThatSettles,

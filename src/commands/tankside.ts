@@ -11,6 +11,7 @@ const commands = new Map<string, () => Promise<Command>>([
   ['findings', () => import('./findings.ts')],
   ['seasons', () => import('./seasons.ts')],
   ['plan', () => import('./plan.ts')],
+  ['import', () => import('./import.ts')],
   ['gather', () => import('./gather.ts')],
   ['release', () => import('./release.ts')],
   ['print', () => import('./print.ts')],

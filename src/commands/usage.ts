@@ -11,6 +11,13 @@ export const usage = `Usage: npm run -s tankside -- <verb> [folder] [options]
                        --container <id=3x4[@block]> --allot container|plot|position [--check <level>]
                        [--plot 2x2] [--border 1] [--seedlings <number>] [--sizes 31,28.5,...] [--variation <percent>] [--seed <number>]
                        [--choose <number>] [--unreplicated] [--title] [--site] [--setting] [--person] [--licence] [--kind]
+  import <spreadsheet> [trial folder]
+                       bring a grower's own .xlsx, .ods or .csv into a trial's folder, every cell accounted for
+                       [--write] [--replace] [--sheet <name>] [--headings 3-4] [--rows 5-51] [--leave-out 12,25] [--turned]
+                       [--column D="fresh_weight in oz, plant 2"] [--always container=T1] [--word x=dead]
+                       [--decimal ,] [--dates "day first"]
+                       into a new folder: --crop <name> --harvested <day> --season <name> --setting <where>
+                       --allot container|plot|position [--randomised] [--title] [--question] [--site] [--person] [--licence]
   release <folder>     freeze a trial's files as a new version   --note <what changed> [--level patch|minor|major]
   gather [folder]      fetch the trials of the other sites that site.yaml lists, to compare with one's own
   print <trial>        print a trial's fact sheet to PDF   [--paper letter|a4] [--out <file>]

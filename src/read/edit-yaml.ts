@@ -82,7 +82,7 @@ function changeOf(source: string, parent: YAMLMap, key: string, value: YamlValue
     if (!isNode(pair.value) || !pair.value.range) return null;
     const isPlain = isScalar(pair.value) || (isCollection(pair.value) && pair.value.flow === true);
     const [start, end] = pair.value.range;
-    return isPlain ? { start, end, text: inFlow(value, isJson) } : null;
+    return isPlain ? { start, end, text: inFlow(value, isJson) } : blockChange(source, pair, value);
   }
   const last = parent.items.at(-1) as Pair | undefined;
   const end = last === undefined ? null : endOf(last.value ?? last.key);
@@ -96,6 +96,15 @@ function changeOf(source: string, parent: YAMLMap, key: string, value: YamlValue
   if (end === null || !isNode(first) || !first.range) return null;
   const indent = ' '.repeat(columnOf(source, first.range[0]));
   return lineAfter(source, end, `${indent}${key}:${inBlock(value, indent, lineBreak(source))}`);
+}
+
+/** A list or mapping over several lines gives way whole, from behind its key's colon to its last line. */
+function blockChange(source: string, { key, value: old }: Pair, value: YamlValue): Change | null {
+  if (!isNode(key) || !key.range || !isNode(old) || !old.range) return null;
+  const start = source.indexOf(':', key.range[1]) + 1;
+  const end = source.slice(0, old.range[1]).trimEnd().length;
+  const indent = ' '.repeat(columnOf(source, key.range[0]));
+  return { start, end, text: inBlock(value, indent, lineBreak(source)) };
 }
 
 function itemChange(
@@ -148,7 +157,7 @@ export function inFlow(value: YamlValue, isJson = false): string {
   if (Array.isArray(value)) return `[${value.map((item: YamlValue) => inFlow(item, isJson)).join(', ')}]`;
   if (typeof value === 'object' && value !== null) {
     const items = Object.entries(value).map(
-      ([key, item]: [string, YamlValue]) => `${isJson ? JSON.stringify(key) : key}: ${inFlow(item, isJson)}`,
+      ([key, item]: [string, YamlValue]) => `${isJson || !/^[A-Za-z_]\w*$/.test(key) ? JSON.stringify(key) : key}: ${inFlow(item, isJson)}`,
     );
     return `{${items.join(', ')}}`;
   }

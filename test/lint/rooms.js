@@ -21,11 +21,14 @@ export const rooms = {
   plan: ['model', 'read', 'check', 'statistics', 'compute', 'publish'],
   // A weigh-in as it goes on, in the browser.
   weigh: ['model', 'read', 'check', 'statistics', 'compute', 'draw'],
+  // A grower's own spreadsheet made into the files of a trial's folder.
+  intake: ['model', 'read', 'check', 'weigh'],
 };
 
 /** Packages that only one room may know. */
 export const onlyIn = {
   papaparse: ['read'],
+  '@e965/xlsx': ['read'],
   yaml: ['read'],
   ajv: ['check'],
   'ajv-formats': ['check'],

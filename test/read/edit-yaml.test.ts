@@ -40,6 +40,14 @@ describe('Setting a value in YAML', () => {
     });
   });
 
+  test('puts another list in the place of one over several lines, and leaves the rest as it was', () => {
+    const list = [{ file: 'a.csv', columns: { 2: 'weight, g', A: 'row', '-': 'x' } }];
+    const before = 'a: { b: 1 } # mine\ns:\n  - {file: b.csv}\n  - {file: c.csv}\n\nz: 2\n';
+    expect(setInYaml(before, ['s'], list)).toBe(
+      'a: { b: 1 } # mine\ns:\n  - {file: a.csv, columns: {"2": "weight, g", A: row, "-": x}}\n\nz: 2\n',
+    );
+  });
+
   test('keeps comments where a form was not foreseen', () => {
     const changed = setInYaml('# mine\na: &x {b: 1}\nc:\n  - 1\n  - 2\n', ['c'], 'now a word');
     expect(parse(changed)).toEqual({ a: { b: 1 }, c: 'now a word' });

@@ -17,6 +17,11 @@ const pattern9 = new RegExp("^[^\\s,;\"](.*[^\\s,;\"])?$", "u");
 const pattern10 = new RegExp("^[A-Za-z0-9](?:[A-Za-z0-9 ._-]{0,30}[A-Za-z0-9])?$", "u");
 const pattern11 = new RegExp("^-?[0-9]{1,3}$", "u");
 const pattern12 = new RegExp("^TO:[0-9]{7}$", "u");
+const pattern14 = new RegExp("^source/[^/\\\\]+$", "u");
+const pattern15 = new RegExp("^[0-9a-f]{64}$", "u");
+const pattern16 = new RegExp("^(?:[1-9][0-9]*(?:-[1-9][0-9]*)?|[A-Z]{1,3}(?:-[A-Z]{1,3})?)$", "u");
+const pattern18 = new RegExp("^(?:[1-9][0-9]*|[A-Z]{1,3})$", "u");
+const pattern20 = new RegExp("^[1-9][0-9]*$", "u");
 const schema20 = trialSchema.$defs.date;
 const formats0 = formats.date;
 
@@ -4205,12 +4210,11 @@ vErrors.push(err321);
 errors++;
 }
 }
-if(data.harvest !== undefined){
-let data132 = data.harvest;
-if(data132 && typeof data132 == "object" && !Array.isArray(data132)){
-for(const key26 in data132){
-if(!(((key26 === "columns") || (key26 === "delimiter")) || (key26 === "decimal"))){
-const err322 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key26},message:"must NOT have additional properties"};
+if(data.sources !== undefined){
+let data132 = data.sources;
+if(Array.isArray(data132)){
+if(data132.length > 200){
+const err322 = {instancePath:instancePath+"/sources",schemaPath:"#/properties/sources/maxItems",keyword:"maxItems",params:{limit: 200},message:"must NOT have more than 200 items"};
 if(vErrors === null){
 vErrors = [err322];
 }
@@ -4219,15 +4223,12 @@ vErrors.push(err322);
 }
 errors++;
 }
-}
-if(data132.columns !== undefined){
-let data133 = data132.columns;
+const len12 = data132.length;
+for(let i12=0; i12<len12; i12++){
+let data133 = data132[i12];
 if(data133 && typeof data133 == "object" && !Array.isArray(data133)){
-for(const key27 in data133){
-let data134 = data133[key27];
-if(data134 && typeof data134 == "object" && !Array.isArray(data134)){
-if(data134.column === undefined){
-const err323 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/required",keyword:"required",params:{missingProperty: "column"},message:"must have required property '"+"column"+"'"};
+if(data133.file === undefined){
+const err323 = {instancePath:instancePath+"/sources/" + i12,schemaPath:"#/properties/sources/items/required",keyword:"required",params:{missingProperty: "file"},message:"must have required property '"+"file"+"'"};
 if(vErrors === null){
 vErrors = [err323];
 }
@@ -4236,9 +4237,8 @@ vErrors.push(err323);
 }
 errors++;
 }
-for(const key28 in data134){
-if(!((key28 === "column") || (key28 === "unit"))){
-const err324 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key28},message:"must NOT have additional properties"};
+if(data133.sha256 === undefined){
+const err324 = {instancePath:instancePath+"/sources/" + i12,schemaPath:"#/properties/sources/items/required",keyword:"required",params:{missingProperty: "sha256"},message:"must have required property '"+"sha256"+"'"};
 if(vErrors === null){
 vErrors = [err324];
 }
@@ -4247,12 +4247,8 @@ vErrors.push(err324);
 }
 errors++;
 }
-}
-if(data134.column !== undefined){
-let data135 = data134.column;
-if(typeof data135 === "string"){
-if(func2(data135) > 100){
-const err325 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+if(data133.headings === undefined){
+const err325 = {instancePath:instancePath+"/sources/" + i12,schemaPath:"#/properties/sources/items/required",keyword:"required",params:{missingProperty: "headings"},message:"must have required property '"+"headings"+"'"};
 if(vErrors === null){
 vErrors = [err325];
 }
@@ -4261,8 +4257,8 @@ vErrors.push(err325);
 }
 errors++;
 }
-if(func2(data135) < 1){
-const err326 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(data133.rows === undefined){
+const err326 = {instancePath:instancePath+"/sources/" + i12,schemaPath:"#/properties/sources/items/required",keyword:"required",params:{missingProperty: "rows"},message:"must have required property '"+"rows"+"'"};
 if(vErrors === null){
 vErrors = [err326];
 }
@@ -4271,9 +4267,8 @@ vErrors.push(err326);
 }
 errors++;
 }
-}
-else {
-const err327 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data133.columns === undefined){
+const err327 = {instancePath:instancePath+"/sources/" + i12,schemaPath:"#/properties/sources/items/required",keyword:"required",params:{missingProperty: "columns"},message:"must have required property '"+"columns"+"'"};
 if(vErrors === null){
 vErrors = [err327];
 }
@@ -4282,12 +4277,9 @@ vErrors.push(err327);
 }
 errors++;
 }
-}
-if(data134.unit !== undefined){
-let data136 = data134.unit;
-if(typeof data136 === "string"){
-if(func2(data136) > 40){
-const err328 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
+for(const key26 in data133){
+if(!(func1.call(schema19.properties.sources.items.properties, key26))){
+const err328 = {instancePath:instancePath+"/sources/" + i12,schemaPath:"#/properties/sources/items/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key26},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err328];
 }
@@ -4296,8 +4288,12 @@ vErrors.push(err328);
 }
 errors++;
 }
-if(func2(data136) < 1){
-const err329 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+}
+if(data133.file !== undefined){
+let data134 = data133.file;
+if(typeof data134 === "string"){
+if(func2(data134) > 200){
+const err329 = {instancePath:instancePath+"/sources/" + i12+"/file",schemaPath:"#/properties/sources/items/properties/file/maxLength",keyword:"maxLength",params:{limit: 200},message:"must NOT have more than 200 characters"};
 if(vErrors === null){
 vErrors = [err329];
 }
@@ -4306,9 +4302,8 @@ vErrors.push(err329);
 }
 errors++;
 }
-}
-else {
-const err330 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(!pattern14.test(data134)){
+const err330 = {instancePath:instancePath+"/sources/" + i12+"/file",schemaPath:"#/properties/sources/items/properties/file/pattern",keyword:"pattern",params:{pattern: "^source/[^/\\\\]+$"},message:"must match pattern \""+"^source/[^/\\\\]+$"+"\""};
 if(vErrors === null){
 vErrors = [err330];
 }
@@ -4318,9 +4313,8 @@ vErrors.push(err330);
 errors++;
 }
 }
-}
 else {
-const err331 = {instancePath:instancePath+"/harvest/columns/" + key27.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err331 = {instancePath:instancePath+"/sources/" + i12+"/file",schemaPath:"#/properties/sources/items/properties/file/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err331];
 }
@@ -4330,9 +4324,11 @@ vErrors.push(err331);
 errors++;
 }
 }
-}
-else {
-const err332 = {instancePath:instancePath+"/harvest/columns",schemaPath:"#/properties/harvest/properties/columns/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data133.sha256 !== undefined){
+let data135 = data133.sha256;
+if(typeof data135 === "string"){
+if(!pattern15.test(data135)){
+const err332 = {instancePath:instancePath+"/sources/" + i12+"/sha256",schemaPath:"#/properties/sources/items/properties/sha256/pattern",keyword:"pattern",params:{pattern: "^[0-9a-f]{64}$"},message:"must match pattern \""+"^[0-9a-f]{64}$"+"\""};
 if(vErrors === null){
 vErrors = [err332];
 }
@@ -4342,10 +4338,8 @@ vErrors.push(err332);
 errors++;
 }
 }
-if(data132.delimiter !== undefined){
-let data137 = data132.delimiter;
-if(!((((data137 === ",") || (data137 === ";")) || (data137 === "\t")) || (data137 === "|"))){
-const err333 = {instancePath:instancePath+"/harvest/delimiter",schemaPath:"#/properties/harvest/properties/delimiter/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.delimiter.enum},message:"must be equal to one of the allowed values"};
+else {
+const err333 = {instancePath:instancePath+"/sources/" + i12+"/sha256",schemaPath:"#/properties/sources/items/properties/sha256/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err333];
 }
@@ -4355,10 +4349,11 @@ vErrors.push(err333);
 errors++;
 }
 }
-if(data132.decimal !== undefined){
-let data138 = data132.decimal;
-if(!((data138 === ".") || (data138 === ","))){
-const err334 = {instancePath:instancePath+"/harvest/decimal",schemaPath:"#/properties/harvest/properties/decimal/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.decimal.enum},message:"must be equal to one of the allowed values"};
+if(data133.sheet !== undefined){
+let data136 = data133.sheet;
+if(typeof data136 === "string"){
+if(func2(data136) > 100){
+const err334 = {instancePath:instancePath+"/sources/" + i12+"/sheet",schemaPath:"#/properties/sources/items/properties/sheet/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
 if(vErrors === null){
 vErrors = [err334];
 }
@@ -4367,10 +4362,8 @@ vErrors.push(err334);
 }
 errors++;
 }
-}
-}
-else {
-const err335 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(func2(data136) < 1){
+const err335 = {instancePath:instancePath+"/sources/" + i12+"/sheet",schemaPath:"#/properties/sources/items/properties/sheet/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
 if(vErrors === null){
 vErrors = [err335];
 }
@@ -4380,9 +4373,8 @@ vErrors.push(err335);
 errors++;
 }
 }
-}
 else {
-const err336 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err336 = {instancePath:instancePath+"/sources/" + i12+"/sheet",schemaPath:"#/properties/sources/items/properties/sheet/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err336];
 }
@@ -4391,21 +4383,707 @@ vErrors.push(err336);
 }
 errors++;
 }
+}
+if(data133.turned !== undefined){
+if(typeof data133.turned !== "boolean"){
+const err337 = {instancePath:instancePath+"/sources/" + i12+"/turned",schemaPath:"#/properties/sources/items/properties/turned/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"};
+if(vErrors === null){
+vErrors = [err337];
+}
+else {
+vErrors.push(err337);
+}
+errors++;
+}
+}
+if(data133.headings !== undefined){
+let data138 = data133.headings;
+if(typeof data138 === "string"){
+if(!pattern16.test(data138)){
+const err338 = {instancePath:instancePath+"/sources/" + i12+"/headings",schemaPath:"#/properties/sources/items/properties/headings/pattern",keyword:"pattern",params:{pattern: "^(?:[1-9][0-9]*(?:-[1-9][0-9]*)?|[A-Z]{1,3}(?:-[A-Z]{1,3})?)$"},message:"must match pattern \""+"^(?:[1-9][0-9]*(?:-[1-9][0-9]*)?|[A-Z]{1,3}(?:-[A-Z]{1,3})?)$"+"\""};
+if(vErrors === null){
+vErrors = [err338];
+}
+else {
+vErrors.push(err338);
+}
+errors++;
+}
+}
+else {
+const err339 = {instancePath:instancePath+"/sources/" + i12+"/headings",schemaPath:"#/properties/sources/items/properties/headings/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err339];
+}
+else {
+vErrors.push(err339);
+}
+errors++;
+}
+}
+if(data133.rows !== undefined){
+let data139 = data133.rows;
+if(typeof data139 === "string"){
+if(!pattern16.test(data139)){
+const err340 = {instancePath:instancePath+"/sources/" + i12+"/rows",schemaPath:"#/properties/sources/items/properties/rows/pattern",keyword:"pattern",params:{pattern: "^(?:[1-9][0-9]*(?:-[1-9][0-9]*)?|[A-Z]{1,3}(?:-[A-Z]{1,3})?)$"},message:"must match pattern \""+"^(?:[1-9][0-9]*(?:-[1-9][0-9]*)?|[A-Z]{1,3}(?:-[A-Z]{1,3})?)$"+"\""};
+if(vErrors === null){
+vErrors = [err340];
+}
+else {
+vErrors.push(err340);
+}
+errors++;
+}
+}
+else {
+const err341 = {instancePath:instancePath+"/sources/" + i12+"/rows",schemaPath:"#/properties/sources/items/properties/rows/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err341];
+}
+else {
+vErrors.push(err341);
+}
+errors++;
+}
+}
+if(data133.left_out !== undefined){
+let data140 = data133.left_out;
+if(Array.isArray(data140)){
+if(data140.length > 10000){
+const err342 = {instancePath:instancePath+"/sources/" + i12+"/left_out",schemaPath:"#/properties/sources/items/properties/left_out/maxItems",keyword:"maxItems",params:{limit: 10000},message:"must NOT have more than 10000 items"};
+if(vErrors === null){
+vErrors = [err342];
+}
+else {
+vErrors.push(err342);
+}
+errors++;
+}
+const len13 = data140.length;
+for(let i13=0; i13<len13; i13++){
+let data141 = data140[i13];
+if(typeof data141 === "string"){
+if(!pattern18.test(data141)){
+const err343 = {instancePath:instancePath+"/sources/" + i12+"/left_out/" + i13,schemaPath:"#/properties/sources/items/properties/left_out/items/pattern",keyword:"pattern",params:{pattern: "^(?:[1-9][0-9]*|[A-Z]{1,3})$"},message:"must match pattern \""+"^(?:[1-9][0-9]*|[A-Z]{1,3})$"+"\""};
+if(vErrors === null){
+vErrors = [err343];
+}
+else {
+vErrors.push(err343);
+}
+errors++;
+}
+}
+else {
+const err344 = {instancePath:instancePath+"/sources/" + i12+"/left_out/" + i13,schemaPath:"#/properties/sources/items/properties/left_out/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err344];
+}
+else {
+vErrors.push(err344);
+}
+errors++;
+}
+}
+}
+else {
+const err345 = {instancePath:instancePath+"/sources/" + i12+"/left_out",schemaPath:"#/properties/sources/items/properties/left_out/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(vErrors === null){
+vErrors = [err345];
+}
+else {
+vErrors.push(err345);
+}
+errors++;
+}
+}
+if(data133.columns !== undefined){
+let data142 = data133.columns;
+if(data142 && typeof data142 == "object" && !Array.isArray(data142)){
+if(Object.keys(data142).length > 2000){
+const err346 = {instancePath:instancePath+"/sources/" + i12+"/columns",schemaPath:"#/properties/sources/items/properties/columns/maxProperties",keyword:"maxProperties",params:{limit: 2000},message:"must NOT have more than 2000 properties"};
+if(vErrors === null){
+vErrors = [err346];
+}
+else {
+vErrors.push(err346);
+}
+errors++;
+}
+if(Object.keys(data142).length < 1){
+const err347 = {instancePath:instancePath+"/sources/" + i12+"/columns",schemaPath:"#/properties/sources/items/properties/columns/minProperties",keyword:"minProperties",params:{limit: 1},message:"must NOT have fewer than 1 properties"};
+if(vErrors === null){
+vErrors = [err347];
+}
+else {
+vErrors.push(err347);
+}
+errors++;
+}
+for(const key27 in data142){
+const _errs290 = errors;
+if(typeof key27 === "string"){
+if(!pattern18.test(key27)){
+const err348 = {instancePath:instancePath+"/sources/" + i12+"/columns",schemaPath:"#/properties/sources/items/properties/columns/propertyNames/pattern",keyword:"pattern",params:{pattern: "^(?:[1-9][0-9]*|[A-Z]{1,3})$"},message:"must match pattern \""+"^(?:[1-9][0-9]*|[A-Z]{1,3})$"+"\"",propertyName:key27};
+if(vErrors === null){
+vErrors = [err348];
+}
+else {
+vErrors.push(err348);
+}
+errors++;
+}
+}
+var valid59 = _errs290 === errors;
+if(!valid59){
+const err349 = {instancePath:instancePath+"/sources/" + i12+"/columns",schemaPath:"#/properties/sources/items/properties/columns/propertyNames",keyword:"propertyNames",params:{propertyName: key27},message:"property name must be valid"};
+if(vErrors === null){
+vErrors = [err349];
+}
+else {
+vErrors.push(err349);
+}
+errors++;
+}
+}
+for(const key28 in data142){
+let data143 = data142[key28];
+if(typeof data143 === "string"){
+if(func2(data143) > 200){
+const err350 = {instancePath:instancePath+"/sources/" + i12+"/columns/" + key28.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/sources/items/properties/columns/additionalProperties/maxLength",keyword:"maxLength",params:{limit: 200},message:"must NOT have more than 200 characters"};
+if(vErrors === null){
+vErrors = [err350];
+}
+else {
+vErrors.push(err350);
+}
+errors++;
+}
+if(func2(data143) < 1){
+const err351 = {instancePath:instancePath+"/sources/" + i12+"/columns/" + key28.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/sources/items/properties/columns/additionalProperties/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(vErrors === null){
+vErrors = [err351];
+}
+else {
+vErrors.push(err351);
+}
+errors++;
+}
+}
+else {
+const err352 = {instancePath:instancePath+"/sources/" + i12+"/columns/" + key28.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/sources/items/properties/columns/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err352];
+}
+else {
+vErrors.push(err352);
+}
+errors++;
+}
+}
+}
+else {
+const err353 = {instancePath:instancePath+"/sources/" + i12+"/columns",schemaPath:"#/properties/sources/items/properties/columns/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err353];
+}
+else {
+vErrors.push(err353);
+}
+errors++;
+}
+}
+if(data133.always !== undefined){
+let data144 = data133.always;
+if(data144 && typeof data144 == "object" && !Array.isArray(data144)){
+for(const key29 in data144){
+if(!((((((key29 === "container") || (key29 === "row")) || (key29 === "column")) || (key29 === "plant")) || (key29 === "cut")) || (key29 === "date"))){
+const err354 = {instancePath:instancePath+"/sources/" + i12+"/always",schemaPath:"#/properties/sources/items/properties/always/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key29},message:"must NOT have additional properties"};
+if(vErrors === null){
+vErrors = [err354];
+}
+else {
+vErrors.push(err354);
+}
+errors++;
+}
+}
+if(data144.container !== undefined){
+let data145 = data144.container;
+if(typeof data145 === "string"){
+if(func2(data145) > 32){
+const err355 = {instancePath:instancePath+"/sources/" + i12+"/always/container",schemaPath:"#/properties/sources/items/properties/always/properties/container/maxLength",keyword:"maxLength",params:{limit: 32},message:"must NOT have more than 32 characters"};
+if(vErrors === null){
+vErrors = [err355];
+}
+else {
+vErrors.push(err355);
+}
+errors++;
+}
+if(func2(data145) < 1){
+const err356 = {instancePath:instancePath+"/sources/" + i12+"/always/container",schemaPath:"#/properties/sources/items/properties/always/properties/container/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(vErrors === null){
+vErrors = [err356];
+}
+else {
+vErrors.push(err356);
+}
+errors++;
+}
+}
+else {
+const err357 = {instancePath:instancePath+"/sources/" + i12+"/always/container",schemaPath:"#/properties/sources/items/properties/always/properties/container/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err357];
+}
+else {
+vErrors.push(err357);
+}
+errors++;
+}
+}
+if(data144.row !== undefined){
+let data146 = data144.row;
+if(typeof data146 === "string"){
+if(!pattern20.test(data146)){
+const err358 = {instancePath:instancePath+"/sources/" + i12+"/always/row",schemaPath:"#/properties/sources/items/properties/always/properties/row/pattern",keyword:"pattern",params:{pattern: "^[1-9][0-9]*$"},message:"must match pattern \""+"^[1-9][0-9]*$"+"\""};
+if(vErrors === null){
+vErrors = [err358];
+}
+else {
+vErrors.push(err358);
+}
+errors++;
+}
+}
+else {
+const err359 = {instancePath:instancePath+"/sources/" + i12+"/always/row",schemaPath:"#/properties/sources/items/properties/always/properties/row/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err359];
+}
+else {
+vErrors.push(err359);
+}
+errors++;
+}
+}
+if(data144.column !== undefined){
+let data147 = data144.column;
+if(typeof data147 === "string"){
+if(!pattern20.test(data147)){
+const err360 = {instancePath:instancePath+"/sources/" + i12+"/always/column",schemaPath:"#/properties/sources/items/properties/always/properties/column/pattern",keyword:"pattern",params:{pattern: "^[1-9][0-9]*$"},message:"must match pattern \""+"^[1-9][0-9]*$"+"\""};
+if(vErrors === null){
+vErrors = [err360];
+}
+else {
+vErrors.push(err360);
+}
+errors++;
+}
+}
+else {
+const err361 = {instancePath:instancePath+"/sources/" + i12+"/always/column",schemaPath:"#/properties/sources/items/properties/always/properties/column/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err361];
+}
+else {
+vErrors.push(err361);
+}
+errors++;
+}
+}
+if(data144.plant !== undefined){
+let data148 = data144.plant;
+if(typeof data148 === "string"){
+if(!pattern20.test(data148)){
+const err362 = {instancePath:instancePath+"/sources/" + i12+"/always/plant",schemaPath:"#/properties/sources/items/properties/always/properties/plant/pattern",keyword:"pattern",params:{pattern: "^[1-9][0-9]*$"},message:"must match pattern \""+"^[1-9][0-9]*$"+"\""};
+if(vErrors === null){
+vErrors = [err362];
+}
+else {
+vErrors.push(err362);
+}
+errors++;
+}
+}
+else {
+const err363 = {instancePath:instancePath+"/sources/" + i12+"/always/plant",schemaPath:"#/properties/sources/items/properties/always/properties/plant/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err363];
+}
+else {
+vErrors.push(err363);
+}
+errors++;
+}
+}
+if(data144.cut !== undefined){
+let data149 = data144.cut;
+if(typeof data149 === "string"){
+if(!pattern20.test(data149)){
+const err364 = {instancePath:instancePath+"/sources/" + i12+"/always/cut",schemaPath:"#/properties/sources/items/properties/always/properties/cut/pattern",keyword:"pattern",params:{pattern: "^[1-9][0-9]*$"},message:"must match pattern \""+"^[1-9][0-9]*$"+"\""};
+if(vErrors === null){
+vErrors = [err364];
+}
+else {
+vErrors.push(err364);
+}
+errors++;
+}
+}
+else {
+const err365 = {instancePath:instancePath+"/sources/" + i12+"/always/cut",schemaPath:"#/properties/sources/items/properties/always/properties/cut/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err365];
+}
+else {
+vErrors.push(err365);
+}
+errors++;
+}
+}
+if(data144.date !== undefined){
+if(!(validate53(data144.date, {instancePath:instancePath+"/sources/" + i12+"/always/date",parentData:data144,parentDataProperty:"date",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err366 = {instancePath:instancePath+"/sources/" + i12+"/always",schemaPath:"#/properties/sources/items/properties/always/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err366];
+}
+else {
+vErrors.push(err366);
+}
+errors++;
+}
+}
+if(data133.titles !== undefined){
+if(typeof data133.titles !== "boolean"){
+const err367 = {instancePath:instancePath+"/sources/" + i12+"/titles",schemaPath:"#/properties/sources/items/properties/titles/type",keyword:"type",params:{type: "boolean"},message:"must be boolean"};
+if(vErrors === null){
+vErrors = [err367];
+}
+else {
+vErrors.push(err367);
+}
+errors++;
+}
+}
+if(data133.words !== undefined){
+let data152 = data133.words;
+if(data152 && typeof data152 == "object" && !Array.isArray(data152)){
+if(Object.keys(data152).length > 200){
+const err368 = {instancePath:instancePath+"/sources/" + i12+"/words",schemaPath:"#/properties/sources/items/properties/words/maxProperties",keyword:"maxProperties",params:{limit: 200},message:"must NOT have more than 200 properties"};
+if(vErrors === null){
+vErrors = [err368];
+}
+else {
+vErrors.push(err368);
+}
+errors++;
+}
+for(const key30 in data152){
+let data153 = data152[key30];
+if(typeof data153 === "string"){
+if(func2(data153) > 40){
+const err369 = {instancePath:instancePath+"/sources/" + i12+"/words/" + key30.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/sources/items/properties/words/additionalProperties/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
+if(vErrors === null){
+vErrors = [err369];
+}
+else {
+vErrors.push(err369);
+}
+errors++;
+}
+if(func2(data153) < 1){
+const err370 = {instancePath:instancePath+"/sources/" + i12+"/words/" + key30.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/sources/items/properties/words/additionalProperties/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(vErrors === null){
+vErrors = [err370];
+}
+else {
+vErrors.push(err370);
+}
+errors++;
+}
+}
+else {
+const err371 = {instancePath:instancePath+"/sources/" + i12+"/words/" + key30.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/sources/items/properties/words/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err371];
+}
+else {
+vErrors.push(err371);
+}
+errors++;
+}
+}
+}
+else {
+const err372 = {instancePath:instancePath+"/sources/" + i12+"/words",schemaPath:"#/properties/sources/items/properties/words/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err372];
+}
+else {
+vErrors.push(err372);
+}
+errors++;
+}
+}
+if(data133.decimal !== undefined){
+let data154 = data133.decimal;
+if(!((data154 === ".") || (data154 === ","))){
+const err373 = {instancePath:instancePath+"/sources/" + i12+"/decimal",schemaPath:"#/properties/sources/items/properties/decimal/enum",keyword:"enum",params:{allowedValues: schema19.properties.sources.items.properties.decimal.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err373];
+}
+else {
+vErrors.push(err373);
+}
+errors++;
+}
+}
+if(data133.dates !== undefined){
+let data155 = data133.dates;
+if(!((data155 === "day first") || (data155 === "month first"))){
+const err374 = {instancePath:instancePath+"/sources/" + i12+"/dates",schemaPath:"#/properties/sources/items/properties/dates/enum",keyword:"enum",params:{allowedValues: schema19.properties.sources.items.properties.dates.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err374];
+}
+else {
+vErrors.push(err374);
+}
+errors++;
+}
+}
+}
+else {
+const err375 = {instancePath:instancePath+"/sources/" + i12,schemaPath:"#/properties/sources/items/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err375];
+}
+else {
+vErrors.push(err375);
+}
+errors++;
+}
+}
+}
+else {
+const err376 = {instancePath:instancePath+"/sources",schemaPath:"#/properties/sources/type",keyword:"type",params:{type: "array"},message:"must be array"};
+if(vErrors === null){
+vErrors = [err376];
+}
+else {
+vErrors.push(err376);
+}
+errors++;
+}
+}
+if(data.harvest !== undefined){
+let data156 = data.harvest;
+if(data156 && typeof data156 == "object" && !Array.isArray(data156)){
+for(const key31 in data156){
+if(!(((key31 === "columns") || (key31 === "delimiter")) || (key31 === "decimal"))){
+const err377 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key31},message:"must NOT have additional properties"};
+if(vErrors === null){
+vErrors = [err377];
+}
+else {
+vErrors.push(err377);
+}
+errors++;
+}
+}
+if(data156.columns !== undefined){
+let data157 = data156.columns;
+if(data157 && typeof data157 == "object" && !Array.isArray(data157)){
+for(const key32 in data157){
+let data158 = data157[key32];
+if(data158 && typeof data158 == "object" && !Array.isArray(data158)){
+if(data158.column === undefined){
+const err378 = {instancePath:instancePath+"/harvest/columns/" + key32.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/required",keyword:"required",params:{missingProperty: "column"},message:"must have required property '"+"column"+"'"};
+if(vErrors === null){
+vErrors = [err378];
+}
+else {
+vErrors.push(err378);
+}
+errors++;
+}
+for(const key33 in data158){
+if(!((key33 === "column") || (key33 === "unit"))){
+const err379 = {instancePath:instancePath+"/harvest/columns/" + key32.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key33},message:"must NOT have additional properties"};
+if(vErrors === null){
+vErrors = [err379];
+}
+else {
+vErrors.push(err379);
+}
+errors++;
+}
+}
+if(data158.column !== undefined){
+let data159 = data158.column;
+if(typeof data159 === "string"){
+if(func2(data159) > 100){
+const err380 = {instancePath:instancePath+"/harvest/columns/" + key32.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/maxLength",keyword:"maxLength",params:{limit: 100},message:"must NOT have more than 100 characters"};
+if(vErrors === null){
+vErrors = [err380];
+}
+else {
+vErrors.push(err380);
+}
+errors++;
+}
+if(func2(data159) < 1){
+const err381 = {instancePath:instancePath+"/harvest/columns/" + key32.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(vErrors === null){
+vErrors = [err381];
+}
+else {
+vErrors.push(err381);
+}
+errors++;
+}
+}
+else {
+const err382 = {instancePath:instancePath+"/harvest/columns/" + key32.replace(/~/g, "~0").replace(/\//g, "~1")+"/column",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/column/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err382];
+}
+else {
+vErrors.push(err382);
+}
+errors++;
+}
+}
+if(data158.unit !== undefined){
+let data160 = data158.unit;
+if(typeof data160 === "string"){
+if(func2(data160) > 40){
+const err383 = {instancePath:instancePath+"/harvest/columns/" + key32.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/maxLength",keyword:"maxLength",params:{limit: 40},message:"must NOT have more than 40 characters"};
+if(vErrors === null){
+vErrors = [err383];
+}
+else {
+vErrors.push(err383);
+}
+errors++;
+}
+if(func2(data160) < 1){
+const err384 = {instancePath:instancePath+"/harvest/columns/" + key32.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/minLength",keyword:"minLength",params:{limit: 1},message:"must NOT have fewer than 1 characters"};
+if(vErrors === null){
+vErrors = [err384];
+}
+else {
+vErrors.push(err384);
+}
+errors++;
+}
+}
+else {
+const err385 = {instancePath:instancePath+"/harvest/columns/" + key32.replace(/~/g, "~0").replace(/\//g, "~1")+"/unit",schemaPath:"#/properties/harvest/properties/columns/additionalProperties/properties/unit/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err385];
+}
+else {
+vErrors.push(err385);
+}
+errors++;
+}
+}
+}
+else {
+const err386 = {instancePath:instancePath+"/harvest/columns/" + key32.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/harvest/properties/columns/additionalProperties/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err386];
+}
+else {
+vErrors.push(err386);
+}
+errors++;
+}
+}
+}
+else {
+const err387 = {instancePath:instancePath+"/harvest/columns",schemaPath:"#/properties/harvest/properties/columns/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err387];
+}
+else {
+vErrors.push(err387);
+}
+errors++;
+}
+}
+if(data156.delimiter !== undefined){
+let data161 = data156.delimiter;
+if(!((((data161 === ",") || (data161 === ";")) || (data161 === "\t")) || (data161 === "|"))){
+const err388 = {instancePath:instancePath+"/harvest/delimiter",schemaPath:"#/properties/harvest/properties/delimiter/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.delimiter.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err388];
+}
+else {
+vErrors.push(err388);
+}
+errors++;
+}
+}
+if(data156.decimal !== undefined){
+let data162 = data156.decimal;
+if(!((data162 === ".") || (data162 === ","))){
+const err389 = {instancePath:instancePath+"/harvest/decimal",schemaPath:"#/properties/harvest/properties/decimal/enum",keyword:"enum",params:{allowedValues: schema19.properties.harvest.properties.decimal.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err389];
+}
+else {
+vErrors.push(err389);
+}
+errors++;
+}
+}
+}
+else {
+const err390 = {instancePath:instancePath+"/harvest",schemaPath:"#/properties/harvest/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err390];
+}
+else {
+vErrors.push(err390);
+}
+errors++;
+}
+}
+}
+else {
+const err391 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err391];
+}
+else {
+vErrors.push(err391);
+}
+errors++;
+}
 validate52.errors = vErrors;
 return errors === 0;
 }
 validate52.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const site = validate69;
+export const site = validate70;
 const schema24 = siteSchema;
 const formats2 = formats.uri;
-const pattern14 = new RegExp("^https?://", "u");
-const pattern15 = new RegExp("^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$", "u");
+const pattern24 = new RegExp("^https?://", "u");
+const pattern25 = new RegExp("^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$", "u");
 
-function validate69(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate70(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate69.evaluated;
+const evaluated0 = validate70.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4538,7 +5216,7 @@ errors++;
 if(data.url !== undefined){
 let data2 = data.url;
 if(typeof data2 === "string"){
-if(!pattern14.test(data2)){
+if(!pattern24.test(data2)){
 const err11 = {instancePath:instancePath+"/url",schemaPath:"#/properties/url/pattern",keyword:"pattern",params:{pattern: "^https?://"},message:"must match pattern \""+"^https?://"+"\""};
 if(vErrors === null){
 vErrors = [err11];
@@ -4643,7 +5321,7 @@ errors++;
 if(data.language !== undefined){
 let data5 = data.language;
 if(typeof data5 === "string"){
-if(!pattern15.test(data5)){
+if(!pattern25.test(data5)){
 const err20 = {instancePath:instancePath+"/language",schemaPath:"#/properties/language/pattern",keyword:"pattern",params:{pattern: "^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"},message:"must match pattern \""+"^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$"+"\""};
 if(vErrors === null){
 vErrors = [err20];
@@ -4775,7 +5453,7 @@ vErrors.push(err30);
 }
 errors++;
 }
-if(!pattern14.test(data10)){
+if(!pattern24.test(data10)){
 const err31 = {instancePath:instancePath+"/gather/" + i0+"/address",schemaPath:"#/properties/gather/items/properties/address/pattern",keyword:"pattern",params:{pattern: "^https?://"},message:"must match pattern \""+"^https?://"+"\""};
 if(vErrors === null){
 vErrors = [err31];
@@ -4912,19 +5590,19 @@ vErrors.push(err42);
 }
 errors++;
 }
-validate69.errors = vErrors;
+validate70.errors = vErrors;
 return errors === 0;
 }
-validate69.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate70.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const cultivars = validate70;
+export const cultivars = validate71;
 const schema25 = cultivarsSchema;
-const pattern17 = new RegExp("^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$", "u");
+const pattern27 = new RegExp("^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$", "u");
 
-function validate70(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate71(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate70.evaluated;
+const evaluated0 = validate71.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4971,7 +5649,7 @@ errors++;
 if(data0.id !== undefined){
 let data1 = data0.id;
 if(typeof data1 === "string"){
-if(!pattern17.test(data1)){
+if(!pattern27.test(data1)){
 const err3 = {instancePath:instancePath+"/" + i0+"/id",schemaPath:"#/items/properties/id/pattern",keyword:"pattern",params:{pattern: "^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"},message:"must match pattern \""+"^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"+"\""};
 if(vErrors === null){
 vErrors = [err3];
@@ -5162,18 +5840,18 @@ vErrors.push(err18);
 }
 errors++;
 }
-validate70.errors = vErrors;
+validate71.errors = vErrors;
 return errors === 0;
 }
-validate70.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
+validate71.evaluated = {"items":true,"dynamicProps":false,"dynamicItems":false};
 
-export const sheet = validate71;
+export const sheet = validate72;
 const schema26 = sheetSchema;
 
-function validate71(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate72(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate71.evaluated;
+const evaluated0 = validate72.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5330,7 +6008,7 @@ const len0 = data2.length;
 for(let i0=0; i0<len0; i0++){
 let data3 = data2[i0];
 if(typeof data3 === "string"){
-if(!pattern17.test(data3)){
+if(!pattern27.test(data3)){
 const err13 = {instancePath:instancePath+"/trials/" + i0,schemaPath:"#/properties/trials/items/pattern",keyword:"pattern",params:{pattern: "^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"},message:"must match pattern \""+"^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$"+"\""};
 if(vErrors === null){
 vErrors = [err13];
@@ -5471,7 +6149,7 @@ vErrors.push(err24);
 }
 errors++;
 }
-validate71.errors = vErrors;
+validate72.errors = vErrors;
 return errors === 0;
 }
-validate71.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate72.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};

@@ -744,6 +744,93 @@ export interface TrialMetadata {
     }[]
   ];
   /**
+   * The grower's own spreadsheets that harvest.csv was brought in from, a table each, and how each was read.
+   *
+   * @maxItems 200
+   */
+  sources?: {
+    /**
+     * The spreadsheet as it was, kept in the trial's folder under source/.
+     */
+    file: string;
+    /**
+     * The SHA-256 sum of that file.
+     */
+    sha256: string;
+    /**
+     * The sheet that the table stands on; absent for CSV.
+     */
+    sheet?: string;
+    /**
+     * True where each plant has a column and each variable a row.
+     */
+    turned?: boolean;
+    /**
+     * The row or rows of headings.
+     */
+    headings: string;
+    /**
+     * The first and last row of data.
+     */
+    rows: string;
+    /**
+     * Rows in between that are no data, such as totals.
+     *
+     * @maxItems 10000
+     */
+    left_out?: string[];
+    /**
+     * What each column was taken for.
+     */
+    columns: {
+      [k: string]: string;
+    };
+    /**
+     * What is so of every row, where no column says it.
+     */
+    always?: {
+      /**
+       * The container of every row.
+       */
+      container?: string;
+      /**
+       * The row in the container of every row.
+       */
+      row?: string;
+      /**
+       * The column in the container of every row.
+       */
+      column?: string;
+      /**
+       * The plant of every row.
+       */
+      plant?: string;
+      /**
+       * The cut of every row.
+       */
+      cut?: string;
+      date?: Date;
+    };
+    /**
+     * True where a row with a container's name alone gives the container of the rows beneath.
+     */
+    titles?: boolean;
+    /**
+     * Words that stand in the place of a weight, and the status that each means, or `blank`, or a number.
+     */
+    words?: {
+      [k: string]: string;
+    };
+    /**
+     * The decimal mark of numbers that are text.
+     */
+    decimal?: '.' | ',';
+    /**
+     * How dates in digits were read.
+     */
+    dates?: 'day first' | 'month first';
+  }[];
+  /**
    * How the grower's own CSV files are to be read.
    */
   harvest?: {

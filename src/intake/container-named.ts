@@ -1,0 +1,40 @@
+import words from './heading-words.json' with { type: 'json' };
+import type { KnownTrial } from './known.ts';
+import { plainWords } from './plain-words.ts';
+
+/**
+ * The container that a text names: by its id, by a text that holds the id as a word, or by a number that only one id
+ * ends with ("Tank 1" is T1). Where no container is known yet, the text itself, with words such as "Tank" taken for
+ * what they are. Null where it names none.
+ */
+export function containerNamed(text: string, { containers }: Pick<KnownTrial, 'containers'>): string | null {
+  const plain = plainWords(text);
+  if (plain === '') return null;
+  if (containers.length === 0) return idOf(text);
+  const exact = containers.find(({ id }) => id === text || plainWords(id) === plain);
+  if (exact !== undefined) return exact.id;
+  const within = containers.filter(({ id }) => ` ${plain} `.includes(` ${plainWords(id)} `));
+  if (within.length > 0) return within.length === 1 ? within[0]!.id : null;
+  const number = /^(?:(\p{L}+) )?0*(\d+)$/u.exec(plain);
+  if (number === null || (number[1] !== undefined && !words.container.includes(number[1]))) return null;
+  const ending = containers.filter(({ id }) => /0*(\d+)$/.exec(id)?.[1] === number[2]);
+  return ending.length === 1 ? ending[0]!.id : null;
+}
+
+/** An id for a container that has only a name so far: the name itself, without what an id may not hold. */
+function idOf(text: string): string {
+  const latin = text.normalize('NFKD').replaceAll(/\p{M}/gu, '');
+  return latin
+    .replaceAll(/[^A-Za-z0-9 ._-]+/g, ' ')
+    .trim()
+    .slice(0, 32)
+    .replaceAll(/^[ ._-]+|[ ._-]+$/g, '');
+}
+
+/** True for a text that is there to name a container and nothing else, as a title above its rows does. */
+export function isContainerTitle(text: string, known: Pick<KnownTrial, 'containers'>): boolean {
+  const [first = '', ...more] = plainWords(text).split(' ');
+  if (known.containers.length > 0) return containerNamed(text, known) !== null && more.length <= 3;
+  const isCode = /^[A-Za-z]{1,3}[ -]?\d{1,3}$/.test(text.trim());
+  return isCode || (words.container.includes(first) && more.length > 0 && more.length <= 2);
+}

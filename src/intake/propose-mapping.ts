@@ -1,0 +1,203 @@
+import type { Sheet, WorkbookCell } from '../model/workbook.ts';
+import { say } from '../model/say.ts';
+import { containerNamed } from './container-named.ts';
+import { dataLines, headingsAgain, type DataLines } from './data-lines.ts';
+import { orderOfDates } from './dates-in-words.ts';
+import { findHeadings, type Headings } from './find-headings.ts';
+import { gridOf, type Grid } from './grid.ts';
+import type { KnownTrial } from './known.ts';
+import type { ColumnUse, Key, Mapping } from './mapping.ts';
+import { placeFormOf, placeInWords } from './place-in-words.ts';
+import { endingUnit } from './unit-words.ts';
+
+/** How a sheet could be read, and what in that was guessed and should be looked at. */
+export interface Proposal {
+  mapping: Mapping;
+  guesses: readonly string[];
+}
+
+/** A name and numbers beside it look like a turned table with two headings; more than these are needed. */
+const leastTurned = 3;
+
+/** How a sheet could be read; null where no table of harvested plants is found on it. */
+export function proposeMapping(sheet: Sheet, known: KnownTrial): Proposal | null {
+  const [upright, turned] = [false, true].map((isTurned) => {
+    const grid = gridOf(sheet, isTurned);
+    const headings = findHeadings(grid, known);
+    return headings === null ? null : { grid, headings };
+  });
+  const isTurned = turned && turned.headings.score > Math.max(leastTurned, upright?.headings.score ?? 0);
+  const better = isTurned ? turned : upright;
+  return better ? fillIn(sheet, better.grid, better.headings, known) : null;
+}
+
+/** All but the headings and the uses of the fields, which are given. */
+export function fillIn(sheet: Sheet, grid: Grid, headings: Headings, known: KnownTrial): Proposal | null {
+  const guesses: string[] = [];
+  const uses = placed(headings.uses, known, guesses);
+  const data = dataLines(grid, headings, uses, known);
+  if (data === null) return null;
+  const values = [...uses].filter(([, { is }]) => known.variables.some(({ id }) => id === is));
+  const fields = values.map(([field]) => field);
+  const lines = {
+    ...data,
+    leftOut: [...data.leftOut, ...headingsAgain(grid, headings.last, uses, data.lines)],
+  };
+  const cells = (field: number): (WorkbookCell | null)[] => cellsIn(grid, lines, fields, field);
+  // A table of nothing but formulas sums up weights that stand elsewhere.
+  const found = values.flatMap(([field]) => cells(field)).filter((cell) => cell !== null);
+  if (found.length === 0 || found.every(({ isFormula }) => isFormula)) return null;
+  for (const [field, use] of uses)
+    uses.set(field, completed(use, cells(field), known, guesses, grid.fieldName(field)));
+  const texts = (is: (use: ColumnUse) => boolean): string[] =>
+    [...uses]
+      .filter(([, use]) => is(use))
+      .flatMap(([field]) => cells(field).flatMap((cell) => cell?.text ?? []));
+  const isValue = ({ is }: ColumnUse): boolean =>
+    is === 'pot_total' || values.some(([, use]) => use.is === is);
+  return {
+    mapping: {
+      sheet: sheet.name,
+      isTurned: grid.isTurned,
+      headings: [headings.first, headings.last],
+      lines: data.lines,
+      leftOut: data.leftOut,
+      uses,
+      always: always(sheet, uses, data, known, guesses),
+      hasTitles: data.hasTitles,
+      words: {},
+      decimal: decimalOf(texts(isValue)),
+      dates: orderOfDates(texts(({ is }) => is === 'date')),
+    },
+    guesses,
+  };
+}
+
+/** The cells of a field in the lines that have a value, so that titles and repeated headings say nothing of it. */
+function cellsIn(
+  grid: Grid,
+  { lines: [first, last], leftOut }: DataLines,
+  values: readonly number[],
+  field: number,
+): (WorkbookCell | null)[] {
+  return grid.lines.slice(first, last + 1).flatMap((line, index) => {
+    const hasValue = values.some((at) => (line[at]?.text ?? '') !== '');
+    return hasValue && !leftOut.includes(first + index) ? [line[field] ?? null] : [];
+  });
+}
+
+/** Where only plants are numbered, and containers have a grid, the number is the place's. */
+function placed(
+  given: ReadonlyMap<number, ColumnUse>,
+  known: KnownTrial,
+  guesses: string[],
+): Map<number, ColumnUse> {
+  const uses = new Map(given);
+  const is = (name: string): boolean => [...uses.values()].some((use) => use.is === name);
+  if (is('place') || is('row') || is('column') || !is('plant') || known.containers.length === 0) return uses;
+  const [field] = [...uses].find(([, use]) => use.is === 'plant')!;
+  uses.set(field, { is: 'place' });
+  guesses.push(say('Plants are numbered, and no row or column is given: the number is taken for the place.'));
+  return uses;
+}
+
+const mayBeCarried = new Set(['container', 'row', 'cut', 'date', 'block', 'plot']);
+
+/** What the cells of a field say of its use beside its heading. */
+function completed(
+  use: ColumnUse,
+  cells: readonly (WorkbookCell | null)[],
+  known: KnownTrial,
+  guesses: string[],
+  field: string,
+): ColumnUse {
+  if (use.is === 'place') return withForm(use, cells, known, guesses, field);
+  const isFactor = known.factors.some(({ id }) => id === use.is);
+  if (mayBeCarried.has(use.is) || isFactor) {
+    const empty = cells.filter((cell) => cell === null).length;
+    // Written once for many is meant so; a single gap is a slip, and told of.
+    if (!cells[0] || empty * 2 < cells.length) return use;
+    guesses.push(
+      say('Column {field}: cells left empty are taken to say what the one above them says.', { field }),
+    );
+    return { ...use, isCarried: true };
+  }
+  const variable = known.variables.find(({ id }) => id === use.is);
+  if ((variable === undefined && use.is !== 'pot_total') || use.unit !== undefined) return use;
+  const shown = cells.flatMap((cell) => endingUnit(cell?.shown ?? cell?.text ?? '').unit ?? []);
+  const unit = shown[0] ?? variable?.unit ?? '';
+  return unit === '' ? use : { ...use, unit };
+}
+
+function withForm(
+  use: ColumnUse,
+  cells: readonly (WorkbookCell | null)[],
+  known: KnownTrial,
+  guesses: string[],
+  field: string,
+): ColumnUse {
+  const texts = cells.flatMap((cell) => (cell === null || cell.kind === 'date' ? [] : [cell.text]));
+  const form = placeFormOf(texts, known);
+  if (form === null) return use;
+  if (form === 'numbered along rows')
+    guesses.push(
+      say('Column {field}: places are taken to be numbered along the rows, from row 1 column 1.', { field }),
+    );
+  if (form !== 'letter row, number column') return { ...use, as: form };
+  const fits = texts.every((text) => {
+    const place = placeInWords(text, form, null, known);
+    return (
+      known.containers.length === 0 ||
+      known.containers.some(
+        ({ rows, columns }) => place !== null && place.row <= rows && place.column <= columns,
+      )
+    );
+  });
+  const as = fits ? form : 'letter column, number row';
+  guesses.push(
+    fits
+      ? say('Column {field}: the letter of a place is taken for its row, the number for its column.', {
+          field,
+        })
+      : say('Column {field}: the letter of a place is taken for its column, the number for its row.', {
+          field,
+        }),
+  );
+  return { ...use, as };
+}
+
+function always(
+  sheet: Sheet,
+  uses: ReadonlyMap<number, ColumnUse>,
+  { hasTitles }: DataLines,
+  known: KnownTrial,
+  guesses: string[],
+): Partial<Record<Key, string>> {
+  const all = [...uses.values()];
+  const says =
+    hasTitles ||
+    all.some(
+      ({ is, as, at }) => is === 'container' || as === 'container-row-column' || at?.container !== undefined,
+    );
+  if (says) return {};
+  const container = containerOfSheet(sheet.name, known);
+  if (container === null) return {};
+  guesses.push(say('Every row is taken to be of container {container}.', { container }));
+  return { container };
+}
+
+/** What spreadsheets call a sheet that nobody has named. */
+const unnamed = /^(?:sheet|hoja|feuille?|tabelle|blad|planilha)? *\d*$/i;
+
+/** The container of a sheet without a column for it: the one that its name names, or the only one there is. */
+function containerOfSheet(name: string, known: KnownTrial): string | null {
+  if (known.containers.length === 0) return unnamed.test(name) ? 'T1' : containerNamed(name, known);
+  const [only, ...more] = known.containers;
+  return containerNamed(name, known) ?? (more.length === 0 ? only!.id : null);
+}
+
+/** A comma where numbers have one between digits and none has a point. */
+function decimalOf(texts: readonly string[]): '.' | ',' {
+  const has = (mark: RegExp): boolean => texts.some((text) => mark.test(text.trim()));
+  return has(/^\d+,\d+(?:\s*\p{L}+)?$/u) && !has(/^\d+\.\d+(?:\s*\p{L}+)?$/u) ? ',' : '.';
+}

@@ -1,0 +1,181 @@
+import type { Problem } from '../model/problem.ts';
+import { say } from '../model/say.ts';
+import type { Sheet } from '../model/workbook.ts';
+import { cellName } from './cell-name.ts';
+import { containerNamed } from './container-named.ts';
+import { headingsAgain, isTitle, ownCells } from './data-lines.ts';
+import { gridOf, type GridCell } from './grid.ts';
+import { intakeProblem } from './intake-problem.ts';
+import type { KnownTrial } from './known.ts';
+import { lineValues, type PlantValues } from './line-values.ts';
+import type { Key, Mapping } from './mapping.ts';
+import { readLine, type SaidOfLine } from './read-line.ts';
+import { cellAt, type TableReading } from './table-reading.ts';
+
+/** A row of harvest.csv to be, and what its line says of the layout. */
+export interface TakenRow {
+  /** As the keys of harvest.csv; `` where nothing is said. */
+  keys: Readonly<Record<Key, string>>;
+  /** By variable: digits with a point, and their unit (`` for none). */
+  values: ReadonlyMap<string, { digits: string; unit: string }>;
+  status: string;
+  potTotal: { digits: string; unit: string } | null;
+  remark: string;
+  /** By factor: the level's id, or the text itself where no level is known yet. */
+  levels: ReadonlyMap<string, string>;
+  block: string;
+  plot: string;
+  plants: string;
+  /** The sheet, and row and column from 0, of the cell it was taken from. */
+  from: { sheet: string; row: number; column: number };
+}
+
+/** What came of a table. */
+export interface TakenTable {
+  rows: readonly TakenRow[];
+  problems: readonly Problem[];
+  /** The names of cells that were used, to what they were taken for. */
+  used: ReadonlyMap<string, string>;
+}
+
+/** Reads every row of a table as a mapping says. */
+export function takeRows(file: string, sheet: Sheet, mapping: Mapping, known: KnownTrial): TakenTable {
+  const problems: Problem[] = [];
+  const used = new Map<string, string>();
+  const grid = gridOf(sheet, mapping.isTurned);
+  const table: TableReading = {
+    grid,
+    mapping,
+    known,
+    use: (cell, what) => void used.set(cellName(cell.row, cell.column), what),
+    fault: (rule, { row, column }, message, found = '') => {
+      const place = { file, sheet: sheet.name, row, column };
+      problems.push(intakeProblem(rule, place, message, { found: found === '' ? null : found }));
+    },
+    above: new Map(),
+    joined: new Set(),
+    headingsAgain: new Set(headingsAgain(grid, mapping.headings[1], mapping.uses, mapping.lines)),
+    container: mapping.always.container ?? '',
+  };
+  const lacking = whatIsLacking(mapping, known);
+  if (lacking !== null) {
+    table.fault('spreadsheet-mapping', table.grid.place(mapping.headings[1], 0), lacking);
+    return { rows: [], problems, used };
+  }
+  const rows: TakenRow[] = [];
+  for (let line = Math.min(mapping.headings[0], mapping.lines[0]); line <= mapping.lines[1]; line += 1)
+    rows.push(...rowsOfLine(table, sheet.name, line));
+  return { rows, problems, used };
+}
+
+/** What a mapping does not say where it stands, in a sentence; null where every row can have a place. */
+function whatIsLacking({ uses, always, hasTitles }: Mapping, known: KnownTrial): string | null {
+  const all = [...uses.values()];
+  const values = all.filter(({ is }) => known.variables.some(({ id }) => id === is));
+  if (values.length === 0)
+    return say('No column is taken for a weight, or for another variable of the trial.');
+  const place = all.find(({ is }) => is === 'place');
+  if (place !== undefined && place.as === undefined)
+    return say('It is not clear how places are written: as 2-3 for row 2 column 3, or otherwise.');
+  const isSaid = (key: Key): boolean =>
+    always[key] !== undefined ||
+    all.some(({ is }) => is === key) ||
+    values.every(({ at }) => at?.[key] !== undefined) ||
+    (key === 'container' ? hasTitles || place?.as === 'container-row-column' : place !== undefined);
+  const lacking = (['container', 'row', 'column'] as const).filter((key) => !isSaid(key));
+  if (lacking.length === 0) return null;
+  return say('Nothing says the {keys} of each plant; without its place a weight cannot be brought in.', {
+    keys: lacking.map((key) => say(key)).join(', '),
+  });
+}
+
+function rowsOfLine(table: TableReading, sheet: string, line: number): TakenRow[] {
+  const { mapping, known } = table;
+  const cells = ownCells(table.grid, line);
+  const isHeading = line >= mapping.headings[0] && line <= mapping.headings[1];
+  if (isHeading || table.headingsAgain.has(line)) {
+    for (const field of mapping.uses.keys()) {
+      const cell = cellAt(table, line, field);
+      if (cell !== null) table.use(cell, 'heading');
+    }
+    return [];
+  }
+  if (line < mapping.lines[0] || mapping.leftOut.includes(line) || cells.length === 0) return [];
+  if (mapping.hasTitles && isTitle(cells, known)) {
+    table.container = containerNamed(cells[0]!.text, known) ?? '';
+    table.use(cells[0]!, 'container');
+    table.above.clear();
+    return [];
+  }
+  const values = lineValues(table, line);
+  const said = readLine(table, line);
+  const first = cells[0]!;
+  const plants = written(values, said);
+  if (plants.length === 0 || !isPlaced(table, said, plants, first)) return [];
+  noteLine(table, line, said);
+  return plants.map((plant, index) => rowOf(said, plant, index === 0, sheet, plant.first ?? first));
+}
+
+/**
+ * The plants of a line that are written down. A line with one value has its row even without it, so that the check
+ * asks for it; of a line with a column for each plant, those left empty are no plants, unless all are and something
+ * else is said.
+ */
+function written(values: readonly PlantValues[], said: SaidOfLine): readonly PlantValues[] {
+  const filled = values.filter(({ isBlank, status }) => !isBlank || status !== '');
+  const isSaid = said.status !== '' || said.remark !== '' || said.potTotal !== null;
+  if (filled.length > 0) return filled;
+  const hasPlace = said.keys.row !== '' && said.keys.column !== '';
+  if (values.length === 1) return isSaid || hasPlace ? values : [];
+  return isSaid && hasPlace ? values.slice(0, 1) : [];
+}
+
+function isPlaced(
+  table: TableReading,
+  said: SaidOfLine,
+  plants: readonly PlantValues[],
+  first: GridCell,
+): boolean {
+  const lacking = (['container', 'row', 'column'] as const).filter(
+    (key) => said.keys[key] === '' && plants.some(({ at }) => at[key] === undefined) && !said.faulty.has(key),
+  );
+  if (lacking.length > 0)
+    table.fault(
+      'spreadsheet-place',
+      first,
+      say('this row has something of a plant and not its {keys}; fill it in, or leave the row out.', {
+        keys: lacking.map((key) => say(key)).join(', '),
+      }),
+    );
+  return lacking.length === 0 && said.faulty.size === 0;
+}
+
+/** Notes fastened to cells of a row become part of its remark. */
+function noteLine(table: TableReading, line: number, said: SaidOfLine): void {
+  const notes = [...table.mapping.uses.keys()].flatMap(
+    (field) => table.grid.lines[line]?.[field]?.note ?? [],
+  );
+  said.remark = [said.remark, ...new Set(notes)].filter((text) => text !== '').join('; ');
+}
+
+function rowOf(
+  said: SaidOfLine,
+  plant: PlantValues,
+  isFirst: boolean,
+  sheet: string,
+  { row, column }: { row: number; column: number },
+): TakenRow {
+  const { levels, block, plot, plants } = said;
+  return {
+    keys: { ...said.keys, ...plant.at },
+    values: plant.values,
+    status: plant.status === '' ? said.status : plant.status,
+    potTotal: isFirst ? said.potTotal : null,
+    remark: isFirst ? said.remark : '',
+    levels,
+    block,
+    plot,
+    plants,
+    from: { sheet, row, column },
+  };
+}

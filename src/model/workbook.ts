@@ -1,0 +1,35 @@
+/** What a cell of a spreadsheet holds. */
+export interface WorkbookCell {
+  /** Its value as text: digits with a point for a number, year-month-day for a date. */
+  text: string;
+  kind: 'number' | 'text' | 'date' | 'truth' | 'fault';
+  /** As the spreadsheet shows it, where that says more, such as `182 g`; null where it does not. */
+  shown: string | null;
+  isFormula: boolean;
+  /** A note fastened to it; null for none. */
+  note: string | null;
+}
+
+/** Cells that are joined; all from 0, the last ones included. */
+export interface Merged {
+  top: number;
+  left: number;
+  bottom: number;
+  right: number;
+}
+
+/** One sheet; rows and columns from 0, null where a cell is empty. */
+export interface Sheet {
+  name: string;
+  rows: readonly (readonly (WorkbookCell | null)[])[];
+  merged: readonly Merged[];
+}
+
+/** A spreadsheet file as read. */
+export interface Workbook {
+  sheets: readonly Sheet[];
+  /** True for CSV: its one sheet has no name of its own, and its rows are the file's lines. */
+  isText: boolean;
+  /** In what its text was written, where that is not UTF-8; null where it is. */
+  encoding: string | null;
+}

@@ -1,0 +1,129 @@
+import { read, type CellObject, type WorkSheet } from '@e965/xlsx';
+import type { Sheet, Workbook, WorkbookCell } from '../model/workbook.ts';
+import { openCsv } from './csv.ts';
+import { delimiterIn } from './delimiter.ts';
+import { textOfBytes } from './text-of-bytes.ts';
+import { zipEntries } from './zip-entries.ts';
+
+/** Why a spreadsheet could not be read. */
+export type WorkbookFault = 'no spreadsheet' | 'locked' | 'too large' | 'empty' | 'open quote';
+
+/** Unpacked, a spreadsheet of more than this is no harvest. */
+export const most = { bytes: 200 * 1024 * 1024, cells: 500_000 };
+
+/**
+ * A spreadsheet file: Office Open XML (.xlsx), OpenDocument (.ods) or delimited text. What it is, its bytes say,
+ * not its name.
+ */
+export function readWorkbook(bytes: Uint8Array): Workbook | WorkbookFault {
+  if (bytes.length === 0) return 'empty';
+  if (isZip(bytes)) return readPacked(bytes);
+  // The older binary formats, and a workbook locked with a password, are compound files.
+  if (startsWith(bytes, [0xd0, 0xcf, 0x11, 0xe0])) return 'locked';
+  return readDelimited(bytes);
+}
+
+const startsWith = (bytes: Uint8Array, first: readonly number[]): boolean =>
+  first.every((byte, index) => bytes[index] === byte);
+
+const isZip = (bytes: Uint8Array): boolean => startsWith(bytes, [0x50, 0x4b]);
+
+function readPacked(bytes: Uint8Array): Workbook | WorkbookFault {
+  const entries = zipEntries(bytes);
+  if (entries === null) return 'no spreadsheet';
+  if (entries.some(({ isLocked }) => isLocked)) return 'locked';
+  if (entries.reduce((sum, { size }) => sum + size, 0) > most.bytes) return 'too large';
+  const paths = new Set(entries.map(({ path }) => path));
+  if (!paths.has('xl/workbook.xml') && !paths.has('content.xml')) return 'no spreadsheet';
+  try {
+    // A view of its own: the library writes marks onto the array that it is given.
+    const { SheetNames, Sheets } = read(bytes.subarray(), {
+      type: 'array',
+      dense: true,
+      cellDates: true,
+      cellHTML: false,
+      cellNF: true,
+      UTC: true,
+    });
+    const sheets = SheetNames.map((name) => sheetOf(name, Sheets[name]!));
+    const cells = sheets.reduce((sum, { rows }) => sum + rows.reduce((all, row) => all + row.length, 0), 0);
+    return cells > most.cells ? 'too large' : { sheets, isText: false, encoding: null };
+  } catch {
+    return 'no spreadsheet';
+  }
+}
+
+function sheetOf(name: string, sheet: WorkSheet): Sheet {
+  const rows: (readonly (CellObject | undefined)[])[] = sheet['!data'] ?? [];
+  const merged = (sheet['!merges'] ?? []).map(({ s, e }) => ({
+    top: s.r,
+    left: s.c,
+    bottom: e.r,
+    right: e.c,
+  }));
+  return {
+    name,
+    rows: Array.from(rows, (row) => Array.from(row ?? [], cellOf)),
+    merged,
+  };
+}
+
+function cellOf(cell: CellObject | undefined): WorkbookCell | null {
+  if (cell === undefined) return null;
+  const note = (cell.c ?? []).map(({ t = '' }) => t.trim()).filter((text) => text !== '');
+  const { text, kind } = valueOf(cell);
+  if (text === '' && note.length === 0) return null;
+  const shown = typeof cell.w === 'string' && kind === 'number' && cell.w !== text ? cell.w.trim() : null;
+  return {
+    text,
+    kind,
+    shown,
+    isFormula: cell.f !== undefined,
+    note: note.length === 0 ? null : note.join(' '),
+  };
+}
+
+function valueOf({ t, v, w }: CellObject): Pick<WorkbookCell, 'text' | 'kind'> {
+  if (t === 'n' && typeof v === 'number') return { text: digitsOf(v), kind: 'number' };
+  if (t === 'd' && v instanceof Date) return { text: dayOf(v), kind: 'date' };
+  if (t === 'b') return { text: v === true ? 'TRUE' : 'FALSE', kind: 'truth' };
+  if (t === 'e') return { text: w ?? 'error', kind: 'fault' };
+  return { text: typeof v === 'string' ? v.trim() : '', kind: 'text' };
+}
+
+/** The 15 digits that a spreadsheet shows of a number; what lies behind them is the rounding of its sums. */
+export function digitsOf(value: number): string {
+  const text = String(Number(value.toPrecision(15)));
+  return text.includes('e') ? value.toFixed(15).replace(/\.?0+$/, '') : text;
+}
+
+/** Year-month-day, with the time behind it where there is one. */
+function dayOf(moment: Date): string {
+  const iso = Number.isNaN(moment.getTime()) ? '' : moment.toISOString();
+  return iso.endsWith('T00:00:00.000Z') ? iso.slice(0, 10) : iso.slice(0, 16).replace('T', ' ');
+}
+
+function readDelimited(bytes: Uint8Array): Workbook | WorkbookFault {
+  const { text, encoding } = textOfBytes(bytes);
+  if (text.includes('\0')) return 'no spreadsheet';
+  const csv = openCsv(text, delimiterIn(text));
+  const rows: (WorkbookCell | null)[][] = [];
+  let count = 0;
+  const faults = csv.read(({ cells, line }) => {
+    while (rows.length < line - 1) rows.push([]);
+    rows.push(cells.map(plainCell));
+    count += cells.length;
+  });
+  if (faults.some(({ kind }) => kind === 'unterminated quote')) return 'open quote';
+  if (count > most.cells) return 'too large';
+  return count === 0 ? 'empty' : { sheets: [{ name: '', rows, merged: [] }], isText: true, encoding };
+}
+
+const isDay = (text: string): boolean => /^\d{4}-\d\d-\d\d$/.test(text);
+
+function plainCell(given: string): WorkbookCell | null {
+  const text = given.trim();
+  if (text === '') return null;
+  // What a number is depends on the decimal mark, which the file does not say.
+  return { text, kind: isDay(text) ? 'date' : 'text', shown: null, isFormula: false, note: null };
+}
