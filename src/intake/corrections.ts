@@ -2,7 +2,7 @@ import { statuses } from '../check/statuses.ts';
 import type { Sheet } from '../model/workbook.ts';
 import { useOfWords } from './column-words.ts';
 import { usesAt } from './find-headings.ts';
-import { gridOf } from './grid.ts';
+import { gridOf, type Grid } from './grid.ts';
 import type { KnownTrial } from './known.ts';
 import { keys, otherUses, type ColumnUse, type Key, type Mapping } from './mapping.ts';
 import { fillIn } from './propose-mapping.ts';
@@ -80,11 +80,20 @@ function startOf(
     if (field !== null && use !== null) uses.set(field, use);
   }
   const made = fillIn(sheet, grid, { first, last, uses, score: 0 }, known);
-  return (
-    made?.mapping ?? {
-      fault: `no table is found below row ${grid.lineName(last)}: name the row of headings with --headings 3, and its columns with --column D=fresh_weight`,
-    }
-  );
+  return made?.mapping ?? bare(sheet.name, grid, [first, last], uses);
+}
+
+/** All below the headings, where no column of values is known yet. */
+function bare(
+  sheet: string,
+  grid: Grid,
+  headings: readonly [number, number],
+  uses: ReadonlyMap<number, ColumnUse>,
+): Mapping {
+  const first = headings[1] + 1;
+  const lines = [first, Math.max(first, grid.lines.length - 1)] as const;
+  const rest = { leftOut: [], always: {}, hasTitles: false, words: {}, decimal: '.', dates: null } as const;
+  return { sheet, isTurned: grid.isTurned, headings, lines, uses, ...rest };
 }
 
 function setRows(draft: Draft, { rows, leaveOut = [] }: Corrections): string | null {

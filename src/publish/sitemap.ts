@@ -15,6 +15,7 @@ export const standingPages = [
   'data/',
   'data/checks/',
   'check/',
+  'import/',
   'plan/',
   'weigh/',
   'methods/',
