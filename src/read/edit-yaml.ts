@@ -163,6 +163,6 @@ export function inFlow(value: YamlValue, isJson = false): string {
   }
   if (typeof value !== 'string' || isJson) return JSON.stringify(value);
   const isPlain =
-    /^[\p{L}\d][\p{L}\d .-]*$/u.test(value) && !value.endsWith(' ') && parse(value, options) === value;
+    /^[\p{L}\d][\p{L}\d ./_-]*$/u.test(value) && !value.endsWith(' ') && parse(value, options) === value;
   return isPlain ? value : JSON.stringify(value);
 }

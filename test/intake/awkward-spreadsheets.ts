@@ -244,7 +244,7 @@ export const awkward: readonly Awkward[] = [
       ],
     },
     harvest: ['container,row,column,fresh_weight', 'T1,1,1,6.5', 'T1,1,2,6.25'],
-    trial: 'harvest: {columns: {fresh_weight: {column: "fresh_weight", unit: oz}}}',
+    trial: 'harvest: {columns: {fresh_weight: {column: fresh_weight, unit: oz}}}',
     notUsed: [],
   },
   {
