@@ -157,7 +157,8 @@ export function inFlow(value: YamlValue, isJson = false): string {
   if (Array.isArray(value)) return `[${value.map((item: YamlValue) => inFlow(item, isJson)).join(', ')}]`;
   if (typeof value === 'object' && value !== null) {
     const items = Object.entries(value).map(
-      ([key, item]: [string, YamlValue]) => `${isJson || !/^[A-Za-z_]\w*$/.test(key) ? JSON.stringify(key) : key}: ${inFlow(item, isJson)}`,
+      ([key, item]: [string, YamlValue]) =>
+        `${isJson || !/^[A-Za-z_]\w*$/.test(key) ? JSON.stringify(key) : key}: ${inFlow(item, isJson)}`,
     );
     return `{${items.join(', ')}}`;
   }

@@ -13,6 +13,7 @@ import { today } from '../local-day.ts';
 import { make, part } from '../weigh/dom.ts';
 import type { Outcome } from './intake-work.ts';
 import { mappingView } from './mapping-view.ts';
+import { without } from './without.ts';
 import { notUsedView, problemsView, rowsView, sheetView, verdict, wordsView } from './outcome-view.ts';
 
 if (language() !== 'en') await import('../../model/messages.ts');
@@ -193,7 +194,7 @@ function drawOutcome(used: readonly Mapping[]): void {
 /** Says what a sign means, in every table. */
 function explain(word: string, meant: string): void {
   for (const reading of sheets.values()) {
-    const { [word]: _, ...words } = reading.mapping.words;
+    const words = without(reading.mapping.words, word);
     reading.mapping = { ...reading.mapping, words: meant === '' ? words : { ...words, [word]: meant } };
   }
   void refresh();

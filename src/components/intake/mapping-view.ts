@@ -9,6 +9,7 @@ import { isWeight } from '../../model/units.ts';
 import { say } from '../../model/say.ts';
 import type { Sheet } from '../../model/workbook.ts';
 import { make } from '../weigh/dom.ts';
+import { without } from './without.ts';
 
 /** What is done when a field was set. */
 export interface Settings {
@@ -50,7 +51,7 @@ export function mappingView(
         change();
       }),
       textField(say('Container of every row'), mapping.always.container ?? '', (text) => {
-        const { container: _, ...always } = now.always;
+        const always = without(now.always, 'container');
         now.always = text === '' ? always : { ...always, container: text };
         change();
       }),
@@ -323,10 +324,9 @@ function detailControls(
       ? []
       : (['plant', 'cut'] as const).map((key) =>
           fixedKey(key, name, use, (value) => {
-            const { [key]: _, ...rest } = now.at ?? {};
-            const { at: __, ...bare } = now;
+            const rest = without(now.at ?? {}, key);
             const at = value === '' ? rest : { ...rest, [key]: value };
-            put(Object.keys(at).length === 0 ? bare : { ...bare, at });
+            put(Object.keys(at).length === 0 ? without(now, 'at') : { ...now, at });
           }),
         )),
     ...(isCarriable
@@ -335,8 +335,7 @@ function detailControls(
             say('an empty cell says what the one above it says'),
             use.isCarried === true,
             (isCarried) => {
-              const { isCarried: _, ...bare } = now;
-              put(isCarried ? { ...bare, isCarried } : bare);
+              put(isCarried ? { ...now, isCarried } : without(now, 'isCarried'));
             },
           ),
         ]
