@@ -162,6 +162,23 @@ const fullMetadata: TrialMetadata = {
     { kind: 'orcid', value: '0000-0002-1825-0097' },
   ],
   accepted: [{ rule: 'container-total', where: 'T2', reason: 'The crate was weighed wet.' }],
+  sources: [
+    {
+      file: 'source/weights & <notes>.xlsx',
+      sha256: '9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08',
+      sheet: 'Harvest',
+      turned: true,
+      headings: 'A-B',
+      rows: 'C-N',
+      left_out: ['G'],
+      columns: { '1': 'container, carried down', '4': 'fresh_weight in oz, plant 1' },
+      always: { container: 'T1', row: '1', column: '1', plant: '1', cut: '1', date: '2025-10-20' },
+      titles: true,
+      words: { x: 'dead' },
+      decimal: ',',
+      dates: 'day first',
+    },
+  ],
   releases: [
     { version: '1.0.0', date: '2025-11-12', note: 'First release.' },
     { version: '1.2.0', date: '2025-12-01', note: 'Remarks <added> & read again.' },

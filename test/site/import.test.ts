@@ -129,6 +129,7 @@ describe('The page that brings a spreadsheet in', () => {
       'weights.ods',
       odsFile([{ name: 'Weights', rows: [['Tank', 'Row', 'Column', 'Weight (g)'], ...rows] }]),
     );
+    await page.waitForSelector('#problems li');
     expect(await page.textContent('#problems')).toMatch(/harvest\.csv has values in \d+ rows already/);
     const after = await loadTrial(await folderOf(page));
     expect(after.trial!.harvest.map(({ values }) => values)).toEqual(
