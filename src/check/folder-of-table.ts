@@ -175,7 +175,10 @@ function metadataOf(
   };
 }
 
-function containersOf(places: readonly Place[]): object[] {
+/** The containers that places lie in, each as large as its last row and column. */
+export function containersOf(
+  places: readonly Pick<Place, 'container' | 'row' | 'column'>[],
+): { id: string; kind: 'tank'; rows: number; columns: number }[] {
   const sizes = new Map<string, { rows: number; columns: number }>();
   for (const { container, row, column } of places) {
     const size = sizes.get(container) ?? { rows: 1, columns: 1 };

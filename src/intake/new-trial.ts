@@ -1,4 +1,4 @@
-import { arrangementOf, idOf } from '../check/folder-of-table.ts';
+import { arrangementOf, containersOf, idOf } from '../check/folder-of-table.ts';
 import type { TrialMetadata } from '../model/trial.ts';
 import { inFlow, type YamlValue } from '../read/edit-yaml.ts';
 import type { ToldPosition } from './layout-of-rows.ts';
@@ -84,15 +84,6 @@ function cutDays(rows: readonly TakenRow[], harvested: string): string[] {
     const dated = rows.find(({ keys }) => Number(keys.cut || '1') === index + 1 && keys.date !== '');
     return dated?.keys.date ?? harvested;
   });
-}
-
-function containersOf(positions: readonly ToldPosition[]): YamlValue[] {
-  const sizes = new Map<string, { rows: number; columns: number }>();
-  for (const { container, row, column } of positions) {
-    const size = sizes.get(container) ?? { rows: 1, columns: 1 };
-    sizes.set(container, { rows: Math.max(size.rows, row), columns: Math.max(size.columns, column) });
-  }
-  return [...sizes].map(([id, size]) => ({ id, kind: 'tank', ...size }));
 }
 
 /** Levels as ids, as trial.yaml of a new trial has them. */
