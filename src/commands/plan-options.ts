@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import { lotUnits } from '../compute/lots/lot-place.ts';
 import type { Cultivar } from '../model/library.ts';
 import type { Factor, Trial, Variable } from '../model/trial.ts';
+import type { PlanFields } from '../plan/plan-fields.ts';
 import { kinds, type PlanContainer, type PlanRequest, settings } from '../plan/plan-request.ts';
 import { wrongUse } from './usage.ts';
 
@@ -30,6 +31,56 @@ const options = {
   licence: { type: 'string' },
   unreplicated: { type: 'boolean' },
 } as const;
+
+/** Whether something is not said that proposals cannot be made without. */
+export function lacksOptions(args: string[]): boolean {
+  const { values } = parseArgs({ args, allowPositionals: true, options });
+  const needed = ['question', 'crop', 'season', 'factor', 'container', 'allot'] as const;
+  return needed.some((name) => values[name] === undefined);
+}
+
+/** What of the options a form's fields can begin from, and the folder. */
+export function fieldsOfOptions(args: string[]): {
+  fields: Partial<PlanFields>;
+  folder: string | null;
+  seed: number | null;
+} {
+  const { values, positionals } = parseArgs({ args, allowPositionals: true, options });
+  if (positionals.length > 1) throw wrongUse(`One folder is expected; found ${positionals.length}.`);
+  const season = values.season === undefined ? null : seasonOf(values.season);
+  const plot = values.plot === undefined ? null : sizeOf('plot', values.plot);
+  const grids = (values.container ?? []).map(containerOf);
+  const only = onlyOf(values.factor ?? []);
+  const factors = (values.factor ?? []).map((text, index) => {
+    const { id, name, levels } = factorOf(text, index === 0 ? values.check : undefined, []);
+    const ids = levels.map((level) => level.id);
+    const check = index === 0 ? ids.filter((each) => each === values.check) : [];
+    const inOrder = [...check, ...ids.filter((each) => !check.includes(each))];
+    return { factor: name, levels: inOrder.join('\n'), bound: only[id] ?? '' };
+  });
+  const fields = {
+    ...copied(values, ['question', 'crop', 'site', 'setting', 'person', 'kind', 'border', 'seedlings']),
+    ...copied(values, ['variation', 'allot']),
+    ...(season === null ? {} : { season: season.name, year: String(season.year) }),
+    ...(plot === null ? {} : { plotRows: String(plot.rows), plotColumns: String(plot.columns) }),
+    ...(grids.length === 0 ? {} : { grids: grids.map(gridLine).join('\n') }),
+    ...(factors.length === 0 ? {} : { factors, hasCheck: values.check !== undefined }),
+    ...(values.sizes === undefined ? {} : { sizes: values.sizes.replaceAll(',', ' ') }),
+    ...(values.unreplicated === undefined ? {} : { unreplicated: values.unreplicated }),
+  };
+  const seed = values.seed === undefined ? null : wholeOf('seed', values.seed);
+  return { fields, folder: positionals[0] ?? null, seed };
+}
+
+const gridLine = ({ id, rows, columns, block }: PlanContainer): string =>
+  [id, `${String(rows)}x${String(columns)}`, block ?? ''].join(' ').trim();
+
+/** Those of the names that are there. */
+function copied<T extends object, Name extends keyof T>(values: T, names: readonly Name[]) {
+  return Object.fromEntries(
+    names.flatMap((name) => (values[name] === undefined ? [] : [[name, values[name]]])),
+  ) as { [Each in Name]?: NonNullable<T[Each]> };
+}
 
 export interface PlanOptions {
   request: PlanRequest;

@@ -5,16 +5,46 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { siteFindings } from '../compute/site-findings.ts';
 import { newestFirst } from '../compute/newest-first.ts';
-import { betweenProposals, proposalSentences } from '../plan/proposal-words.ts';
-import { proposals } from '../plan/proposals.ts';
+import { proposalLines } from '../plan/proposal-words.ts';
+import { type Proposal, proposals } from '../plan/proposals.ts';
+import { planFacts } from '../publish/plan-facts.ts';
 import { report } from './check.ts';
 import { contentFolder } from './folders.ts';
-import { loadContent, today } from './load-content.ts';
-import { planOptions } from './plan-options.ts';
+import { libraryOf } from './library-of.ts';
+import { type CheckedContent, loadContent, today } from './load-content.ts';
+import { lacksOptions, planOptions } from './plan-options.ts';
+import { planByPrompts } from './plan-talk.ts';
+import { answersEnded, talkOver } from './talk.ts';
 import { wrongUse } from './usage.ts';
 
 export async function run(args: string[]): Promise<number> {
+  const { stdin, stdout } = process;
+  const isAsked = stdin.isTTY && stdout.isTTY && lacksOptions(args);
   const content = await loadContent(contentFolder());
+  return isAsked ? byPrompts(args, content) : byOptions(args, content);
+}
+
+/** On a terminal, where not everything is said in options, the rest is asked. */
+async function byPrompts(args: string[], content: CheckedContent): Promise<number> {
+  const talk = talkOver(process.stdin, process.stdout);
+  try {
+    return await planByPrompts(talk, args, {
+      facts: planFacts(libraryOf(content)),
+      trials: join(contentFolder(), 'trials'),
+      today: today(),
+      drawSeed: () => randomInt(2 ** 32),
+      write: writeProposal,
+    });
+  } catch (error) {
+    if (!answersEnded(error)) throw error;
+    process.stderr.write(`\n${error.message}\n`);
+    return 2;
+  } finally {
+    talk.close();
+  }
+}
+
+async function byOptions(args: string[], content: CheckedContent): Promise<number> {
   const trials = [...content.trials].sort(newestFirst);
   const licence = content.site?.licence ?? 'CC-BY-4.0';
   const { cultivars } = content;
@@ -29,13 +59,8 @@ export async function run(args: string[]): Promise<number> {
   const context = { cultivars, others: siteFindings(trials), today: today(), variation };
   const made = proposals(request, seed ?? randomInt(2 ** 32), context);
   const { stdout, stderr } = process;
-  made.proposals.forEach((proposal, index) => {
-    const { heading, sentences } = proposalSentences(proposal, cultivars);
-    stdout.write(`${index + 1}. ${heading}\n${sentences.map((sentence) => `   ${sentence}\n`).join('')}`);
-  });
-  const between = betweenProposals(made.proposals, variation !== null);
-  if (between !== null) stdout.write(`${between}\n`);
-  for (const { reason } of made.refusals) stdout.write(`No: ${reason}.\n`);
+  for (const line of proposalLines(made, cultivars, variation !== null)) stdout.write(`${line}\n`);
+  if (made.refusals.some(({ insist }) => insist)) stdout.write('To insist, add --unreplicated.\n');
   if (made.problems.length > 0) stderr.write(report(made.problems));
   if (made.proposals.length === 0) {
     stderr.write('Nothing was proposed that can be laid out.\n');
@@ -45,9 +70,13 @@ export async function run(args: string[]): Promise<number> {
   const chosen = made.proposals[choose - 1];
   if (chosen === undefined)
     throw wrongUse(`--choose is a number from 1 to ${made.proposals.length}; found ${choose}.`);
-  await mkdir(target, { recursive: true });
-  for (const [name, text] of chosen.files) await writeFile(join(target, name), text);
+  await writeProposal(chosen, target);
   stdout.write(`Proposal ${choose} is written to ${folder!}.\n`);
   if (like !== null) stdout.write(`What was not said here is as in ${like.id}: look through trial.yaml.\n`);
   return 0;
+}
+
+async function writeProposal({ files }: Proposal, target: string): Promise<void> {
+  await mkdir(target, { recursive: true });
+  for (const [name, text] of files) await writeFile(join(target, name), text);
 }

@@ -1,4 +1,6 @@
 import type { LotUnit } from '../compute/lots/lot-place.ts';
+import { listed } from '../compute/words/words.ts';
+import { say } from '../model/say.ts';
 import type { TrialMetadata } from '../model/trial.ts';
 import { type PlanContainer, type PlanRequest, treatmentCount } from './plan-request.ts';
 
@@ -15,7 +17,10 @@ export interface Candidate {
 
 /** A way that does not work, and why, in a grower's words. */
 export interface Refusal {
+  /** Without a full stop. */
   reason: string;
+  /** Whether it can be laid out all the same, unreplicated, by a grower who insists. */
+  insist?: true;
 }
 
 /**
@@ -32,7 +37,7 @@ export function candidatesOf(request: PlanRequest): { candidates: Candidate[]; r
     if (!allot.includes(unit) || factors.some(({ id }) => (only[id] ?? unit) !== unit)) continue;
     if (unit === 'plot' && plot === undefined) {
       refusals.push({
-        reason: 'plots can be allotted, but how many rows and columns make a plot is not said',
+        reason: say('plots can be allotted, but how many rows and columns make a plot is not said'),
       });
       continue;
     }
@@ -90,7 +95,11 @@ function ofContainers({ containers, factors, unreplicated }: PlanRequest): Found
   if (count === treatments) {
     if (unreplicated) return [{ arrangement: 'unreplicated', blocks: 'none' }];
     return {
-      reason: `one container for each of ${treatments} treatments cannot tell the treatment from the container: whatever else differs between two tanks (light, leaks, warmth, hands) would pass for the treatment. Take at least two containers for each, or allot positions within containers where the treatment allows it. To lay it out all the same, marked as unreplicated and described only, insist with --unreplicated`,
+      reason: say(
+        'one container for each of {treatments} treatments cannot tell the treatment from the container: whatever else differs between two tanks (light, leaks, warmth, hands) would pass for the treatment. Take at least two containers for each, or allot positions within containers where the treatment allows it. To lay it out all the same, marked as unreplicated and described only, insist',
+        { treatments },
+      ),
+      insist: true,
     };
   }
   if (count < treatments || count % treatments !== 0)
@@ -158,11 +167,17 @@ function isSquareOf(
 }
 
 function unevenly(treatments: number, units: number, unit: LotUnit): string {
-  return `${treatments} treatments cannot be shared out evenly over ${units} ${unit}${units === 1 ? '' : 's'}, at least two for each`;
+  return say(
+    '{treatments} treatments cannot be shared out evenly over {count} {unit}, at least two for each; change a grid, plan a border, or take other numbers of treatments or containers',
+    { treatments, count: units, unit: say(units === 1 ? unit : `${unit}s`) },
+  );
 }
 
 function noSplit({ factors, containers }: PlanRequest): string {
-  return `${containers.length} containers do not allow ${factors.map(({ id }) => id).join(' and ')} to be allotted as they must be: a factor of whole containers takes at least two containers for each of its levels, and each container room for every level of the others`;
+  return say(
+    '{containers} containers do not allow {factors} to be allotted as they must be: a factor of whole containers takes at least two containers for each of its levels, and each container room for every level of the others',
+    { containers: containers.length, factors: listed(factors.map(({ name }) => name.toLowerCase())) },
+  );
 }
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);

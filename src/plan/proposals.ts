@@ -2,6 +2,7 @@ import { checkTrial } from '../check/check-trial.ts';
 import { type PlannedAnalysis, plannedAnalysis } from '../compute/planning/planned-analysis.ts';
 import type { Cultivar, TrialWithFindings } from '../model/library.ts';
 import { hasError, type Problem } from '../model/problem.ts';
+import { say } from '../model/say.ts';
 import type { Trial } from '../model/trial.ts';
 import { type Candidate, candidatesOf, type Refusal } from './candidates.ts';
 import type { PlanRequest } from './plan-request.ts';
@@ -67,7 +68,10 @@ function propose(request: PlanRequest, candidate: Candidate, first: number, cont
     if ('reason' in drawn) return drawn;
     const { files, plants } = drawn;
     if (request.seedlings !== null && request.seedlings < plants) {
-      const reason = `${candidate.arrangement} would take ${plants} seedlings, and there will be ${request.seedlings}; make the grids smaller, or plan a border`;
+      const reason = say(
+        '{arrangement} would take {plants} seedlings, and there will be {seedlings}; make the grids smaller, or plan a border',
+        { arrangement: say(candidate.arrangement), plants, seedlings: request.seedlings },
+      );
       return { reason };
     }
     const { trial, problems } = checked(request.id, files, context);

@@ -46,6 +46,15 @@ const cases: Case[] = [
       { id: 'cultivar', levels: four, unit: 'position' },
     ],
   },
+  {
+    name: 'a split plot whose factor of whole tanks is named last',
+    arrangement: 'split plot',
+    grids: blocks.flatMap((grid) => [grid, { ...grid, id: `${grid.id}b` }]),
+    factors: [
+      { id: 'cultivar', levels: four, unit: 'position' },
+      { id: 'strength', levels: ['half', 'full'], unit: 'container' },
+    ],
+  },
 ];
 
 /** trial.yaml and layout.csv of a planned trial, drawn from the seed. */
@@ -77,7 +86,7 @@ function folder({ arrangement, grids, how, factors }: Case, seed: number): Map<s
     })),
     design: {
       arrangement,
-      allotted: factors.at(-1)!.unit,
+      allotted: factors.some(({ unit }) => unit === 'position') ? 'position' : factors.at(-1)!.unit,
       randomised: true,
       seed,
       lot: { method: 'lots-1' },

@@ -73,7 +73,7 @@ test('containers are allotted in the blocks that the grower gave, or completely 
     'completely randomised; container; none',
   ]);
   expect(told({ ...whole, containers: containers(5, 2, 2) }).refusals).toEqual([
-    '3 treatments cannot be shared out evenly over 5 containers, at least two for each',
+    '3 treatments cannot be shared out evenly over 5 containers, at least two for each; change a grid, plan a border, or take other numbers of treatments or containers',
   ]);
 });
 

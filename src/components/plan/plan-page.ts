@@ -3,14 +3,15 @@ import { levelNames } from '../../compute/format/level-names.ts';
 import { drawLayoutMaps } from '../../draw/layout-maps.ts';
 import { language } from '../../model/language.ts';
 import { say, sayCount } from '../../model/say.ts';
-import { proposalSentences } from '../../plan/proposal-words.ts';
+import { factorField, mostFactors, type PlanFields } from '../../plan/plan-fields.ts';
+import { betweenProposals, proposalSentences } from '../../plan/proposal-words.ts';
 import { type Proposal, proposals } from '../../plan/proposals.ts';
+import { type PlanFault, readPlan } from '../../plan/read-plan.ts';
 import type { PlanFacts } from '../../publish/plan-facts.ts';
 import { zipOfFolder } from '../../weigh/exported-files.ts';
 import { today } from '../local-day.ts';
 import { escapeHtml } from '../html.ts';
 import { keepFile } from '../keep-file.ts';
-import { type PlanFault, type PlanFields, readPlan } from './read-plan.ts';
 
 const part = <Kind extends HTMLElement = HTMLElement>(id: string): Kind =>
   document.getElementById(id) as Kind;
@@ -36,18 +37,24 @@ function fieldsOf(): PlanFields {
     site: text('site'),
     setting: text('setting'),
     person: text('person'),
-    factor: text('factor'),
-    levels: text('levels'),
+    factors: Array.from({ length: mostFactors }, (_, index) => ({
+      factor: text(factorField('factor', index)),
+      levels: text(factorField('levels', index)),
+      bound: text(factorField('bound', index)),
+    })),
     hasCheck: data.has('hasCheck'),
     containers: text('containers'),
     rows: text('rows'),
     columns: text('columns'),
+    grids: text('grids'),
     kind: text('kind'),
     allot: data.getAll('allot').map(String),
     plotRows: text('plotRows'),
     plotColumns: text('plotColumns'),
     border: text('border'),
     seedlings: text('seedlings'),
+    sizes: text('sizes'),
+    variation: text('variation'),
     unreplicated: data.has('unreplicated'),
   };
 }
@@ -66,9 +73,9 @@ function showFaults(faults: readonly PlanFault[]): void {
 }
 
 function plan(): void {
-  const request = readPlan(fieldsOf(), facts);
-  if (!('factors' in request)) {
-    showFaults(request);
+  const read = readPlan(fieldsOf(), facts);
+  if (!('request' in read)) {
+    showFaults(read);
     told.textContent = say('Some fields are not understood yet.');
     result.hidden = true;
     return;
@@ -77,11 +84,13 @@ function plan(): void {
   const typed = part<HTMLInputElement>('seed').value.trim();
   const seed = /^\d{1,10}$/.test(typed) ? Number(typed) : crypto.getRandomValues(new Uint32Array(1))[0]!;
   part<HTMLInputElement>('seed').value = String(seed);
+  const { request } = read;
   const known = facts.crops.find(({ crop }) => crop.name === request.crop.name);
-  const variation = known?.variation ?? facts.otherwise;
+  const variation = read.variation ?? known?.variation ?? facts.otherwise;
   const context = { cultivars: facts.cultivars, others: [], today: today(), variation };
   const found = proposals(request, seed, context);
   made = found.proposals;
+  part('between').textContent = betweenProposals(made, read.variation !== null) ?? '';
   show(found);
 }
 
@@ -147,5 +156,11 @@ part('again').addEventListener('click', () => {
   plan();
 });
 part('take').addEventListener('click', take);
+part('another').addEventListener('click', () => {
+  const more = [...form.querySelectorAll<HTMLElement>('fieldset[id^="factor-"][hidden]')];
+  part('another').hidden = more.length <= 1;
+  more[0]!.hidden = false;
+  more[0]!.querySelector('input')!.focus();
+});
 result.addEventListener('change', draw);
 form.hidden = false;

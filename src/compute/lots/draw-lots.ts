@@ -66,7 +66,13 @@ export function drawLots<T extends LotPlace>(
     }
     groups = units.flat();
   }
+  for (const [place, drawn] of treatments) treatments.set(place, inOrderOfFactors(drawn, factors));
   return { treatments };
+}
+
+/** Drawn coarse factors first, whatever their order in trial.yaml; told in the order of trial.yaml as everywhere. */
+function inOrderOfFactors(drawn: Treatment, factors: readonly LotFactor[]): Treatment {
+  return Object.fromEntries(factors.flatMap(({ id }) => (id in drawn ? [[id, drawn[id]!]] : [])));
 }
 
 function deal<T>(

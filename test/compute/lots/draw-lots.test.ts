@@ -100,6 +100,18 @@ describe('over 100,000 draws', () => {
     expect(evenP(counts, squares)).toBeGreaterThan(LEAST_P);
   });
 
+  test('a Latin square of plots is drawn as evenly in the places of a trial', () => {
+    const places = placesOf([{ id: 'T', rows: 3, columns: 6 }], { plot: { rows: 1, columns: 2 } });
+    const plan = {
+      arrangement: 'latin square' as const,
+      containers: ['T'],
+      factors: [factor('abc', 'plot')],
+    };
+    const counts = frequencies(DRAWS, (seed) => drawn(places, { ...plan, seed }).join(''));
+    expect(evenP(counts, 12)).toBeGreaterThan(LEAST_P);
+    expect([...counts.keys()].every((letters) => /^(?:(.)\1){9}$/.test(letters))).toBe(true);
+  });
+
   test('every standard square of size 5 is drawn as often, once its rows and columns are put in order', () => {
     const counts = frequencies(DRAWS, (seed) => standardForm(drawLatinSquare(5, seededRandom(seed))));
     expect(evenP(counts, 56)).toBeGreaterThan(LEAST_P);
@@ -108,7 +120,7 @@ describe('over 100,000 draws', () => {
   test('in squares of size 6 and 7 every letter is as often in every cell', () => {
     for (const size of [6, 7]) {
       const cells = Array.from({ length: size * size }, () => new Map<string, number>());
-      for (let seed = 0; seed < DRAWS / 5; seed += 1) {
+      for (let seed = 0; seed < DRAWS; seed += 1) {
         const square = drawLatinSquare(size, seededRandom(seed));
         if (!isLatin(square)) throw new Error(`seed ${seed} draws no Latin square`);
         square.flat().forEach((letter, cell) => {
