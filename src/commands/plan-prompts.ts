@@ -29,7 +29,7 @@ export async function askFields(talk: Talk, facts: PlanFacts, from: PlanFields):
   };
   /** Asks until the page's own reading finds no fault with the answer. */
   const until = async (name: string, once: () => Promise<void>): Promise<void> => {
-    for (;;) {
+    for (const before = fields; ; fields = before) {
       await once();
       const fault = faultOf(name);
       if (fault === null) return;
@@ -57,8 +57,11 @@ export async function askFields(talk: Talk, facts: PlanFacts, from: PlanFields):
   await choice('setting', ask.setting, settings);
   await text('person', ask.person);
   for (let index = 0; index < mostFactors; index += 1) {
-    const isGiven = await askFactor(talk, index, fields, until, (changed) => {
-      fields = changed;
+    const isGiven = await askFactor(talk, index, until, {
+      get: () => fields.factors,
+      set: (factors) => {
+        fields = { ...fields, factors };
+      },
     });
     if (!isGiven) break;
     if (index === 0) fields = { ...fields, hasCheck: await askYes(talk, ask.hasCheck, fields.hasCheck) };
@@ -95,27 +98,23 @@ const inPlots = ({ allot, factors }: PlanFields): boolean =>
 async function askFactor(
   talk: Talk,
   index: number,
-  from: PlanFields,
   until: (name: string, once: () => Promise<void>) => Promise<void>,
-  change: (fields: PlanFields) => void,
+  factors: { get: () => readonly FactorFields[]; set: (factors: readonly FactorFields[]) => void },
 ): Promise<boolean> {
   const ask = planQuestions();
-  const nothing: FactorFields = { factor: '', levels: '', bound: '' };
-  let fields = from;
-  const own = (): FactorFields => fields.factors[index] ?? nothing;
+  const own = (): FactorFields => factors.get()[index] ?? { factor: '', levels: '', bound: '' };
   const put = (changed: Partial<FactorFields>): void => {
-    const factors = Array.from({ length: Math.max(fields.factors.length, index + 1) }, (_, each) =>
-      each === index ? { ...own(), ...changed } : (fields.factors[each] ?? nothing),
-    );
-    fields = { ...fields, factors };
-    change(fields);
+    factors.set([
+      ...factors.get().slice(0, index),
+      { ...own(), ...changed },
+      ...factors.get().slice(index + 1),
+    ]);
   };
   await until(factorField('factor', index), async () => {
     put({ factor: await askText(talk, index === 0 ? ask.factor : ask.another, own().factor) });
   });
   if (index > 0 && own().factor.trim() === '') {
-    fields = { ...fields, factors: fields.factors.slice(0, index) };
-    change(fields);
+    factors.set(factors.get().slice(0, index));
     return false;
   }
   await until(factorField('levels', index), async () => {
