@@ -1,9 +1,10 @@
-/** `print`: the PDF of a trial's fact sheet, printed from its page as a build makes it. */
+/** `print`: the PDF of a trial's fact sheet, weighing sheets or pot labels, printed from its page as a build makes it. */
 import { existsSync } from 'node:fs';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import type { Trial } from '../model/trial.ts';
 import { releaseDay } from '../publish/dataset.ts';
 import { findBrowser } from './browser.ts';
 import { run as build } from './build.ts';
@@ -15,15 +16,35 @@ import { wrongUse } from './usage.ts';
 export const noBrowser =
   'Printing needs a Chromium, Chrome or Edge, and none was found. Install one, or set CHROME_PATH to where one is.';
 
+/** What of a trial can be printed. */
+const printed = ['fact-sheet', 'weighing-sheets', 'labels'] as const;
+type Printed = (typeof printed)[number];
+
+/** The pages under the trial's own. */
+const addresses: Readonly<Record<Printed, string>> = {
+  'fact-sheet': 'fact-sheet',
+  'weighing-sheets': 'weighing-sheet',
+  labels: 'labels',
+};
+
 export async function run(args: string[]): Promise<number> {
   const { values, positionals } = parseArgs({
     args,
     allowPositionals: true,
-    options: { paper: { type: 'string', default: 'a4' }, out: { type: 'string' } },
+    options: {
+      paper: { type: 'string', default: 'a4' },
+      out: { type: 'string' },
+      of: { type: 'string', default: 'fact-sheet' },
+      grid: { type: 'string' },
+    },
   });
   const { paper, out } = values;
+  const of = printed.find((each) => each === values.of);
+  if (of === undefined) throw wrongUse(`--of is ${printed.join(', ')}; found "${values.of.slice(0, 60)}".`);
   if (paper !== 'letter' && paper !== 'a4')
     throw wrongUse(`--paper is letter or a4; found "${paper.slice(0, 60)}".`);
+  const query = of === 'labels' ? gridQuery(values.grid ?? '3x8', paper) : '';
+  if (values.grid !== undefined && of !== 'labels') throw wrongUse('--grid is for --of labels.');
   const { content, id } = asked(positionals);
   const browser = findBrowser();
   if (browser === undefined) {
@@ -32,11 +53,12 @@ export async function run(args: string[]): Promise<number> {
   }
   const { site, trials } = await loadContent(content);
   const trial = trials.find((each) => each.id === id);
-  if (trial !== undefined && trial.factSheets === undefined) {
-    process.stderr.write(`${id} has no factsheet.mdx; \`sheet\` writes a first one.\n`);
+  const missing = trial === undefined ? null : missingOf(of, trial);
+  if (missing !== null) {
+    process.stderr.write(`${missing}\n`);
     return 1;
   }
-  const path = resolve(out ?? `${id}-fact-sheet-${paper}.pdf`);
+  const path = resolve(out ?? `${id}-${of}-${paper}.pdf`);
   const folder = await mkdtemp(join(tmpdir(), 'tankside-print-'));
   try {
     process.env['TANKSIDE_CONTENT'] = content;
@@ -44,11 +66,11 @@ export async function run(args: string[]): Promise<number> {
     process.env['TANKSIDE_PDF'] = '';
     const code = await build([]);
     if (code !== 0 || trial === undefined || site === null) return 1;
-    const pdf = await printed(
+    const pdf = await pdfOf(
       browser,
       join(folder, 'site'),
       site.url,
-      `trials/${id}/fact-sheet/`,
+      `trials/${id}/${addresses[of]}/${query}`,
       paper,
       releaseDay(trial.metadata),
     );
@@ -58,6 +80,26 @@ export async function run(args: string[]): Promise<number> {
   }
   process.stderr.write(`Printed ${path}\n`);
   return 0;
+}
+
+/** Why a trial has no such page; null where it has. */
+function missingOf(of: Printed, { id, metadata, factSheets }: Trial): string | null {
+  if (of === 'fact-sheet')
+    return factSheets === undefined ? `${id} has no factsheet.mdx; \`sheet\` writes a first one.` : null;
+  return metadata.status === 'finished'
+    ? `${id} is finished, so nothing is left to be weighed or labelled.`
+    : null;
+}
+
+/** Labels across and down the page, and the height that the paper leaves them between its margins, in mm. */
+function gridQuery(text: string, paper: Paper): string {
+  const [, across, down] = /^([1-9]\d?)x([1-9]\d?)$/.exec(text) ?? [];
+  if (across === undefined || down === undefined || Number(across) > 12 || Number(down) > 40)
+    throw wrongUse(
+      `--grid is labels across x down the page, up to 12x40, such as 3x8; found "${text.slice(0, 60)}".`,
+    );
+  const height = paper === 'a4' ? 260 : 240;
+  return `?across=${across}&down=${down}&height=${String(height)}`;
 }
 
 /** A trial's folder within a content folder, or its name in the content folder of the command. */
@@ -76,7 +118,7 @@ function asked(positionals: readonly string[]): { content: string; id: string } 
   return { content, id: basename(folder) };
 }
 
-async function printed(
+async function pdfOf(
   browser: string,
   folder: string,
   url: string,

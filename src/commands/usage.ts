@@ -6,7 +6,8 @@ export const usage = `Usage: npm run -s tankside -- <verb> [folder] [options]
                        [--json] for programs, [--github] as remarks of a Git host's checks
   findings <folder>    print a trial's findings as JSON
   seasons [folder]     print the seasons compared of a content folder as JSON
-  plan [folder]        propose arrangements that can answer a question, and write the trial folder of one
+  plan [folder]        propose arrangements that can answer a question, and write the trial folder of one;
+                       on a terminal it asks for what the options leave out
                        --question <text> --crop <name> --season <name and year> --factor <name=level,level[@container]>
                        --container <id=3x4[@block]> --allot container|plot|position [--check <level>]
                        [--plot 2x2] [--border 1] [--seedlings <number>] [--sizes 31,28.5,...] [--variation <percent>] [--seed <number>]
@@ -21,6 +22,7 @@ export const usage = `Usage: npm run -s tankside -- <verb> [folder] [options]
   release <folder>     freeze a trial's files as a new version   --note <what changed> [--level patch|minor|major]
   gather [folder]      fetch the trials of the other sites that site.yaml lists, to compare with one's own
   print <trial>        print a trial's fact sheet to PDF   [--paper letter|a4] [--out <file>]
+                       [--of fact-sheet|weighing-sheets|labels] [--grid 3x8] of labels across and down
   sheet <folder>       write a first factsheet.mdx from a finished trial   [--print] to see it only
   build                check, compute and write the site to dist/
   serve                serve dist/ on this machine     [--port <number>] [--host <name>]

@@ -12,6 +12,12 @@ if (form && labels) {
   form.addEventListener('submit', (event) => {
     event.preventDefault();
   });
+  // An address may name the grid, as the one that the command prints from does.
+  const asked = new URLSearchParams(location.search);
+  for (const input of form.querySelectorAll('input')) {
+    const wanted = asked.get(input.name);
+    if (wanted !== null && /^\d{1,3}$/.test(wanted)) input.value = wanted;
+  }
   form.hidden = false;
   draw();
 }
