@@ -2,7 +2,7 @@
 import { randomInt } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { mkdir, writeFile } from 'node:fs/promises';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { siteFindings } from '../compute/site-findings.ts';
 import { newestFirst } from '../compute/newest-first.ts';
 import { proposalLines } from '../plan/proposal-words.ts';
@@ -77,6 +77,8 @@ async function byOptions(args: string[], content: CheckedContent): Promise<numbe
 }
 
 async function writeProposal({ files }: Proposal, target: string): Promise<void> {
-  await mkdir(target, { recursive: true });
-  for (const [name, text] of files) await writeFile(join(target, name), text);
+  for (const [name, text] of files) {
+    await mkdir(dirname(join(target, name)), { recursive: true });
+    await writeFile(join(target, name), text);
+  }
 }

@@ -6,7 +6,6 @@ import { differingFiles, type FrozenVersion, frozenVersions } from '../check/fro
 import { type CellChange, changedCells } from '../compute/versions/changed-cells.ts';
 import { type Level, levelOfChange } from '../compute/versions/level-of-change.ts';
 import { hasError } from '../model/problem.ts';
-import type { Trial } from '../model/trial.ts';
 import { editRelease } from '../read/edit-release.ts';
 import { readTrialFolder } from '../read/folder.ts';
 import { decodeUtf8 } from '../read/utf8.ts';
@@ -113,16 +112,15 @@ async function write(
   if (trial === null || hasError(problems)) {
     return refused(`${report(problems)}Nothing was released: mend the errors above first.\n`);
   }
-  if (!isFinished(trial)) {
-    return refused(`The trial is ${trial.metadata.status}: it is released once it is finished.\n`);
+  // A plan is released as a promise; a trial that grows has neither a plan to give nor a result.
+  if (trial.metadata.status === 'growing') {
+    return refused('The trial is growing: it is released once it is finished.\n');
   }
   const names = await freeze(folder, release.version, files);
   await replaceFile(join(folder, 'trial.yaml'), files.get('trial.yaml')!);
   process.stdout.write(releaseWords(trial.id, release, names));
   return 0;
 }
-
-const isFinished = ({ metadata }: Trial): boolean => metadata.status === 'finished';
 
 function refused(sentence: string): number {
   process.stderr.write(sentence);

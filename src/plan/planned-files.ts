@@ -3,18 +3,25 @@ import { drawLots, LOT_METHOD } from '../compute/lots/draw-lots.ts';
 import { layoutRows } from '../compute/lots/layout-rows.ts';
 import { inOrderOfLots, type LotPlace } from '../compute/lots/lot-place.ts';
 import { setOut } from '../compute/lots/set-out.ts';
+import { sumsFile } from '../check/frozen-versions.ts';
+import { say } from '../model/say.ts';
 import { csvText } from '../publish/csv.ts';
+import { sha256 } from '../read/sha256.ts';
 import type { Candidate } from './candidates.ts';
 import type { PlanRequest } from './plan-request.ts';
 
 /**
  * The trial folder of a candidate drawn from a seed: trial.yaml with the status planned, layout.csv, harvest.csv with
- * a row for every plant, and seedlings.csv where they are graded; or why it cannot be drawn.
+ * a row for every plant, and seedlings.csv where they are graded; or why it cannot be drawn. The first three stand
+ * frozen under `versions/` too: what was done otherwise is told against them once the trial is finished.
+ *
+ * @param today the day of the plan, year-month-day
  */
 export function plannedFiles(
   request: PlanRequest,
   candidate: Candidate,
   seed: number,
+  today: string,
 ): { files: Map<string, string>; plants: number } | { reason: string } {
   const containers = request.containers.map(({ id, rows, columns, block }, index) => ({
     id,
@@ -41,16 +48,28 @@ export function plannedFiles(
     factors.map(({ id }) => id),
   );
   const files = new Map([
-    ['trial.yaml', trialYaml(request, candidate, seed, containers)],
+    ['trial.yaml', trialYaml(request, candidate, seed, containers, today)],
     ['layout.csv', csvText({ columns, rows })],
     ['harvest.csv', emptyHarvest(inOrderOfLots(out.places, ids), request)],
   ]);
+  const promised = new Map(files);
+  for (const [name, text] of promised) files.set(`${promise}/${name}`, text);
+  files.set(`${promise}/${sumsFile}`, sumsOf(promised));
   if (request.sizes !== null) {
     const seedlings = gradedSeedlings(out.places, ids, request.sizes, seed);
     if (typeof seedlings !== 'string') return seedlings;
     files.set('seedlings.csv', seedlings);
   }
   return { files, plants: out.places.length };
+}
+
+const version = '0.1.0';
+const promise = `versions/${version}`;
+
+/** The SHA-256 of each file, as a release writes it. */
+function sumsOf(files: ReadonlyMap<string, string>): string {
+  const names = [...files.keys()].sort();
+  return names.map((name) => `${sha256(new TextEncoder().encode(files.get(name)!))}  ${name}\n`).join('');
 }
 
 function blockOf({ blocks }: Candidate, given: string | undefined, index: number): { block?: string } {
@@ -64,6 +83,7 @@ function trialYaml(
   candidate: Candidate,
   seed: number,
   containers: readonly object[],
+  today: string,
 ): string {
   const { title, question, crop, season, site, people, licence, factors, variables } = request;
   const { arrangement, units } = candidate;
@@ -76,7 +96,7 @@ function trialYaml(
   };
   const metadata = {
     title,
-    version: '0.1.0',
+    version,
     status: 'planned',
     question,
     crop,
@@ -88,6 +108,7 @@ function trialYaml(
     design,
     containers,
     variables,
+    releases: [{ version, date: today, note: say('The plan.') }],
   };
   const lines = Object.entries(metadata).map(([key, value]) =>
     Array.isArray(value)

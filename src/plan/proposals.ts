@@ -64,7 +64,7 @@ type Made = Proposal | Refusal | { problems: Problem[] };
 function propose(request: PlanRequest, candidate: Candidate, first: number, context: PlanContext): Made {
   let found: Problem[] = [];
   for (let seed = first; seed < first + mostDraws; seed += 1) {
-    const drawn = plannedFiles(request, candidate, seed);
+    const drawn = plannedFiles(request, candidate, seed, context.today);
     if ('reason' in drawn) return drawn;
     const { files, plants } = drawn;
     if (request.seedlings !== null && request.seedlings < plants) {

@@ -1,5 +1,6 @@
 import { addressPart } from '../compute/format/address-part.ts';
 import { type LotUnit, lotUnits } from '../compute/lots/lot-place.ts';
+import { listed } from '../compute/words/words.ts';
 import { say } from '../model/say.ts';
 import type { Factor, TrialMetadata } from '../model/trial.ts';
 import type { PlanFacts } from '../publish/plan-facts.ts';
@@ -62,7 +63,7 @@ export function readPlan(fields: PlanFields, facts: PlanFacts): PlanRead | reado
   const inPlots = allot.includes('plot') || Object.values(only).includes('plot');
   const request: PlanRequest = {
     id: folderName(`${crop} ${season.name} ${String(season.year)}`),
-    title: titleOf(question),
+    title: titleOf(crop, factors, season),
     question,
     crop: known?.crop ?? { name: crop },
     season,
@@ -98,10 +99,10 @@ export function folderName(words: string): string {
   return name.length < 3 ? 'planned-trial' : name;
 }
 
-/** The question without its mark, cut between two words where it is too long for a title. */
-function titleOf(question: string): string {
-  const title = question.replace(/[?.!\s]+$/, '');
-  return title.length <= 200 ? title : title.slice(0, 199).replace(/\s+\S*$/, '…');
+/** "Lettuce: cultivar, spring 2027", to be bettered by the grower; the question stands beside it. */
+function titleOf(crop: string, factors: readonly Factor[], { name, year }: PlanRequest['season']): string {
+  const compared = listed(factors.map((factor) => factor.name.toLowerCase()));
+  return say('{crop}: {compared}, {season} {year}', { crop, compared, season: name, year }).slice(0, 200);
 }
 
 function alike(count: number, rows: number, columns: number): PlanContainer[] {

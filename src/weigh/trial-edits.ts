@@ -16,7 +16,7 @@ export interface TrialEdits {
   events: readonly EventEntry[];
   /** True where the trial is not finished yet and could be called so. */
   finish: boolean;
-  /** The first release, which a finished trial needs; null where it has one. */
+  /** The first release of the finished trial, which may have been released as a plan; null where it has one. */
   release: NewRelease | null;
 }
 
@@ -24,14 +24,21 @@ export interface TrialEdits {
 export function trialEdits(state: WeighState, today: string): TrialEdits {
   const { metadata } = state.trial;
   const isFinished = metadata.status === 'finished';
-  const hasReleases = (metadata.releases ?? []).length > 0;
   return {
     cuts: cutDates(state),
     totals: weighedTotals(state),
     events: state.events,
     finish: !isFinished,
-    release: hasReleases ? null : { version: '1.0.0', date: today, note: 'First release.' },
+    release: firstRelease(metadata, today),
   };
+}
+
+/** Version 1.0.0, or the next after the plan's where that had reached it. */
+function firstRelease({ status, ...metadata }: TrialMetadata, today: string): NewRelease | null {
+  const releases: readonly { version: string }[] = metadata.releases ?? [];
+  if (status === 'finished' && releases.length > 0) return null;
+  const planned = releases.map(({ version }) => Number(version.split('.')[0]));
+  return { version: `${String(Math.max(0, ...planned) + 1)}.0.0`, date: today, note: 'First release.' };
 }
 
 /** No edit at all. */

@@ -1,4 +1,4 @@
-import { readdir, readFile } from 'node:fs/promises';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { planOptions } from '../../src/commands/plan-options.ts';
@@ -32,12 +32,18 @@ test('plan proposes, writes a folder that check passes, and draws the same again
   expect(made.code).toBe(0);
   expect(made.stdout).toContain('1. Randomised blocks, each container a block');
   expect(made.stdout).toMatch(/On 30 error degrees of freedom, a difference of \d+% of the mean/);
-  expect((await readdir(first)).sort()).toEqual(['harvest.csv', 'layout.csv', 'trial.yaml']);
+  expect((await readdir(first)).sort()).toEqual(['harvest.csv', 'layout.csv', 'trial.yaml', 'versions']);
   const check = await runCommand(['check', first]);
   expect(check.stdout + check.stderr).toContain('0 errors, 0 warnings');
   await runCommand([...lettuce, second]);
   const layout = (of: string) => readFile(join(of, 'layout.csv'), 'utf8');
   expect(await layout(second)).toBe(await layout(first));
+  // A plan that is bettered before it is published is a promise of its own.
+  const yaml = await readFile(join(second, 'trial.yaml'), 'utf8');
+  await writeFile(join(second, 'trial.yaml'), yaml.replace(/^title:.*$/m, 'title: Bettered'));
+  const released = await runCommand(['release', second, '--note', 'A better title.']);
+  expect([released.code, released.stderr]).toEqual([0, '']);
+  expect((await readdir(join(second, 'versions'))).sort()).toEqual(['0.1.0', '0.1.1']);
 });
 
 test('plan refuses one tank for each treatment in plain words, and ends with 1', async () => {

@@ -16,7 +16,9 @@ const rule: Rule = {
 export default rule;
 
 function check({ files, metadata }: Facts, report: Report): void {
-  const { version } = metadata.draft;
+  const { version, status } = metadata.draft;
+  // A plan is frozen as it was promised; what is done otherwise is told once the trial is finished.
+  if (status !== 'finished') return;
   const frozen = frozenVersions(files).find((one) => one.version === version);
   if (frozen === undefined) return;
   for (const name of differingFiles(files, frozen.files)) {

@@ -30,6 +30,8 @@ export interface PlannedAnalysis {
   design: AnalysisDesign;
   units: ReturnType<typeof unitsOfFactors>;
   terms: PlannedTerm[];
+  /** The strata whose units are left over to tell an error. */
+  errors: string[];
   /** The coefficient of variation between units that is reckoned with, in percent, and where it is from. */
   variation: { percent: number; from: string };
 }
@@ -81,7 +83,8 @@ export function plannedAnalysis(
           );
     return { term, errorDf, replicates, detectablePercent };
   });
-  return { design, units, terms, variation };
+  const errors = [...degrees].filter(([, df]) => df > 0).map(([stratum]) => stratum);
+  return { design, units, terms, errors, variation };
 }
 
 /**
