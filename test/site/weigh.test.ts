@@ -389,6 +389,144 @@ describe('The page', () => {
     await context.close();
   });
 
+  test('takes marks, yes or no, growth stages and several judges, each as what it is, with its meaning', async () => {
+    const { context, page, faults } = await openPage(browser, server, phone);
+    await page.goto(`${server.url}weigh/`);
+    const more = [
+      '  - {id: tip_burn, name: Tip burn, of: plant, kind: scored, marks: {"0": none, "1": a leaf or two, "2": all leaves}}',
+      '  - {id: stage, name: Growth stage, of: plant, kind: scored, scale: BBCH}',
+      '  - {id: bolted, name: Bolted, of: plant, kind: scored, scale: yes or no}',
+      '  - {id: taste_a, name: Taste, of: plant, kind: scored, lowest: 1, highest: 9, panel: Taste, judge: A, blind: true}',
+      '  - {id: taste_b, name: Taste, of: plant, kind: scored, lowest: 1, highest: 9, panel: Taste, judge: B}',
+      '  - {id: bolting, name: Days to first bolting, of: plant, kind: counted, unit: d, lowest: 10, highest: 200}',
+      '',
+    ];
+    const encode = (text: string) => new TextEncoder().encode(text);
+    const folder = {
+      'trial.yaml': encode(growingYaml + more.join('\n')),
+      'layout.csv': encode('container,row,column,kind\nT1,1,1,wren\nT1,1,2,egret\nT1,1,3,plover\n'),
+    };
+    const buffer = Buffer.from(zipSync(folder));
+    await page.locator('#files').setInputFiles({ name: 'marks.zip', mimeType: 'application/zip', buffer });
+    await page.locator('#set-date').fill(day);
+    await page.locator('#set-up-form button').click();
+    const [next, meaning, note] = ['#weigh-next', '#weigh-meaning', '#weigh-note'].map((id) =>
+      page.locator(id),
+    );
+    const mark = (value: string) => page.locator(`#weigh-marks [data-mark="${value}"]`);
+    const keyTop = async () => (await page.locator('[data-key="1"]').boundingBox())!.y;
+    expect(await page.locator('#weigh-fields .name').allTextContents()).toEqual([
+      'Fresh weight',
+      'Tip burn',
+      'Growth stage',
+      'Bolted',
+      'Taste · A',
+      'Taste · B',
+      'Days to first bolting',
+    ]);
+    const top = await keyTop();
+    await enter(page, '141');
+    // A mark is one tap, and leads on.
+    expect(await page.locator('#weigh-marks button').allTextContents()).toEqual([
+      '0 none',
+      '1 a leaf or two',
+      '2 all leaves',
+    ]);
+    expect(await page.locator('[data-status="dead"]').isVisible()).toBe(false);
+    expect(await keyTop()).toBeCloseTo(top, 0);
+    expect(await overflow(page)).toEqual([]);
+    expect(await axeCheck(page)).toEqual([]);
+    expect(await faintTexts(page, 7)).toEqual([]);
+    await mark('1').click();
+    await page.keyboard.type('51');
+    expect(await meaning!.textContent()).toBe('inflorescence emergence');
+    expect(await keyTop()).toBeCloseTo(top, 0);
+    await page.keyboard.press('Enter');
+    await mark('0').click();
+    await enter(page, '7');
+    await enter(page, '8');
+    await enter(page, '45');
+    expect((await shown(page)).where).toBe('T1 · row 1 · column 2');
+    // A mark that there is not is led back to, however it came about; nothing can keep it.
+    await enter(page, '150');
+    await page.keyboard.type('7');
+    await next!.click();
+    expect(await note!.textContent()).toBe('Tip burn: 7 is none of its marks, which are 0, 1, 2.');
+    await enter(page, '2');
+    await enter(page, '123');
+    expect(await note!.textContent()).toContain('123 is no BBCH code, which go from 0 to 99');
+    await enter(page, '49');
+    await enter(page, '1');
+    for (const value of ['6', '5', '60']) await enter(page, value);
+    await page.locator('[data-status="dead"]').click();
+    await page.locator('#finish-open', { hasText: 'Every place' }).waitFor();
+    const csv = (await taken(page, 'take-csv')).get('harvest.csv')!.toString();
+    expect(csv.split('\n')).toEqual([
+      'container,row,column,date,plant,fresh_weight,tip_burn,stage,bolted,taste_a,taste_b,bolting,status,remark',
+      `T1,1,1,${day},1,141,1,51,0,7,8,45,,`,
+      `T1,1,2,${day},1,150,2,49,1,6,5,60,,`,
+      `T1,1,3,${day},1,,,,,,,,dead,`,
+      '',
+    ]);
+    expect(faults).toEqual([]);
+    await context.close();
+  });
+
+  test('takes at most three taps a plant beyond its digits, whatever became of it', async () => {
+    const { context, page } = await begun();
+    let taps = 0;
+    await page.exposeFunction('tapped', () => (taps += 1));
+    await page.evaluate(() => {
+      document.addEventListener('click', () => {
+        void (window as unknown as { tapped: () => Promise<number> }).tapped();
+      });
+    });
+    const tap = async (selector: string) => page.locator(selector).first().click();
+    const digits = async (text: string) => {
+      for (const digit of text) await tap(`[data-key="${digit}"]`);
+    };
+    const plants: [name: string, digits: string, work: () => Promise<void>, most: number][] = [
+      ['weighed', '141', () => tap('#weigh-next'), 1],
+      [
+        'weighed, with a remark',
+        '152',
+        async () => {
+          await tap('#weigh-remarks button:not(#weigh-other)');
+          await tap('#weigh-next');
+        },
+        2,
+      ],
+      ['dead', '', () => tap('[data-status="dead"]'), 1],
+      [
+        'dead, with a remark',
+        '',
+        async () => {
+          await tap('#weigh-remarks button:not(#weigh-other)');
+          await tap('[data-status="dead"]');
+        },
+        2,
+      ],
+      [
+        'weighed, far off, and kept',
+        '9999',
+        async () => {
+          await tap('#weigh-next');
+          await tap('#weigh-keep');
+        },
+        2,
+      ],
+    ];
+    for (const [index, [name, typed, work, most]] of plants.entries()) {
+      const before = taps;
+      await digits(typed);
+      await work();
+      await page.locator('#weigh-count', { hasText: `${String(index + 1)} of 96` }).waitFor();
+      await expect.poll(() => [name, taps - before - typed.length]).toEqual([name, most]);
+      expect(most).toBeLessThanOrEqual(3);
+    }
+    await context.close();
+  });
+
   test('goes on together in two windows', async () => {
     const { context, page } = await begun();
     await enter(page, '141');

@@ -1,7 +1,8 @@
 /** One weigh-in while its page is open. */
 import { lastToUndo, type Entry, type KeptEntry } from '../../weigh/journal.ts';
 import type { OpenedTrial } from '../../weigh/open-trial.ts';
-import { weighState, type WeighState } from '../../weigh/weigh-state.ts';
+import { placeKey, type Place } from '../../weigh/place.ts';
+import { recordAt, weighState, type WeighState } from '../../weigh/weigh-state.ts';
 import type { Draft, KeptWeighing, Store } from './store.ts';
 
 export interface Session {
@@ -97,4 +98,11 @@ function draftAfterUndo(entry: Entry, draft: Draft): Draft {
   if (entry.kind !== 'weighed') return draft;
   const { place, cut, values, remark } = entry;
   return { place, cut, values, field: 0, remark };
+}
+
+/** What is known of a place, to be changed. */
+export function knownDraft(state: WeighState, place: Place): Draft {
+  const record = recordAt(state, place);
+  const remark = record?.remark ?? state.remarks.get(placeKey(place, state.cut)) ?? '';
+  return { ...emptyDraft(state.cut), place, values: record?.values ?? {}, remark };
 }

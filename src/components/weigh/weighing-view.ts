@@ -1,19 +1,19 @@
 /** Entering one plant after the other: map, keys, statuses, remarks, and what is asked. */
 import { say } from '../../model/say.ts';
 import type { Status } from '../../model/trial.ts';
-import { asksOf } from '../../weigh/asks.ts';
+import { firstSurprise } from '../../weigh/first-surprise.ts';
 import { placeKey, type Place } from '../../weigh/place.ts';
 import { typedValue, typeKey } from '../../weigh/type-key.ts';
-import { valueForms, type ValueForm } from '../../weigh/value-form.ts';
+import { isOffItsScale, valueForms, type ValueForm } from '../../weigh/value-form.ts';
 import { isDone, nextOpen, recordAt } from '../../weigh/weigh-state.ts';
 import { askPanel } from './ask-panel.ts';
 import { button, part } from './dom.ts';
 import { fieldsView } from './fields-view.ts';
 import { mapView } from './map-view.ts';
 import { remarkStrip } from './remark-strip.ts';
-import { emptyDraft, type Session } from './session.ts';
+import { emptyDraft, knownDraft, type Session } from './session.ts';
 import type { Draft } from './store.ts';
-import { placeWords, statusWords } from './words.ts';
+import { offItsScaleWords, placeWords, statusWords } from './words.ts';
 
 export interface WeighingView {
   /** Shows the session where it stands. */
@@ -37,10 +37,16 @@ export function weighingView(onDone: () => void): WeighingView {
   const ask = askPanel((isKept) => {
     if (isKept) goOn();
   });
-  const fields = fieldsView((index) => {
-    isFresh = true;
-    change({ field: index });
-  });
+  const fields = fieldsView(
+    (index) => {
+      isFresh = true;
+      change({ field: index });
+    },
+    (mark) => {
+      change({ values: { ...draft.values, [forms[draft.field]!.id]: mark } });
+      goOn();
+    },
+  );
   const remarks = remarkStrip((remark) => {
     change({ remark });
     next.focus({ preventScroll: true });
@@ -54,7 +60,7 @@ export function weighingView(onDone: () => void): WeighingView {
     const from = (kept.cut === state.cut ? kept.place : null) ?? nextOpen(state, null) ?? state.places[0];
     if (from === undefined) return;
     const isKept = kept.place !== null && placeKey(kept.place, kept.cut) === placeKey(from, state.cut);
-    stand(from, isKept ? kept : draftOf(from));
+    stand(from, isKept ? kept : knownDraft(session.state(), from));
     buildKeys();
     fields.forget();
     map.forget();
@@ -67,16 +73,8 @@ export function weighingView(onDone: () => void): WeighingView {
     isFresh = recordAt(session.state(), at) !== null;
   }
 
-  /** What is known of a place, to be changed. */
-  function draftOf(at: Place): Draft {
-    const state = session.state();
-    const record = recordAt(state, at);
-    const remark = record?.remark ?? state.remarks.get(placeKey(at, state.cut)) ?? '';
-    return { ...emptyDraft(state.cut), place: at, values: record?.values ?? {}, remark };
-  }
-
   function goTo(chosen: Place): void {
-    stand(chosen, draftOf(chosen));
+    stand(chosen, knownDraft(session.state(), chosen));
     session.type(draft);
     render();
     next.focus({ preventScroll: true });
@@ -105,30 +103,33 @@ export function weighingView(onDone: () => void): WeighingView {
     );
     if (forms.every(({ id }) => values[id] === '')) return pass();
     if (values[forms[0]!.id] === '') return note(say('Type its weight, or tap what became of it.'));
-    if (isAsking(values)) return;
+    if (isWrong(values) || isAsking(values)) return;
     if (draft.field === forms.length - 1) return enter('weighed', values);
     isFresh = true;
     change({ field: draft.field + 1 });
   }
 
+  /** Leads back to a mark that its scale does not have, which no check would pass. */
+  function isWrong(values: Readonly<Record<string, string>>): boolean {
+    const { metadata } = session.state().trial;
+    const at = metadata.variables.findIndex((each) => isOffItsScale(metadata, each, values[each.id] ?? ''));
+    if (at < 0) return false;
+    isFresh = true;
+    change({ field: at });
+    note(offItsScaleWords(values[forms[at]!.id]!, forms[at]!));
+    return true;
+  }
+
   /** Asks about the first value that surprises, once. */
   function isAsking(values: Readonly<Record<string, string>>): boolean {
-    const state = session.state();
-    const known = recordAt(state, place)?.kept ?? [];
-    for (const [index, variable] of state.trial.metadata.variables.entries()) {
-      const text = values[variable.id] ?? '';
-      const key = `${variable.id} ${text}`;
-      if (text === '' || asked.has(key) || known.includes(key)) continue;
-      const asks = asksOf(state, place, variable, text);
-      if (asks.length === 0) continue;
-      asked.add(key);
-      change({ field: index });
-      // Digits that follow are the right ones; a digit taken away mends what stands there.
-      isFresh = true;
-      ask.show(asks, text, forms[index]!.unit);
-      return true;
-    }
-    return false;
+    const found = firstSurprise(session.state(), place, values, asked);
+    if (found === null) return false;
+    asked.add(found.key);
+    change({ field: found.index });
+    // Digits that follow are the right ones; a digit taken away mends what stands there.
+    isFresh = true;
+    ask.show(found.asks, found.text, forms[found.index]!.unit);
+    return true;
   }
 
   function enter(status: Status, values: Readonly<Record<string, string>>): void {
@@ -142,14 +143,14 @@ export function weighingView(onDone: () => void): WeighingView {
     const open = following === null || placeKey(following, cut) === here ? null : following;
     session.enter(
       { kind: 'weighed', place, cut, date, status, values, remark: draft.remark, kept },
-      open === null ? emptyDraft(cut) : draftOf(open),
+      open === null ? emptyDraft(cut) : knownDraft(state, open),
     );
     if (open === null) {
       map.show(session.state(), place);
       return onDone();
     }
     const before = place.container;
-    stand(open, draftOf(open));
+    stand(open, knownDraft(state, open));
     render();
     // On the status, Enter after the next weight would say the same of that plant.
     next.focus({ preventScroll: true });

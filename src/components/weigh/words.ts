@@ -4,6 +4,7 @@ import { say } from '../../model/say.ts';
 import type { Status } from '../../model/trial.ts';
 import type { Ask } from '../../weigh/asks.ts';
 import type { ContainerTotal } from '../../weigh/container-total.ts';
+import type { ValueForm } from '../../weigh/value-form.ts';
 import type { Place } from '../../weigh/place.ts';
 
 /** `T1 · row 2 · column 3`, and the plant where a pot has several. */
@@ -55,6 +56,17 @@ export function askWords(ask: Ask, shown: string, unit: string): string {
     shown,
     step: amount(ask.step, unit),
   });
+}
+
+/** Why a mark is not taken. */
+export function offItsScaleWords(shown: string, { name, marks }: Pick<ValueForm, 'name' | 'marks'>): string {
+  return marks.length === 0
+    ? say('{name}: {shown} is no BBCH code, which go from 0 to 99.', { name, shown })
+    : say('{name}: {shown} is none of its marks, which are {marks}.', {
+        name,
+        shown,
+        marks: marks.map(({ value }) => value).join(', '),
+      });
 }
 
 /** A status in the reader's language; harvest.csv has the English word. */
