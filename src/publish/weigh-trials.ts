@@ -38,13 +38,18 @@ function appManifest({ site }: Library): PublishedFile {
     name: `${say('Weighing in')} · ${site.title}`,
     short_name: say('Weighing in'),
     lang: site.language ?? 'en',
-    id: './',
     start_url: './',
     scope: './',
     display: 'standalone',
     background_color: '#fbfaf6',
     theme_color: '#0a5361',
-    icons: [{ src: '../icon.svg', type: 'image/svg+xml', sizes: 'any', purpose: 'any' }],
+    icons: [
+      { src: '../icon.svg', type: 'image/svg+xml', sizes: 'any', purpose: 'any' },
+      { src: '../icon-192.png', type: 'image/png', sizes: '192x192', purpose: 'any' },
+      { src: '../icon-512.png', type: 'image/png', sizes: '512x512', purpose: 'any' },
+      // For devices that cut it round.
+      { src: '../icon-round-512.png', type: 'image/png', sizes: '512x512', purpose: 'maskable' },
+    ],
   };
   return jsonFile(
     'weigh/app.webmanifest',

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { unzipSync, zipSync } from 'fflate';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
+import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { checkTrial } from '../../src/check/check-trial.ts';
 import type { StaticServer } from '../../src/commands/static-server.ts';
@@ -603,12 +604,64 @@ describe('The page', () => {
     await context.close();
   });
 
-  test('can be installed: its manifest names it, where it begins, and an icon that is there', async () => {
+  test('can be installed, and the browser finds nothing that it lacks', async () => {
     const manifest = JSON.parse(await readFile(join(dist, 'weigh', 'app.webmanifest'), 'utf8')) as {
-      icons: { src: string }[];
+      icons: { src: string; sizes: string; purpose: string }[];
     };
     expect(manifest).toMatchObject({ start_url: './', scope: './', display: 'standalone' });
-    for (const { src } of manifest.icons) await readFile(join(dist, 'weigh', src));
+    for (const { src, sizes } of manifest.icons.filter((icon) => icon.sizes !== 'any')) {
+      const { width, height, format } = await sharp(join(dist, 'weigh', src)).metadata();
+      expect([`${width}x${height}`, format]).toEqual([sizes, 'png']);
+    }
+    const { context, page } = await begun();
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    const client = await context.newCDPSession(page);
+    const { installabilityErrors } = await client.send('Page.getInstallabilityErrors');
+    // Each test has a profile of its own that leaves nothing behind, where nothing can be installed.
+    expect(installabilityErrors.map(({ errorId }) => errorId)).toEqual(['in-incognito']);
+    const told = (await client.send('Page.getAppManifest')) as unknown as {
+      errors: unknown[];
+      manifest: { id: string; startUrl: string; scope: string };
+    };
+    expect(told.errors).toEqual([]);
+    const own = `${server.url}weigh/`;
+    // An id of the host's root would be another site's on the same host too.
+    expect(told.manifest).toMatchObject({ id: own, startUrl: own, scope: own });
+    await context.close();
+  });
+
+  test('hands the tables to the share sheet of a device that takes files, and offers none elsewhere', async () => {
+    const { context, page } = await begun();
+    await enter(page, '141');
+    await view(page, 'finish');
+    await page.waitForFunction(() => document.querySelector('#finish-check')?.textContent !== 'Checking …');
+    expect(await page.locator('#take-share').isVisible()).toBe(false);
+    await page.evaluate(() => {
+      const shared: { name: string; text: Promise<string> }[] = [];
+      Object.assign(window, { shared });
+      Object.assign(navigator, {
+        canShare: () => true,
+        share: ({ files }: { files: File[] }) => {
+          shared.push(...files.map((file) => ({ name: file.name, text: file.text() })));
+          return Promise.resolve();
+        },
+      });
+    });
+    await view(page, 'notes');
+    await page.locator('#reading-ph').fill('6.2');
+    await page.locator('#reading-form button').click();
+    await view(page, 'finish');
+    await page.locator('#take-share').click();
+    await page.waitForFunction(() => (window as unknown as { shared: unknown[] }).shared.length > 0);
+    const shared = await page.evaluate(() => {
+      const all = (window as unknown as { shared: { name: string; text: Promise<string> }[] }).shared;
+      return Promise.all(all.map(async ({ name, text }): Promise<[string, string]> => [name, await text]));
+    });
+    const files = new Map(shared);
+    expect([...files.keys()]).toEqual(['harvest.csv', 'readings.csv']);
+    expect(files.get('harvest.csv')).toContain(`T1,1,1,${day},1,141,,`);
+    expect(files.get('readings.csv')).toMatch(/^date,container,ph\n\S+,T1,6\.2\n$/);
+    await context.close();
   });
 
   test('says without JavaScript that it needs it, and leads to paper', async () => {
