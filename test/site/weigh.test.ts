@@ -114,15 +114,22 @@ describe('A weigh-in of 96 plants without a network', () => {
       const keys = plants.flatMap(({ isDead, weight }, plant) =>
         (isDead ? ['dead'] : [...String(weight), 'Enter']).map((key) => ({ plant, key })),
       );
-      const deaths = new Set<number>();
-      while (deaths.size < 10) deaths.add(integer(keys.length - 2) + 1);
+      // Ten times the page is killed, and three times more it is loaded anew in place.
+      const deaths = new Map<number, 'killed' | 'reloaded'>();
+      while (deaths.size < 13) {
+        const moment = integer(keys.length - 2) + 1;
+        if (!deaths.has(moment)) deaths.set(moment, deaths.size < 10 ? 'killed' : 'reloaded');
+      }
+      let kills = 0;
       for (let at = 0; at < keys.length; at += 1) {
         const { plant, key } = keys[at]!;
         if (key === 'dead') await page.locator('[data-status="dead"]').click();
         else await page.keyboard.press(key);
-        if (!deaths.delete(at)) continue;
-        // Every other time by a reload in place.
-        if (deaths.size % 2 === 0) {
+        const death = deaths.get(at);
+        if (death === undefined) continue;
+        deaths.delete(at);
+        if (death === 'killed') {
+          kills += 1;
           await kill(page);
           page = await again(context);
         } else {
@@ -153,6 +160,8 @@ describe('A weigh-in of 96 plants without a network', () => {
         .locator('#finish-check')
         .filter({ hasText: /nothing to mend|asks/ })
         .waitFor();
+      expect(kills).toBe(10);
+      expect(await page.evaluate(() => navigator.onLine)).toBe(false);
       expect(await page.locator('#finish-open').textContent()).toBe('Every place is entered.');
       expect(await page.locator('#finish-problems li').allTextContents()).toEqual([]);
       const csv = (await taken(page, 'take-csv')).get('harvest.csv')!;
