@@ -1,4 +1,5 @@
 import { formatPercent } from '../compute/format/format-percent.ts';
+import { digitsAsWritten } from '../compute/growing/quantities.ts';
 import { formatNumber } from '../compute/format/format-number.ts';
 import { treatmentName } from '../compute/format/level-names.ts';
 import { otherVariableName } from '../compute/tables/other-variable-table.ts';
@@ -102,7 +103,7 @@ function aside({ variable }: OtherVariable, { n, median, proportion }: Row): str
       percent: formatPercent(100 * (proportion?.proportion ?? 0), 0),
     });
   }
-  const middle = formatNumber(median!, Number.isInteger(median) ? 0 : 1);
+  const middle = formatNumber(median!, digitsAsWritten(median!));
   return say('median {median}, n = {n}', { median: middle, n });
 }
 

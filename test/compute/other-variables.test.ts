@@ -143,6 +143,22 @@ describe('otherVariables', () => {
     );
   });
 
+  it('prints half a mark, the median of two judges, as half and not as the next whole one', () => {
+    const judges = ['a', 'b'].map((judge) =>
+      variable({ id: `taste_${judge}`, name: 'Taste', kind: 'scored', panel: 'Taste', judge }),
+    );
+    const trial = withVariables(judges, (mark) => ({ taste_a: mark, taste_b: 2 }));
+    const [entry] = otherVariables(trial);
+    // Of 3 and 2, 1 and 2, 0 and 2, 1 and 2.
+    expect(entry?.treatments[0]?.counts).toEqual([
+      { value: 1, count: 1 },
+      { value: 1.5, count: 2 },
+      { value: 2.5, count: 1 },
+    ]);
+    const { rows } = otherVariableTable(trial, computeFindings(trial), levelNames(trial), entry!);
+    expect(rows[0]?.cells.slice(-4)).toEqual(['1', '1.5', '2.5', '1: 1, 1.5: 2, 2.5: 1']);
+  });
+
   it('leaves out dead plants, and counts one that grew without a value as unknown', () => {
     const trial = withVariables(
       [variable({ kind: 'scored' })],
@@ -181,10 +197,24 @@ describe('The figure of such a variable', () => {
 });
 
 describe('growthStage', () => {
-  it('says the principal stage of a BBCH code', () => {
-    expect(growthStage(0)).toBe('germination, sprouting, bud development');
-    expect(growthStage(49)).toBe('development of harvestable vegetative parts');
+  it('says the principal stage of a BBCH code, and the stage within it where vegetables have one in common', () => {
+    expect(growthStage(0)).toBe('germination, sprouting, bud development: dry seed');
+    expect(growthStage(11)).toBe('leaf development: 1 true leaf unfolded');
+    expect(growthStage(13)).toBe('leaf development: 3 true leaves unfolded');
+    expect(growthStage(19)).toBe('leaf development: 9 or more true leaves unfolded');
+    expect(growthStage(22)).toBe('formation of side shoots or tillering: 2 side shoots visible');
+    expect(growthStage(43)).toBe(
+      'development of harvestable vegetative parts: about 30% of the size or mass that is expected',
+    );
+    expect(growthStage(49)).toBe('development of harvestable vegetative parts: typical size reached');
+    expect(growthStage(51)).toBe('inflorescence emergence: the main shoot begins to elongate');
+    expect(growthStage(61)).toBe('flowering: about 10% of the flowers open');
     expect(growthStage(99)).toBe('senescence, beginning of dormancy');
+    expect([20, 40, 66].map(growthStage)).toEqual([
+      'formation of side shoots or tillering',
+      'development of harvestable vegetative parts',
+      'flowering',
+    ]);
   });
 
   it('is null for what is no code', () => {

@@ -449,7 +449,7 @@ describe('The page', () => {
     expect(await faintTexts(page, 7)).toEqual([]);
     await mark('1').click();
     await page.keyboard.type('51');
-    expect(await meaning!.textContent()).toBe('inflorescence emergence');
+    expect(await meaning!.textContent()).toBe('inflorescence emergence: the main shoot begins to elongate');
     expect(await keyTop()).toBeCloseTo(top, 0);
     await page.keyboard.press('Enter');
     await mark('0').click();

@@ -2,6 +2,7 @@ import type { Findings } from '../../model/findings.ts';
 import { say } from '../../model/say.ts';
 import type { Trial } from '../../model/trial.ts';
 import { digitsOfMean } from '../format/digits-of-mean.ts';
+import { digitsAsWritten } from '../growing/quantities.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { formatPercent } from '../format/format-percent.ts';
 import { formatBare } from '../format/format-quantity.ts';
@@ -67,7 +68,7 @@ function columnsOf(trial: Trial, { variable, treatments }: OtherVariable): Colum
   const mark = (heading: string, value: (row: Row) => number | null): Column => ({
     heading,
     numeric: true,
-    cell: (row) => orNothing(value(row), (number) => formatNumber(number, Number.isInteger(number) ? 0 : 1)),
+    cell: (row) => orNothing(value(row), asWritten),
   });
   if (variable.kind === 'scored') {
     return [
@@ -115,9 +116,12 @@ function proportionColumns(): Column[] {
   ];
 }
 
+/** A mark, or the median of several, with the decimals that it has. */
+const asWritten = (value: number): string => formatNumber(value, digitsAsWritten(value));
+
 /** "0: 8, 1: 3": each mark with how often it was given. */
 function countsInWords({ counts }: Row): string {
-  return (counts ?? []).map(({ value, count }) => `${formatNumber(value, 0)}: ${String(count)}`).join(', ');
+  return (counts ?? []).map(({ value, count }) => `${asWritten(value)}: ${String(count)}`).join(', ');
 }
 
 function notesOf(trial: Trial, { variable, treatments }: OtherVariable): string[] {
@@ -137,7 +141,7 @@ function notesOf(trial: Trial, { variable, treatments }: OtherVariable): string[
     ...(variable.kind === 'scored' ? [say('Marks are no amounts: their median is given, and no mean.')] : []),
     ...(variable.judges === undefined ? [] : [judgesNote(trial, variable)]),
     ...(declared?.scale === 'BBCH'
-      ? [say('Growth stages by the BBCH scale, principal stages in words.')]
+      ? [say('Growth stages by the BBCH scale, as its monograph has them for vegetables, shortened.')]
       : []),
   ];
 }
