@@ -3,12 +3,24 @@ import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import { lotUnits } from '../compute/lots/lot-place.ts';
 import type { Cultivar } from '../model/library.ts';
-import type { Factor, Trial, Variable } from '../model/trial.ts';
-import type { PlanFields } from '../plan/plan-fields.ts';
-import { kinds, type PlanContainer, type PlanRequest, settings } from '../plan/plan-request.ts';
+import type { Trial, Variable } from '../model/trial.ts';
+import { moreVariables, recordable } from '../plan/more-variables.ts';
+import { kinds, type PlanRequest, settings } from '../plan/plan-request.ts';
+import {
+  refuse,
+  seasonOf,
+  factorOf,
+  onlyOf,
+  containerOf,
+  sizeOf,
+  sizesOf,
+  wholeOf,
+  percentOf,
+  oneOf,
+} from './plan-option-values.ts';
 import { wrongUse } from './usage.ts';
 
-const options = {
+export const options = {
   question: { type: 'string' },
   title: { type: 'string' },
   crop: { type: 'string' },
@@ -29,6 +41,8 @@ const options = {
   setting: { type: 'string' },
   person: { type: 'string' },
   licence: { type: 'string' },
+  record: { type: 'string', multiple: true },
+  tasters: { type: 'string' },
   unreplicated: { type: 'boolean' },
 } as const;
 
@@ -37,49 +51,6 @@ export function lacksOptions(args: string[]): boolean {
   const { values } = parseArgs({ args, allowPositionals: true, options });
   const needed = ['question', 'crop', 'season', 'factor', 'container', 'allot'] as const;
   return needed.some((name) => values[name] === undefined);
-}
-
-/** What of the options a form's fields can begin from, and the folder. */
-export function fieldsOfOptions(args: string[]): {
-  fields: Partial<PlanFields>;
-  folder: string | null;
-  seed: number | null;
-} {
-  const { values, positionals } = parseArgs({ args, allowPositionals: true, options });
-  if (positionals.length > 1) throw wrongUse(`One folder is expected; found ${positionals.length}.`);
-  const season = values.season === undefined ? null : seasonOf(values.season);
-  const plot = values.plot === undefined ? null : sizeOf('plot', values.plot);
-  const grids = (values.container ?? []).map(containerOf);
-  const only = onlyOf(values.factor ?? []);
-  const factors = (values.factor ?? []).map((text, index) => {
-    const { id, name, levels } = factorOf(text, index === 0 ? values.check : undefined, []);
-    const ids = levels.map((level) => level.id);
-    const check = index === 0 ? ids.filter((each) => each === values.check) : [];
-    const inOrder = [...check, ...ids.filter((each) => !check.includes(each))];
-    return { factor: name, levels: inOrder.join('\n'), bound: only[id] ?? '' };
-  });
-  const fields = {
-    ...copied(values, ['question', 'crop', 'site', 'setting', 'person', 'kind', 'border', 'seedlings']),
-    ...copied(values, ['variation', 'allot']),
-    ...(season === null ? {} : { season: season.name, year: String(season.year) }),
-    ...(plot === null ? {} : { plotRows: String(plot.rows), plotColumns: String(plot.columns) }),
-    ...(grids.length === 0 ? {} : { grids: grids.map(gridLine).join('\n') }),
-    ...(factors.length === 0 ? {} : { factors, hasCheck: values.check !== undefined }),
-    ...(values.sizes === undefined ? {} : { sizes: values.sizes.replaceAll(',', ' ') }),
-    ...(values.unreplicated === undefined ? {} : { unreplicated: values.unreplicated }),
-  };
-  const seed = values.seed === undefined ? null : wholeOf('seed', values.seed);
-  return { fields, folder: positionals[0] ?? null, seed };
-}
-
-const gridLine = ({ id, rows, columns, block }: PlanContainer): string =>
-  [id, `${String(rows)}x${String(columns)}`, block ?? ''].join(' ').trim();
-
-/** Those of the names that are there. */
-function copied<T extends object, Name extends keyof T>(values: T, names: readonly Name[]) {
-  return Object.fromEntries(
-    names.flatMap((name) => (values[name] === undefined ? [] : [[name, values[name]]])),
-  ) as { [Each in Name]?: NonNullable<T[Each]> };
 }
 
 export interface PlanOptions {
@@ -132,7 +103,7 @@ export function planOptions(
     seedlings: values.seedlings === undefined ? null : wholeOf('seedlings', values.seedlings),
     sizes: values.sizes === undefined ? null : sizesOf(values.sizes),
     unreplicated: values.unreplicated ?? false,
-    variables: variablesOf(like),
+    variables: [...variablesOf(like), ...recordsOf(values.record ?? [], values.tasters ?? '')],
   };
   if (request.factors.length === 0)
     refuse('--factor is missing, such as --factor cultivar=cobalt-wren,slate-egret');
@@ -150,19 +121,6 @@ export function planOptions(
     variation: values.variation === undefined ? null : percentOf(values.variation),
     like: nearest,
   };
-}
-
-function refuse(message: string): never {
-  throw wrongUse(`${message}.`);
-}
-
-const shown = (text: string) => `"${text.slice(0, 60)}"`;
-
-function seasonOf(text: string): PlanRequest['season'] {
-  const [, before = '', year = '', after = ''] = /^(\D*?)\s*(\d{4})\s*(\D*)$/.exec(text.trim()) ?? [];
-  const name = `${before}${after}`.trim();
-  if (name === '') refuse(`--season is a name and a year, such as "spring 2027"; found ${shown(text)}`);
-  return { year: Number(year), name };
 }
 
 /** "Lettuce: cultivar, spring 2027", to be bettered by the grower. */
@@ -191,89 +149,6 @@ function peopleOf(name: string | undefined, like: Trial | null): PlanRequest['pe
   );
 }
 
-/** `strength=half,full@container`: what is behind the @ is all that it can be allotted to. */
-function factorOf(text: string, check: string | undefined, cultivars: readonly Cultivar[]): Factor {
-  const [, id = '', list = ''] = /^([^=]+)=([^@]+)(?:@.*)?$/.exec(text) ?? [];
-  const levels = list
-    .split(',')
-    .map((level) => level.trim())
-    .filter((level) => level !== '');
-  const [first, ...rest] = levels;
-  if (first === undefined || rest.length === 0)
-    refuse(
-      `--factor is a name and its levels, such as cultivar=cobalt-wren,slate-egret; found ${shown(text)}`,
-    );
-  if (check !== undefined && !levels.includes(check))
-    refuse(`--check names a level of the first factor (${levels.join(', ')}); found ${shown(check)}`);
-  const isCultivar = id === 'cultivar';
-  const levelOf = (level: string) =>
-    isCultivar && !cultivars.some((cultivar) => cultivar.id === level)
-      ? { id: level, name: level }
-      : { id: level };
-  return {
-    id,
-    name: `${id[0]!.toUpperCase()}${id.slice(1).replaceAll('_', ' ')}`,
-    ...(isCultivar ? { kind: 'cultivar' as const } : {}),
-    levels: [levelOf(first), ...rest.map(levelOf)],
-    ...(check === undefined ? {} : { check }),
-  };
-}
-
-function onlyOf(factors: readonly string[]): PlanRequest['only'] {
-  const bound = factors.flatMap((text) => {
-    const [, id, unit] = /^([^=]+)=[^@]*@(.*)$/.exec(text) ?? [];
-    return id === undefined || unit === undefined ? [] : [[id, oneOf('factor', unit, lotUnits)] as const];
-  });
-  return Object.fromEntries(bound);
-}
-
-function containerOf(text: string): PlanContainer {
-  const [, id = '', size = '', block] = /^([^=]+)=([^@]+)(?:@(.+))?$/.exec(text) ?? [];
-  if (id === '')
-    refuse(
-      `--container is an id, rows x columns and perhaps @ a block, such as T1=3x4@1; found ${shown(text)}`,
-    );
-  return { id, ...sizeOf('container', size), ...(block === undefined ? {} : { block }) };
-}
-
-function sizeOf(option: string, text: string): { rows: number; columns: number } {
-  const [, rows, columns] = /^\s*([1-9]\d{0,3})\s*[x×]\s*([1-9]\d{0,3})\s*$/i.exec(text) ?? [];
-  if (rows === undefined || columns === undefined)
-    refuse(`--${option} gives rows x columns, such as 3x4; found ${shown(text)}`);
-  return { rows: Number(rows), columns: Number(columns) };
-}
-
-function sizesOf(text: string): number[] {
-  const sizes = text.split(',').map((size) => (size.trim() === '' ? NaN : Number(size)));
-  const wrong = sizes.findIndex((size) => !Number.isFinite(size));
-  if (wrong >= 0)
-    refuse(
-      `--sizes are numbers with commas between, such as 31,28.5; found ${shown(text.split(',')[wrong] ?? '')}`,
-    );
-  return sizes;
-}
-
-function wholeOf(option: string, text: string): number {
-  const value = Number(text);
-  if (!/^\d+$/.test(text) || !Number.isSafeInteger(value))
-    refuse(`--${option} is a whole number; found ${shown(text)}`);
-  return value;
-}
-
-function percentOf(text: string): number {
-  const value = Number(text);
-  if (!(value > 0 && value <= 200))
-    refuse(`--variation is in percent, above 0, such as 15; found ${shown(text)}`);
-  return value;
-}
-
-function oneOf<T extends string>(option: string, text: string, choices: readonly T[]): T {
-  return (
-    choices.find((choice) => choice === text) ??
-    refuse(`--${option} is ${choices.join(', ')}; found ${shown(text)}`)
-  );
-}
-
 /** Those of the site's last trial of the crop; else the fresh weight of each plant, to the gram. */
 function variablesOf(like: Trial | null): readonly Variable[] {
   const known = like?.metadata.variables.slice(0, 1) ?? [];
@@ -281,4 +156,16 @@ function variablesOf(like: Trial | null): readonly Variable[] {
   return [
     { id: 'fresh_weight', name: 'Fresh weight', of: 'plant', kind: 'measured', unit: 'g', resolution: 1 },
   ];
+}
+
+/** What is recorded beside the weight. */
+function recordsOf(records: readonly string[], tasters: string): Variable[] {
+  const chosen = records.map((text) => oneOf('record', text, recordable));
+  const names = tasters
+    .split(',')
+    .map((name) => name.trim())
+    .filter((name) => name !== '');
+  if (chosen.includes('taste') && names.length === 0)
+    refuse('--tasters is missing: who tastes, such as --tasters A,B,C');
+  return moreVariables(chosen, names);
 }

@@ -9,6 +9,7 @@ import {
   type PlanFields,
   planQuestions,
 } from '../plan/plan-fields.ts';
+import { recordChoices } from '../plan/more-variables.ts';
 import { kinds, settings } from '../plan/plan-request.ts';
 import { readPlan } from '../plan/read-plan.ts';
 import type { PlanFacts } from '../publish/plan-facts.ts';
@@ -83,6 +84,11 @@ export async function askFields(talk: Talk, facts: PlanFacts, from: PlanFields):
     await text('plotRows', ask.plotRows);
     await text('plotColumns', ask.plotColumns);
   }
+  fields = {
+    ...fields,
+    records: await askChoices(talk, ask.records, recordChoices(), fields.records, say('nothing')),
+  };
+  if (fields.records.includes('taste')) await text('tasters', ask.tasters);
   await text('variation', ask.variation);
   return fields;
 }

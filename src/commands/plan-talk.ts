@@ -7,7 +7,7 @@ import { proposalLines } from '../plan/proposal-words.ts';
 import { type Proposal, proposals } from '../plan/proposals.ts';
 import { readPlan } from '../plan/read-plan.ts';
 import type { PlanFacts } from '../publish/plan-facts.ts';
-import { fieldsOfOptions } from './plan-options.ts';
+import { fieldsOfOptions } from './plan-option-fields.ts';
 import { askFields } from './plan-prompts.ts';
 import { askText, askYes, type Talk } from './talk.ts';
 import { wrongUse } from './usage.ts';
@@ -68,6 +68,8 @@ function startOf({ facts, today }: PlanWorld): PlanFields {
     allot: ['position'],
     plotRows: '3',
     plotColumns: '1',
+    records: [],
+    tasters: '',
     variation: '',
     unreplicated: false,
   };

@@ -106,15 +106,20 @@ export async function askChoice(
   return choices[only!]!.value;
 }
 
-/** Any of several, their numbers with spaces between. */
+/**
+ * Any of several, their numbers with spaces between.
+ *
+ * @param none what stands in brackets where none is chosen
+ */
 export async function askChoices(
   talk: Talk,
   label: string,
   choices: readonly Choice[],
   from: readonly string[],
+  none = '',
 ): Promise<string[]> {
   const known = choices.flatMap(({ value }, index) => (from.includes(value) ? [index] : []));
-  const chosen = await askNumbers(talk, label, choices, known, choices.length);
+  const chosen = await askNumbers(talk, label, choices, known, choices.length, none);
   return chosen.map((index) => choices[index]!.value);
 }
 
@@ -125,6 +130,7 @@ async function askNumbers(
   choices: readonly Choice[],
   from: readonly number[],
   most: number,
+  none = '',
 ): Promise<readonly number[]> {
   talk.tell(`${label}:`);
   choices.forEach(({ text }, index) => {
@@ -132,8 +138,10 @@ async function askNumbers(
   });
   const prompt = most === 1 ? say('Its number') : say('Their numbers, with spaces between');
   for (;;) {
-    const given = await answer(talk, inBrackets(prompt, from.map((index) => String(index + 1)).join(' ')));
+    const known = from.length === 0 ? none : from.map((index) => String(index + 1)).join(' ');
+    const given = await answer(talk, inBrackets(prompt, known));
     if (given === '') return from;
+    if (given === nothing && most > 1) return [];
     const named = choices.findIndex(({ text }) => text.toLowerCase() === given.toLowerCase());
     if (named >= 0) return [named];
     const numbers = given.split(/[\s,]+/).map(Number);

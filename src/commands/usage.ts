@@ -11,6 +11,7 @@ export const usage = `Usage: npm run -s tankside -- <verb> [folder] [options]
                        --question <text> --crop <name> --season <name and year> --factor <name=level,level[@container]>
                        --container <id=3x4[@block]> --allot container|plot|position [--check <level>]
                        [--plot 2x2] [--border 1] [--seedlings <number>] [--sizes 31,28.5,...] [--variation <percent>] [--seed <number>]
+                       [--record leaves|height|tip_burn|colour|taste|stage|bolted|bolting] [--tasters A,B]
                        [--choose <number>] [--unreplicated] [--title] [--site] [--setting] [--person] [--licence] [--kind]
   import <spreadsheet> [trial folder]
                        bring a grower's own .xlsx, .ods or .csv into a trial's folder, every cell accounted for

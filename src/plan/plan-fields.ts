@@ -36,6 +36,10 @@ export interface PlanFields {
   allot: readonly string[];
   plotRows: string;
   plotColumns: string;
+  /** What is recorded beside the weight. */
+  records: readonly string[];
+  /** Who tastes, with commas between. */
+  tasters: string;
   variation: string;
   unreplicated: boolean;
 }
@@ -78,6 +82,8 @@ export function planQuestions() {
     allot: say('What treatments can be allotted to'),
     plotRows: say('Rows of a plot'),
     plotColumns: say('Columns of a plot'),
+    records: say('What is recorded of each plant beside its weight'),
+    tasters: say('Who tastes, by name or letter, with commas between'),
     variation: say(
       'What units vary by, as a coefficient of variation in percent (empty: by this site’s own trials of the crop, or 15)',
     ),

@@ -4,6 +4,7 @@ import { listed } from '../compute/words/words.ts';
 import { say } from '../model/say.ts';
 import type { Factor, TrialMetadata } from '../model/trial.ts';
 import type { PlanFacts } from '../publish/plan-facts.ts';
+import { moreVariables, recordable } from './more-variables.ts';
 import type { PlanFields } from './plan-fields.ts';
 import { kinds, type PlanContainer, type PlanRequest, settings } from './plan-request.ts';
 import { readFactors } from './read-factors.ts';
@@ -61,6 +62,15 @@ export function readPlan(fields: PlanFields, facts: PlanFacts): PlanRead | reado
   const allot = allottedTo(fields, factors, only);
   if (allot.length === 0) fault('allot', say('Choose at least one.'));
   const inPlots = allot.includes('plot') || Object.values(only).includes('plot');
+  const records = recordable.filter((one) => fields.records.includes(one));
+  const tasters = fields.tasters
+    .split(/[,;\n]/)
+    .map((name) => name.trim())
+    .filter((name) => name !== '');
+  if (records.includes('taste') && tasters.length === 0)
+    fault('tasters', say('Write who tastes, such as “{example}”.', { example: 'A, B, C' }));
+  if (tasters.some((name) => name.length > 60) || tasters.length > 12)
+    fault('tasters', say('Write at most 12 names of at most 60 characters.'));
   const request: PlanRequest = {
     id: folderName(`${crop} ${season.name} ${String(season.year)}`),
     title: titleOf(crop, factors, season),
@@ -83,7 +93,7 @@ export function readPlan(fields: PlanFields, facts: PlanFacts): PlanRead | reado
     seedlings: fields.seedlings.trim() === '' ? null : whole('seedlings', 1, 100_000),
     sizes: sizesOf(fields.sizes, fault),
     unreplicated: fields.unreplicated,
-    variables: known?.variables ?? plainWeight,
+    variables: [(known?.variables ?? plainWeight)[0]!, ...moreVariables(records, tasters)],
   };
   const variation = variationOf(fields.variation, fault);
   return faults.length > 0 ? faults : { request, variation };

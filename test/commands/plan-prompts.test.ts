@@ -77,6 +77,7 @@ const lettuce = {
   seedlings: ['30'],
   sizes: [''],
   allot: [''],
+  records: [''],
   variation: [''],
 };
 const linesOf = (change: Partial<Record<keyof typeof lettuce, string[]>> = {}) =>
@@ -87,7 +88,7 @@ describe('The prompts', () => {
     const { code, told, written, left } = await answered([...linesOf(), '1', 'plans/spring-2027']);
     expect({ code, left }).toEqual({ code: 0, left: 0 });
     const asked = planQuestions();
-    const notAsked = [asked.plotRows, asked.plotColumns, asked.unreplicated, asked.seed];
+    const notAsked = [asked.plotRows, asked.plotColumns, asked.unreplicated, asked.seed, asked.tasters];
     for (const question of Object.values(asked))
       expect([question, told.includes(question)]).toEqual([question, !notAsked.includes(question)]);
     // 4 containers of 6 positions, 2 treatments: 24 less the mean, 3 between blocks and 1 between treatments.
@@ -125,6 +126,7 @@ describe('The prompts', () => {
         rows: ['0', '3'],
         sizes: ['big', '', ''],
         hasCheck: ['perhaps', 'no'],
+        records: ['3 5', ' , ', 'A, B'],
         variation: ['much', '12,5'],
       }),
       '7',
@@ -142,6 +144,7 @@ describe('The prompts', () => {
       'Write a whole number from 1 to 40.',
       '“big” is no size',
       'Write yes or no.',
+      'Write who tastes, such as “A, B, C”.',
       'Write a number above 0 and up to 200, such as 15.',
       'Write a whole number from 0 to 1.',
       '3 to 64 lower-case letters, digits and hyphens',
@@ -152,6 +155,12 @@ describe('The prompts', () => {
     expect(told).not.toMatch(/\[(?:Why|soon|big|much|T1 broad)\]/);
     const [proposal] = [...written.values()];
     expect(proposal!.trial.metadata.factors![0]).not.toHaveProperty('check');
+    expect(proposal!.trial.metadata.variables.map(({ id }) => id)).toEqual([
+      'fresh_weight',
+      'tip_burn',
+      'taste_1',
+      'taste_2',
+    ]);
   });
 
   test('never write over a folder that is there, which the default may be', async () => {
@@ -232,6 +241,7 @@ describe('The prompts', () => {
         '',
         '',
         'no',
+        '',
         '',
         '',
         '',

@@ -103,6 +103,8 @@ describe('a wrong use is told in a sentence with what was found', () => {
       'T4 3 3',
     ]);
     expect(request.season).toEqual({ year: 2027, name: 'spring' });
+    const { variables } = planOptions([...whole, '--record', 'taste', '--tasters', 'A, B'], known).request;
+    expect(variables.map(({ id }) => id)).toEqual(['fresh_weight', 'taste_1', 'taste_2']);
     expect(request.title).toBe('Lettuce: cultivar, spring 2027');
   });
 
@@ -120,6 +122,8 @@ describe('a wrong use is told in a sentence with what was found', () => {
     ['a plot of one number', [...whole, '--plot', '3'], 'found "3"'],
     ['a variation that is none', [...whole, '--variation', '0'], 'found "0"'],
     ['a size that is none', [...whole, '--sizes', '31,large'], 'found "large"'],
+    ['something that cannot be recorded', [...whole, '--record', 'joy'], 'found "joy"'],
+    ['a taste of nobody', [...whole, '--record', 'taste'], '--tasters is missing'],
     ['a seed that is none', [...whole, '--seed', '1.5'], '--seed is a whole number; found "1.5"'],
   ])('%s', (_, args, message) => {
     expect(() => planOptions(args, known)).toThrow(message);

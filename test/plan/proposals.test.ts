@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { checkTrial } from '../../src/check/check-trial.ts';
 import { detectableDifference } from '../../src/statistics/power/detectable-difference.ts';
 import { proposalSentences } from '../../src/plan/proposal-words.ts';
+import { moreVariables, recordable } from '../../src/plan/more-variables.ts';
 import { type PlanContext, proposals } from '../../src/plan/proposals.ts';
 import { containers, levels, planOf } from './request.ts';
 
@@ -21,6 +22,10 @@ describe.each([
   ['a completely randomised trial', planOf({ containers: containers(1, 3, 4) })],
   ['containers', planOf({ allot: ['container'], containers: containers(6, 2, 2) })],
   ['a split plot', planOf({ factors, only: { strength: 'container' }, containers: containers(4, 2, 4, 2) })],
+  [
+    'everything that can be recorded',
+    planOf({ variables: [...planOf().variables, ...moreVariables(recordable, ['A', 'B'])] }),
+  ],
   [
     'one container for each treatment',
     planOf({ allot: ['container'], containers: containers(3, 2, 2), unreplicated: true }),

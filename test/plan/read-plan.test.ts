@@ -33,6 +33,8 @@ const fields: PlanFields = {
   grids: '',
   sizes: '',
   variation: '',
+  records: [],
+  tasters: '',
   unreplicated: false,
 };
 
@@ -159,5 +161,22 @@ describe('readPlan', () => {
     const { title, id } = requestOf({ crop: 'Very long '.repeat(9).trim(), season: 'spring '.repeat(8) });
     expect(title.length).toBeLessThanOrEqual(200);
     expect(id).toMatch(/^[a-z0-9-]{3,64}$/);
+  });
+
+  it('takes what is recorded beside the weight, the weight first and a variable for each taster', () => {
+    const { variables } = requestOf({
+      records: ['taste', 'stage', 'leaves', 'bolted'],
+      tasters: 'Imke, O ;',
+    });
+    expect(variables.map(({ id, kind, scale, judge }) => [id, kind, scale ?? judge])).toEqual([
+      ['fresh_weight', 'measured', undefined],
+      ['leaves', 'counted', undefined],
+      ['taste_1', 'scored', 'Imke'],
+      ['taste_2', 'scored', 'O'],
+      ['stage', 'scored', 'BBCH'],
+      ['bolted', 'scored', 'yes or no'],
+    ]);
+    expect(faultsOf({ records: ['taste'], tasters: ' , ' })).toEqual(['tasters']);
+    expect(faultsOf({ records: [], tasters: '' })).toEqual([]);
   });
 });

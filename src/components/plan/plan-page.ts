@@ -54,6 +54,8 @@ function fieldsOf(): PlanFields {
     border: text('border'),
     seedlings: text('seedlings'),
     sizes: text('sizes'),
+    records: data.getAll('records').map(String),
+    tasters: text('tasters'),
     variation: text('variation'),
     unreplicated: data.has('unreplicated'),
   };
