@@ -73,6 +73,36 @@ describe('over 100,000 draws', () => {
     expect([...counts.keys()].every((row) => /^(aa|bb){4}$/.test(row))).toBe(true);
   });
 
+  test('every order of whole containers is as likely, at random, in blocks, or one for each treatment', () => {
+    const grids = ['1', '1', '2', '2'].map((block, index) => ({
+      id: `T${index}`,
+      rows: 1,
+      columns: 2,
+      block,
+    }));
+    const containers = grids.map(({ id }) => id);
+    const places = placesOf(grids);
+    const over = (arrangement: LotPlan['arrangement'], levels: string) =>
+      frequencies(DRAWS, (seed) =>
+        drawn(places, { arrangement, containers, seed, factors: [factor(levels, 'container')] }).join(''),
+      );
+    // 4! / (2! 2!); twice 2!; 4!
+    expect(evenP(over('completely randomised', 'ab'), 6)).toBeGreaterThan(LEAST_P);
+    expect(evenP(over('randomised blocks', 'ab'), 4)).toBeGreaterThan(LEAST_P);
+    expect(evenP(over('unreplicated', 'abcd'), 24)).toBeGreaterThan(LEAST_P);
+  });
+
+  test('within a border every order of what it leaves is as likely', () => {
+    const places = placesOf([{ id: 'T', rows: 4, columns: 4 }], { border: 1 });
+    const plan = {
+      arrangement: 'completely randomised' as const,
+      containers: ['T'],
+      factors: [factor('ab', 'position')],
+    };
+    const counts = frequencies(DRAWS, (seed) => drawn(places, { ...plan, seed }).join(''));
+    expect(evenP(counts, 6)).toBeGreaterThan(LEAST_P);
+  });
+
   test('main plots and the plots in each of them are drawn evenly and apart', () => {
     const grids = ['1', '2']
       .map((block) => [`A${block}`, `B${block}`].map((id) => ({ id, rows: 1, columns: 2, block })))
