@@ -70,6 +70,13 @@ test('plan refuses one tank for each treatment in plain words, and ends with 1',
   );
 });
 
+test('without options and without a terminal nobody can be asked: a wrong use, with how it is used', async () => {
+  const { code, stdout, stderr } = await runCommand(['plan']);
+  expect([code, stdout]).toEqual([2, '']);
+  expect(stderr).toMatch(/^--crop is missing, such as --crop "Lettuce"\./);
+  expect(stderr).toContain('on a terminal it asks for what the options leave out');
+});
+
 test('a folder that is there already is never written over', async () => {
   const { code, stderr } = await runCommand([...lettuce, 'content']);
   expect(code).toBe(2);
