@@ -14,6 +14,11 @@ export const patternWords: Readonly<Record<string, string>> = {
     'letters and digits, with spaces, points, hyphens or underscores between, at most 32',
   '^TO:[0-9]{7}$': 'TO: and seven digits',
   '^[a-z0-9][a-z0-9-]{0,62}[a-z0-9]$': 'lower-case letters, digits and hyphens, 2 to 64',
+  '^source/[^/\\\\]+$': 'a file under source/, such as source/weights.xlsx',
+  '^[0-9a-f]{64}$': 'a SHA-256 sum: 64 digits and letters from a to f',
+  '^(?:[1-9][0-9]*(?:-[1-9][0-9]*)?|[A-Z]{1,3}(?:-[A-Z]{1,3})?)$': 'a row, such as 3, or rows, such as 3-4',
+  '^(?:[1-9][0-9]*|[A-Z]{1,3})$': 'a column, such as D, or a row, such as 12',
+  '^[1-9][0-9]*$': 'a whole number from 1',
   '^https?://': 'an address that begins with http:// or https://',
   '^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$': 'a language tag such as en or en-IE',
 };

@@ -114,6 +114,7 @@ import tooManyPositions from './rules/too-many-positions.ts';
 import totalWithoutResolution from './rules/total-without-resolution.ts';
 import trialId from './rules/trial-id.ts';
 import trialOfYears from './rules/trial-of-years.ts';
+import trialsNotAFolder from './rules/trials-not-a-folder.ts';
 import unitMixedUp from './rules/unit-mixed-up.ts';
 import unitOfAVariable from './rules/unit-of-a-variable.ts';
 import unknownColumn from './rules/unknown-column.ts';
@@ -265,6 +266,7 @@ export const rules: readonly Rule[] = [
   totalWithoutResolution,
   trialId,
   trialOfYears,
+  trialsNotAFolder,
   unitMixedUp,
   unitOfAVariable,
   unknownColumn,

@@ -29,7 +29,7 @@ export function showText(text: string): string {
 export function showValue(value: unknown): string {
   if (typeof value === 'string') return showText(value);
   if (value === undefined || value === null) return 'nothing';
-  if (Array.isArray(value)) return 'a list';
-  if (typeof value === 'object') return 'a mapping';
+  if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
+  if (typeof value === 'object') return Object.keys(value).length === 0 ? 'an empty mapping' : 'a mapping';
   return escapeUnseen(cut(String(value)));
 }

@@ -3,9 +3,11 @@ import { basename, resolve } from 'node:path';
 import { checkAcrossTrials } from '../check/check-across-trials.ts';
 import { checkCultivars, checkSite } from '../check/check-content.ts';
 import { checkGathered } from '../check/check-gathered.ts';
+import { collector } from '../check/collect.ts';
 import { checkFactSheets } from '../check/fact-sheets.ts';
 import { type CheckContext, checkTrial } from '../check/check-trial.ts';
 import { compareProblems } from '../check/print-problem.ts';
+import { reportTrialsNotAFolder } from '../check/rules/trials-not-a-folder.ts';
 import { siteFolder } from '../check/site-folder.ts';
 import { siteFindings } from '../compute/site-findings.ts';
 import type { FactSheet } from '../model/fact-sheet.ts';
@@ -14,7 +16,13 @@ import type { Problem } from '../model/problem.ts';
 import type { Trial } from '../model/trial.ts';
 import type { FolderFiles } from '../read/folder-files.ts';
 import { readGathered } from '../read/gathered.ts';
-import { listTrials, readContentFiles, readSheetsFolder, readTrialFolder } from '../read/folder.ts';
+import {
+  isTrialsNoFolder,
+  listTrials,
+  readContentFiles,
+  readSheetsFolder,
+  readTrialFolder,
+} from '../read/folder.ts';
 import { checkSheets } from '../sheets/check-sheets.ts';
 import { computeLibrary, unnamed } from './library-of.ts';
 import { type Progress, progressOf } from './progress.ts';
@@ -50,7 +58,7 @@ export async function loadContent(
   const shared = await readContentFiles(content);
   const site = checkSite(shared.site);
   const cultivars = checkCultivars(shared.cultivars);
-  const problems: Problem[] = [...site.problems, ...cultivars.problems];
+  const problems: Problem[] = [...site.problems, ...cultivars.problems, ...(await problemOfTrials(content))];
   const trials: Trial[] = [];
   const ids = await listTrials(content);
   // A faulty cultivars.yaml is reported once, not once more for every cultivar.
@@ -82,6 +90,13 @@ export async function loadContent(
     library: null,
   };
   return withSheets(checked, ids);
+}
+
+/** A file where the folder of the trials must be. */
+async function problemOfTrials(content: string): Promise<Problem[]> {
+  const { report, problems } = collector('');
+  if (await isTrialsNoFolder(content)) reportTrialsNotAFolder(report);
+  return problems;
 }
 
 /** What was gathered from the sites that site.yaml lists; what lies there of others takes no part. */

@@ -37,3 +37,9 @@ export function countsOf(trial: Trial): Findings['counts'] {
     no_regrowth: count('no regrowth'),
   };
 }
+
+/** True where what is counted is pots: the primary variable is of pots, or no row of a trial with several plants a pot names one. */
+export function arePotsWeighedWhole({ metadata, harvest, positions }: Trial): boolean {
+  if (metadata.variables[0].of === 'pot') return true;
+  return harvest.every(({ plant }) => plant === null) && positions.some(({ plants }) => plants > 1);
+}

@@ -1,5 +1,5 @@
 /** The only file of this room that touches the disk. */
-import { readdir, readFile, realpath, stat } from 'node:fs/promises';
+import { lstat, readdir, readFile, realpath, stat } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 import { largestFile, type Unread } from './folder-files.ts';
 
@@ -15,6 +15,13 @@ export async function listTrials(contentFolder: string): Promise<string[]> {
     }
   }
   return names.sort();
+}
+
+/** True where something stands in the place of `trials/` that is no folder. */
+export async function isTrialsNoFolder(contentFolder: string): Promise<boolean> {
+  const path = join(contentFolder, 'trials');
+  const found = await lstat(path).catch(() => null);
+  return found !== null && !(await isFolder(path));
 }
 
 async function isFolder(path: string): Promise<boolean> {

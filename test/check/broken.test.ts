@@ -14,7 +14,7 @@ import type { FactSheet } from '../../src/model/fact-sheet.ts';
 import type { Library } from '../../src/model/library.ts';
 import type { Problem } from '../../src/model/problem.ts';
 import type { Trial } from '../../src/model/trial.ts';
-import { listTrials, readSheetsFolder, readTrialFolder } from '../../src/read/folder.ts';
+import { isTrialsNoFolder, listTrials, readSheetsFolder, readTrialFolder } from '../../src/read/folder.ts';
 import { checkSheets } from '../../src/sheets/check-sheets.ts';
 import { cultivars } from './good-folder.ts';
 
@@ -33,7 +33,11 @@ async function problemsOf(
   const path = pathOf(name);
   if (existsSync(join(path, 'site.yaml'))) {
     const { site, problems } = await loadContent(path);
-    return { problems: [...problems], own: problems, trials: site === null ? [null] : [] };
+    return {
+      problems: [...problems],
+      own: problems,
+      trials: site === null || (await isTrialsNoFolder(path)) ? [null] : [],
+    };
   }
   const ids = await listTrials(path);
   if (ids.length === 0) {
