@@ -1,4 +1,5 @@
 import type { TrialMetadata } from '../model/trial.ts';
+import { say } from '../model/say.ts';
 import { parseWhole, trimmed } from './number.ts';
 import { readAsHarvest, type TableAlone, type WeightUnit } from './table-alone.ts';
 
@@ -72,7 +73,7 @@ function placesOf(table: TableAlone, harvested: string) {
     const cultivar = cell('cultivar');
     const plants = parseWhole(cell('plants')) ?? parseWhole(cell('plant')) ?? 1;
     if (known === undefined) {
-      if (cultivar === '') faults.push(`Line ${String(line)} names no cultivar.`);
+      if (cultivar === '') faults.push(say('Line {line} names no cultivar.', { line }));
       places.set(key, {
         container,
         row,
@@ -88,7 +89,10 @@ function placesOf(table: TableAlone, harvested: string) {
     known.plants = Math.max(known.plants, plants);
     if (cultivar !== '' && cultivar !== known.cultivar)
       faults.push(
-        `Line ${String(line)} has ${cultivar} at ${container} row ${String(row)} column ${String(column)}, but line ${String(known.line)} has ${known.cultivar} there.`,
+        say(
+          'Line {line} has {cultivar} at {container} row {row} column {column}, but line {before} has {other} there.',
+          { line, cultivar, container, row, column, before: known.line, other: known.cultivar },
+        ),
       );
   });
   const last = Math.max(1, ...dates.keys());
@@ -139,20 +143,20 @@ function metadataOf(
     readAsHarvest.map((name) => [name, heading(name)]).filter(([, own]) => own),
   );
   return {
-    title: 'A trial of your own',
+    title: say('A trial of your own'),
     version: '1.0.0',
     status: 'finished',
-    question: 'How does it stand among the others?',
+    question: say('How does it stand among the others?'),
     crop: answers.crop,
     season: { year: Number(answers.harvested.slice(0, 4)), name: answers.season },
     dates: { cuts },
-    site: { name: 'Your own', setting: answers.setting },
-    people: [{ name: 'You', part: 'grower' }],
+    site: { name: say('Your own'), setting: answers.setting },
+    people: [{ name: say('You'), part: 'grower' }],
     licence: 'CC0-1.0',
     factors: [
       {
         id: 'cultivar',
-        name: 'Cultivar',
+        name: say('Cultivar'),
         kind: 'cultivar',
         levels: [...names].map(([id, name]) => ({ id, name })),
       },
@@ -164,7 +168,7 @@ function metadataOf(
     },
     containers: containersOf(places),
     variables: [
-      { id: 'fresh_weight', name: 'Fresh weight', of: 'plant', kind: 'measured', unit: answers.unit },
+      { id: 'fresh_weight', name: say('Fresh weight'), of: 'plant', kind: 'measured', unit: answers.unit },
     ],
     harvest: {
       columns: { ...columns, fresh_weight: { column: table.headings[table.weight], unit: answers.unit } },

@@ -1,4 +1,5 @@
 import type { Problem, Severity } from '../model/problem.ts';
+import { sayCount } from '../model/say.ts';
 import { escapeUnseen } from './show-value.ts';
 
 /** One line: path with line and column, severity, rule, message, two spaces between. */
@@ -10,15 +11,13 @@ export function printProblem(problem: Problem): string {
   return parts.map(escapeUnseen).join('  ');
 }
 
-const plural = (count: number, word: string): string => `${String(count)} ${word}${count === 1 ? '' : 's'}`;
-
 /** The closing count: `2 errors, 1 warning, 0 notes`. */
 export function printCount(problems: readonly Problem[]): string {
   const count = (severity: Severity): number => problems.filter((one) => one.severity === severity).length;
   return [
-    plural(count('error'), 'error'),
-    plural(count('warning'), 'warning'),
-    plural(count('note'), 'note'),
+    sayCount(count('error'), '{count} error', '{count} errors'),
+    sayCount(count('warning'), '{count} warning', '{count} warnings'),
+    sayCount(count('note'), '{count} note', '{count} notes'),
   ].join(', ');
 }
 

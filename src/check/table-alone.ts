@@ -1,4 +1,5 @@
 import { openCsv, type Csv } from '../read/csv.ts';
+import { say } from '../model/say.ts';
 import { decodeUtf8 } from '../read/utf8.ts';
 import { trimmed, type DecimalMark } from './number.ts';
 
@@ -53,7 +54,8 @@ const otherWords: Readonly<Record<string, string>> = {
 /** Reads the headings of a table, whatever its separators; or says what it lacks, in sentences. */
 export function readTableAlone(bytes: Uint8Array): TableAlone | { lacks: readonly string[] } {
   const { text } = decodeUtf8(bytes);
-  if (text === null) return { lacks: ['It is not UTF-8 text: save it from the spreadsheet as CSV UTF-8.'] };
+  if (text === null)
+    return { lacks: [say('It is not UTF-8 text: save it from the spreadsheet as CSV UTF-8.')] };
   const csv = openCsv(text, delimiterOf(text));
   const headings = firstRow(csv);
   const index = new Map<string, number>();
@@ -63,8 +65,8 @@ export function readTableAlone(bytes: Uint8Array): TableAlone | { lacks: readonl
   }
   const others = headings.flatMap((heading, at) => (heading === '' || nameOf(heading) !== null ? [] : [at]));
   const weight = others.find((at) => /weight|mass|yield|\bwt\b|\bg\b/i.test(headings[at]!)) ?? others[0];
-  const lacking = needed.filter((name) => !index.has(name)).map((name) => `the column ${name}`);
-  if (weight === undefined) lacking.push('a column of weights');
+  const lacking = needed.filter((name) => !index.has(name)).map((name) => say('the column {name}', { name }));
+  if (weight === undefined) lacking.push(say('a column of weights'));
   if (weight === undefined || lacking.length > 0) return { lacks: [lacksSentence(lacking)] };
   return {
     csv,
@@ -79,8 +81,12 @@ export function readTableAlone(bytes: Uint8Array): TableAlone | { lacks: readonl
 
 function lacksSentence(lacking: readonly string[]): string {
   const last = lacking.at(-1)!;
-  const list = lacking.length === 1 ? last : `${lacking.slice(0, -1).join(', ')} and ${last}`;
-  return `The table lacks ${list}: without the place and cultivar of each weight nothing can be said of what grew where. Add them, or give the folder of the trial.`;
+  const list =
+    lacking.length === 1 ? last : say('{list} and {last}', { list: lacking.slice(0, -1).join(', '), last });
+  return say(
+    'The table lacks {list}: without the place and cultivar of each weight nothing can be said of what grew where. Add them, or give the folder of the trial.',
+    { list },
+  );
 }
 
 function nameOf(heading: string): string | null {

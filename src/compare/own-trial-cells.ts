@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { Cultivar, TrialWithFindings } from '../model/library.ts';
 import type { Trial } from '../model/trial.ts';
 import { plainSpecies } from './crop-as-here.ts';
@@ -6,7 +7,7 @@ import { cellsOfTrial, speciesOf, type TrialCells } from './season-cells.ts';
 import type { SeasonGroup } from './season-groups.ts';
 
 /** Stands wherever a reader's own trial does. */
-export const ownTrialWords = 'your own trial, not published';
+export const ownTrialWords = (): string => say('your own trial, not published');
 
 /** The id of a reader's own trial among published ones, one of which may have the same. */
 export const ownTrialId = (id: string): string => `own/${id}`;
@@ -36,7 +37,7 @@ export function ownTrialCells(
   const identity = cultivarIdentity([{ trial: guest }], known);
   const cells = cellsOfTrial({ trial: guest, findings }, group.measure, identity);
   if (cells === null) return null;
-  const conditions = { ...cells.trial, season: `${cells.trial.season}, ${ownTrialWords}` };
+  const conditions = { ...cells.trial, season: `${cells.trial.season}, ${ownTrialWords()}` };
   // It was dressed as a guest for its names alone.
   delete conditions.origin;
   const part = { ...cells, trial: conditions };

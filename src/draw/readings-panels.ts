@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import { extent } from 'd3-array';
 import { scaleLinear } from 'd3-scale';
 import type { Reading, Trial } from '../model/trial.ts';
@@ -44,7 +45,7 @@ export function readingsPanels(
   return {
     svg: panels.join(''),
     height: y - top,
-    kinds: present.map(([, words]) => words.replace(/ \(.*/, '')),
+    kinds: present.map(([, words]) => say(words).replace(/ \(.*/, '')),
   };
 }
 
@@ -79,7 +80,7 @@ export function linePanel(
   return element(
     'g',
     { class: 'panel', 'data-reading': kind },
-    label(words, { class: 'strong', x: 0, y: top + 19 }),
+    label(say(words), { class: 'strong', x: 0, y: top + 19 }),
     ...grid,
     ...lines.map((line) => lineOf(line, scale, y, base)),
     ...endLabels(lines, scale, y, [top + headHeight - 4, base]),

@@ -54,7 +54,7 @@ export function drawReplicatesCurve(findings: Findings): Figure | null {
     svg: drawing(
       { id, title, description, kind: id },
       { height: base + 58 },
-      label('Replicates of each treatment', { class: 'strong', x: 0, y: 15 }),
+      label(say('Replicates of each treatment'), { class: 'strong', x: 0, y: 15 }),
       gridlines(x, top - 4, base),
       ...roundTicks([0, y.domain()[1]!], 5).map(({ value, text }) => {
         const at = round(y(value));
@@ -72,9 +72,9 @@ export function drawReplicatesCurve(findings: Findings): Figure | null {
         drawCurve(curve, styles[index % styles.length]!, x, (value) => y(value)),
       ),
       ...curves.map(({ power }, index) =>
-        label(`${String(power)}%`, { class: 'strong', x: '84%', y: ends[index]! + 4 }),
+        label(formatPercent(power, 0), { class: 'strong', x: '84%', y: ends[index]! + 4 }),
       ),
-      label('power', { class: 'tick', x: '84%', y: Math.min(...ends) - 12 }),
+      label(say('power'), { class: 'tick', x: '84%', y: Math.min(...ends) - 12 }),
       valueAxes(x, base, '%'),
       label(say('Difference to be told, of the mean'), {
         class: 'strong',

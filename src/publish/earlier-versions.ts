@@ -1,6 +1,6 @@
 import type { Trial } from '../model/trial.ts';
 import { archive } from './archive.ts';
-import { textFile, type PublishedFile } from './published-file.ts';
+import { describedAs, textFile, type PublishedFile } from './published-file.ts';
 import { withoutEmails } from './without-emails.ts';
 import { sha256Sums } from './sha256-sums.ts';
 
@@ -49,13 +49,16 @@ export function earlierVersions(trial: Trial): PublishedFile[] {
     const files = versions.get(version) ?? [];
     const name = `${trial.id}-${version}.zip`;
     const release = trial.metadata.releases?.find((each) => each.version === version);
-    const description = `Version ${version}${release === undefined ? '' : ` of ${release.date}`}, as it was then.`;
+    const described =
+      release === undefined
+        ? describedAs('Version {version}, as it was then.', { version })
+        : describedAs('Version {version} of {date}, as it was then.', { version, date: release.date });
     const asPublished = files.find((file) => file.name === name);
     const inOrder = [...files].sort((a, b) => (a.name < b.name ? -1 : 1));
     const sums = textFile('SHA256SUMS', 'text/plain', '', sha256Sums(inOrder));
     const bytes =
       asPublished?.bytes ??
       archive(`${trial.id}-${version}`, release?.date ?? '1980-01-01', [...inOrder, sums]);
-    return [{ name, bytes, mediaType: 'application/zip', description }];
+    return [{ name, bytes, mediaType: 'application/zip', ...described }];
   });
 }

@@ -9,7 +9,7 @@ import { dataPackage } from './data-package.ts';
 import { datacite } from './datacite.ts';
 import type { Dataset } from './dataset.ts';
 import { miappe, miappeTsv } from './miappe.ts';
-import { jsonFile, textFile, type PublishedFile } from './published-file.ts';
+import { describedAs, jsonFile, textFile, type PublishedFile } from './published-file.ts';
 
 function citations(set: Dataset): PublishedFile[] {
   return [
@@ -65,14 +65,7 @@ export function metadataFiles(
       'Every table with its columns, types, units and checksum, for programs (Data Package 2.0).',
       dataPackage(set, resources),
     ),
-    ...resources.map((csv) =>
-      jsonFile(
-        `${csv.file.name}-metadata.json`,
-        'application/csvm+json',
-        `What the columns of ${csv.file.name} hold, for programs (CSV on the Web).`,
-        csvwMetadata(about, csv.file.name, csv),
-      ),
-    ),
+    ...resources.map((csv) => columnsFile(csv.file.name, csvwMetadata(about, csv.file.name, csv))),
     jsonFile(
       'miappe.json',
       'application/json',
@@ -87,4 +80,12 @@ export function metadataFiles(
     ),
     ...citations(set),
   ];
+}
+
+function columnsFile(table: string, metadata: unknown): PublishedFile {
+  const described = describedAs('What the columns of {file} hold, for programs (CSV on the Web).', {
+    file: table,
+  });
+  const file = jsonFile(`${table}-metadata.json`, 'application/csvm+json', described.description, metadata);
+  return { ...file, ...described };
 }

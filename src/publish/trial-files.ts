@@ -7,7 +7,7 @@ import { dataset, finished, type Dataset, type FinishedTrial } from './dataset.t
 import { earlierVersions } from './earlier-versions.ts';
 import { metadataFiles } from './metadata-files.ts';
 import { pagesOnly } from './pages-only.ts';
-import { jsonFile, textFile, type PublishedFile } from './published-file.ts';
+import { describedAs, jsonFile, textFile, type PublishedFile } from './published-file.ts';
 import { readmeText } from './readme-text.ts';
 import { roCrate } from './ro-crate.ts';
 import { sha256Sums } from './sha256-sums.ts';
@@ -41,9 +41,14 @@ function sheetFiles({ factSheets = [], files }: Trial): PublishedFile[] {
   return factSheets.flatMap(({ file, language }) => {
     const name = file.split('/').at(-1)!;
     const bytes = files.get(name);
-    const words = language === null ? 'The fact sheet' : `The fact sheet in the language ${language}`;
-    const description = `${words} as its author wrote it: Markdown with the names of what it shows.`;
-    return bytes === undefined ? [] : [{ name, bytes, mediaType: 'text/markdown', description }];
+    const described =
+      language === null
+        ? { description: 'The fact sheet as its author wrote it: Markdown with the names of what it shows.' }
+        : describedAs(
+            'The fact sheet in the language {language} as its author wrote it: Markdown with the names of what it shows.',
+            { language },
+          );
+    return bytes === undefined ? [] : [{ name, bytes, mediaType: 'text/markdown', ...described }];
   });
 }
 
@@ -71,8 +76,10 @@ function withArchive(set: Dataset, trial: Trial, written: readonly PublishedFile
   const sumsFile = textFile(sums.name, sums.mediaType, sums.description, sha256Sums([...before, crateFile]));
   const all = [...before, crateFile, sumsFile];
   const bytes = archive(`${set.id}-${set.version}`, set.released, all);
-  const description = `All of these files in one archive, version ${set.version}.`;
-  return [...all, { name: set.archive, bytes, mediaType: 'application/zip', description }];
+  const described = describedAs('All of these files in one archive, version {version}.', {
+    version: set.version,
+  });
+  return [...all, { name: set.archive, bytes, mediaType: 'application/zip', ...described }];
 }
 
 function everyFile(trial: FinishedTrial, item: TrialWithFindings, library: Library): PublishedFile[] {

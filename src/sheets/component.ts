@@ -10,11 +10,13 @@ export interface ComponentAttribute {
   needed?: boolean;
   /** The only values that it can have; absent where other text may stand. */
   choices?: readonly string[];
+  /** The names that its component looks it up among, and reports on itself. */
+  lookedUpAmong?: readonly string[];
   /** What each of the choices stands for, where its name does not say it. */
   choiceMeanings?: Readonly<Record<string, string>>;
   /** The form of its value, and that form in words. */
   form?: { pattern: RegExp; words: string };
-  /** What it says, for the page of components. */
+  /** What it says, for the page of components: a message, said there in the site's language. */
   meaning: string;
 }
 
@@ -36,7 +38,7 @@ export interface SheetComponent {
   stands: 'in a sentence' | 'on its own' | 'either';
   /** Whether text stands between its tags. */
   holds: 'nothing' | 'text' | 'text or nothing';
-  /** What it shows, for the page of components. */
+  /** What it shows, for the page of components: a message, said there in the site's language. */
   meaning: string;
   attributes: readonly ComponentAttribute[];
   /** How it is written, for a trial; null where this trial has nothing of the kind. */

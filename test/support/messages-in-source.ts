@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import ts from 'typescript';
 
 /** Functions whose arguments that are plain text are messages. */
-const saying = new Set(['say', 'sayCount', 'sayHtml', 'tell', 'pattern']);
+const saying = new Set(['say', 'sayCount', 'sayHtml', 'tell', 'pattern', 'describedAs']);
 const named = /\{[a-z]\w*\}/i;
 
 /** A message, and the file that says it. */

@@ -1,4 +1,5 @@
 import { formatNumber } from '../../compute/format/format-number.ts';
+import { say } from '../../model/say.ts';
 import type { TrialCells } from '../season-cells.ts';
 
 type SeasonTrial = TrialCells['trial'];
@@ -27,6 +28,14 @@ export function band(value: number | null, step: number): string {
   const low = Math.floor(value / step + 1e-9) * step;
   const digits = Number.isInteger(step) ? 0 : 1;
   return `${formatNumber(low, digits)} to ${formatNumber(low + step, digits)}`;
+}
+
+/** What a trial had, in the words of the page; in an address it stands as it is. */
+export function conditionWords(value: string): string {
+  const [, low, high] = /^(\S+) to (\S+)$/.exec(value) ?? [];
+  return low === undefined || high === undefined
+    ? say(value)
+    : say('{from} to {to}', { from: low, to: high });
 }
 
 /** How wide bands are: common practice, no source. */

@@ -25,7 +25,12 @@ export function steadinessSentences(entry: Seasons, name: (cultivar: string) => 
   return [
     ...[...alike]
       .sort(([a], [b]) => order.indexOf(a) - order.indexOf(b))
-      .map(([did, cultivars]) => `${listed(cultivars.map(({ cultivar }) => cultivar))} ${say(did)}.`),
+      .map(([did, cultivars]) =>
+        say('{cultivars} {did}.', {
+          cultivars: listed(cultivars.map(({ cultivar }) => cultivar)),
+          did: say(did),
+        }),
+      ),
     say(
       'Better and worse are by each cultivar’s own 95% limits where its line meets the poorest and the best of its trials.',
     ),

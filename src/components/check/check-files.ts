@@ -1,3 +1,4 @@
+import { language } from '../../model/language.ts';
 import { today } from '../local-day.ts';
 import type { CheckAnswer, CheckRequest } from './check-worker.ts';
 import type { PageFile } from './page-files.ts';
@@ -37,6 +38,12 @@ export function checkFiles(
       worker = null;
       finish({ fault: message });
     };
-    asked.postMessage({ files, today: today(), cultivars: null, ...options } satisfies CheckRequest);
+    asked.postMessage({
+      files,
+      today: today(),
+      language: language(),
+      cultivars: null,
+      ...options,
+    } satisfies CheckRequest);
   });
 }

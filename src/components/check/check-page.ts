@@ -1,5 +1,7 @@
 /** The page of checks: takes files, has them checked beside the page, and shows what was found. */
 import { printJson, printReport } from '../../check/print-problem.ts';
+import { language } from '../../model/language.ts';
+import { say } from '../../model/say.ts';
 import type { FirstUnits } from '../html.ts';
 import { keepFile } from '../keep-file.ts';
 import type { CheckAnswer } from './check-worker.ts';
@@ -9,6 +11,7 @@ import type { Outcome } from './outcome.ts';
 import { takeFiles } from './drop-zone.ts';
 import type { PageFile } from './page-files.ts';
 
+if (language() !== 'en') await import('../../model/messages.ts');
 const part = (id: string): HTMLElement => document.getElementById(id)!;
 
 const drop = part('drop');
@@ -23,19 +26,20 @@ let asked = 0;
 async function check(gather: Promise<readonly PageFile[]>): Promise<void> {
   const mine = (asked += 1);
   told.classList.remove('unseen');
-  told.textContent = 'Checking …';
+  told.textContent = say('Checking …');
   result.hidden = true;
   const answer = await gather.then(checked, (error: unknown): CheckAnswer => ({ fault: String(error) }));
   if (mine === asked) show(answer);
 }
 
 async function checked(files: readonly PageFile[]): Promise<CheckAnswer> {
-  return files.length === 0 ? { fault: 'there was no file in it' } : checkFiles(files);
+  return files.length === 0 ? { fault: say('there was no file in it') } : checkFiles(files);
 }
 
 function show(answer: CheckAnswer): void {
   if (!('outcome' in answer)) {
-    told.textContent = `This could not be checked: ${'fault' in answer ? answer.fault : 'a folder is needed'}.`;
+    const reason = 'fault' in answer ? answer.fault : say('a folder is needed');
+    told.textContent = say('This could not be checked: {reason}.', { reason });
     return;
   }
   ({ outcome } = answer);
@@ -52,13 +56,13 @@ function show(answer: CheckAnswer): void {
 
 function keep(ending: string, type: string, text: (outcome: Outcome) => string): void {
   if (outcome === null) return;
-  const name = `check of ${nameOf(outcome)}.${ending}`.replaceAll(' ', '-');
+  const name = `${say('check of {name}', { name: nameOf(outcome) })}.${ending}`.replaceAll(' ', '-');
   keepFile(name, new Blob([text(outcome)], { type }));
 }
 
 async function exampleFiles(): Promise<PageFile[]> {
   const answer = await fetch(example);
-  if (!answer.ok) throw new Error('the example is not there');
+  if (!answer.ok) throw new Error(say('the example is not there'));
   const blob = await answer.blob();
   return [{ path: 'example.zip', file: new File([blob], 'example.zip') }];
 }

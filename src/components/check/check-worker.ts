@@ -4,6 +4,7 @@ import { type CheckedTaken, checkTaken } from '../../check/check-taken.ts';
 import type { TableAnswers } from '../../check/folder-of-table.ts';
 import { readTableAlone } from '../../check/table-alone.ts';
 import { siteFindings } from '../../compute/site-findings.ts';
+import { type Language, writeIn } from '../../model/language.ts';
 import type { Cultivar } from '../../model/library.ts';
 import { takeIn } from '../../read/take-in.ts';
 import type { GivenTrialWithFindings, Outcome } from './outcome.ts';
@@ -16,6 +17,8 @@ export interface CheckRequest {
   files: readonly { path: string; file: File }[];
   /** Year-month-day. */
   today: string;
+  /** What the answer is written in: a worker sees no page to read it off. */
+  language: Language;
   /** Cultivars to hold names against where no cultivars.yaml is among the files; null for none. */
   cultivars: readonly Cultivar[] | null;
   /** True where the trials themselves are wanted too. */
@@ -38,7 +41,10 @@ self.addEventListener('message', ({ data }: MessageEvent<CheckRequest>) => {
   );
 });
 
-async function answer({ files, today, cultivars, withTrials, table }: CheckRequest): Promise<CheckAnswer> {
+async function answer(request: CheckRequest): Promise<CheckAnswer> {
+  const { files, today, language, cultivars, withTrials, table } = request;
+  writeIn(language);
+  if (language !== 'en') await import('../../model/messages.ts');
   if (table !== 'no' && isTableAlone(files)) {
     const bytes = new Uint8Array(await files[0]!.file.arrayBuffer());
     if (table === 'ask') return questionsOf(readTableAlone(bytes));

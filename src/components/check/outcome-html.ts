@@ -1,6 +1,7 @@
 /** What the check found, as HTML: the same words as the command line's, and the line that each speaks of. */
 import { printCount } from '../../check/print-problem.ts';
 import { hasError, type Problem, type Severity } from '../../model/problem.ts';
+import { say, sayCount } from '../../model/say.ts';
 import { escapeHtml, wordsHtml, type FirstUnits } from '../html.ts';
 import type { FileProblems, Outcome, ShownProblem, TrialOutcome } from './outcome.ts';
 
@@ -8,18 +9,19 @@ const severities: Readonly<Record<Severity, string>> = { error: 'Error', warning
 
 /** What was checked, as a reader would call it. */
 export function nameOf({ kind, names }: Outcome): string {
-  if (kind === 'trial') return names[0] ?? 'what was given';
-  return names.length === 1 ? `the folder of 1 trial` : `the folder of ${names.length} trials`;
+  if (kind === 'trial') return names[0] ?? say('what was given');
+  return sayCount(names.length, 'the folder of {count} trial', 'the folder of {count} trials');
 }
 
 /** The result in one sentence, for the heading and to be read out. */
 export function verdict(outcome: Outcome): string {
   const name = nameOf(outcome);
-  if (outcome.problems.length === 0) return `Nothing to mend: ${name}`;
+  if (outcome.problems.length === 0) return say('Nothing to mend: {name}', { name });
   const found = printCount(outcome.problems);
-  return hasError(outcome.problems)
-    ? `To be mended: ${name} (${found})`
-    : `Fit to be published: ${name} (${found})`;
+  return say(
+    hasError(outcome.problems) ? 'To be mended: {name} ({found})' : 'Fit to be published: {name} ({found})',
+    { name, found },
+  );
 }
 
 /** All of the result below its heading. */
@@ -38,7 +40,9 @@ export function problemsHtml({ files }: Outcome, checks: string): string {
 
 function fileHtml({ file, count, more, shown }: FileProblems, checks: string): string {
   const rest =
-    more > 0 ? `<p class="note">And ${more} more in this file; the text to keep has them all.</p>` : '';
+    more > 0
+      ? `<p class="note">${escapeHtml(say('And {more} more in this file; the text to keep has them all.', { more }))}</p>`
+      : '';
   return (
     `<section class="file-problems"><h3><code>${escapeHtml(file)}</code> ` +
     `<span class="unit">${escapeHtml(count)}</span></h3>` +
@@ -55,32 +59,36 @@ function problemHtml({ problem, excerpt, title, meaning }: ShownProblem, checks:
         `${escapeHtml(excerpt.after)}</code></p>`;
   return (
     `<li class="problem severity-${problem.severity}">` +
-    `<p class="problem-place"><strong>${severities[problem.severity]}</strong> ${placeHtml(problem)}</p>` +
+    `<p class="problem-place"><strong>${escapeHtml(say(severities[problem.severity]))}</strong> ${placeHtml(problem)}</p>` +
     `<p class="message">${escapeHtml(problem.message)}</p>${line}${pairHtml(problem)}` +
     (problem.hint === null ? '' : `<p>${escapeHtml(problem.hint)}</p>`) +
     `<details><summary>${escapeHtml(title)}</summary><p>${escapeHtml(meaning)} ` +
     `<a href="${escapeHtml(`${checks}#${problem.rule}`)}" target="_blank" rel="noopener">` +
-    `<code>${escapeHtml(problem.rule)}</code> in the list of checks (opens beside this page)</a></p></details></li>`
+    `<code>${escapeHtml(problem.rule)}</code> ${escapeHtml(say('in the list of checks (opens beside this page)'))}</a></p></details></li>`
   );
 }
 
 function placeHtml({ line, column }: Problem): string {
-  if (line === null) return 'the whole file';
-  return column === null ? `line ${line}` : `line ${line}, column ${column}`;
+  if (line === null) return escapeHtml(say('the whole file'));
+  return escapeHtml(
+    column === null ? say('line {line}', { line }) : say('line {line}, column {column}', { line, column }),
+  );
 }
 
 /** What stands there and what should, where both are short enough to be set beside each other. */
 function pairHtml({ found, expected }: Problem): string {
   if (expected === null || expected === '') return '';
   const stands =
-    found === null || found === '' ? '' : `<dt>Stands there</dt><dd><code>${escapeHtml(found)}</code></dd>`;
-  return `<dl class="pair">${stands}<dt>To be written</dt><dd><code>${escapeHtml(expected)}</code></dd></dl>`;
+    found === null || found === ''
+      ? ''
+      : `<dt>${escapeHtml(say('Stands there'))}</dt><dd><code>${escapeHtml(found)}</code></dd>`;
+  return `<dl class="pair">${stands}<dt>${escapeHtml(say('To be written'))}</dt><dd><code>${escapeHtml(expected)}</code></dd></dl>`;
 }
 
 function trialHtml(trial: TrialOutcome, first: FirstUnits): string {
   const { id, title, finding, restsOn } = trial;
   return (
-    `<section class="would-publish"><h3>What would be published of ${escapeHtml(title)}</h3>` +
+    `<section class="would-publish"><h3>${escapeHtml(say('What would be published of {title}', { title }))}</h3>` +
     (finding === null ? '' : `<p class="finding">${wordsHtml(finding, first)}</p>`) +
     (restsOn === null ? '' : `<p>${wordsHtml(restsOn, first)}</p>`) +
     `<ul>${published(trial, id)
@@ -90,15 +98,39 @@ function trialHtml(trial: TrialOutcome, first: FirstUnits): string {
 }
 
 function published({ counts, queries, status }: TrialOutcome, id: string): string[] {
-  const page = `A page of the trial at <code>trials/${escapeHtml(id)}/</code>`;
+  const page = `trials/${id}/`;
   const open =
     queries === 0
-      ? 'No open query beside it.'
-      : `${queries === 1 ? 'One open query' : `${queries} open queries`} beside it: each warning and each accepted problem, in the words above.`;
-  if (counts === null) return [`${page}, and no dataset: it is ${status}.`, open];
+      ? say('No open query beside it.')
+      : sayCount(
+          queries,
+          'One open query beside it: each warning and each accepted problem, in the words above.',
+          '{count} open queries beside it: each warning and each accepted problem, in the words above.',
+        );
+  if (counts === null) {
+    const unfinished = say('A page of the trial at {page}, and no dataset: it is {status}.', {
+      status: say(status),
+    });
+    return [withPlace(unfinished, page), escapeHtml(open)];
+  }
+  const { weighed, set } = counts;
   return [
-    `${page}, with its figures, tables and every step of the reckoning.`,
-    `The weights as they stand, ${counts.weighed} of ${counts.set} set and weighed, with their metadata, at <code>data/${escapeHtml(id)}/</code>.`,
-    open,
+    withPlace(
+      say('A page of the trial at {page}, with its figures, tables and every step of the reckoning.'),
+      page,
+    ),
+    withPlace(
+      say('The weights as they stand, {weighed} of {set} set and weighed, with their metadata, at {page}.', {
+        weighed,
+        set,
+      }),
+      `data/${id}/`,
+    ),
+    escapeHtml(open),
   ];
+}
+
+/** A sentence with the place in it that is called page. */
+function withPlace(sentence: string, page: string): string {
+  return escapeHtml(sentence).replace('{page}', () => `<code>${escapeHtml(page)}</code>`);
 }

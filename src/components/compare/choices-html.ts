@@ -1,16 +1,29 @@
 import type { Choice } from '../../compare/choice/choice.ts';
 import type { Offered, OfferedValue } from '../../compare/choice/offered.ts';
+import { conditionWords } from '../../compare/choice/conditions.ts';
+import { say, sayCount } from '../../model/say.ts';
 import { escapeHtml } from '../html.ts';
 
 /** What can be chosen from the trials of one crop and measure: plain fields of a form, set as the choice says. */
 export function choicesHtml(there: Offered, choice: Choice, name: (cultivar: string) => string): string {
   const everyCultivar = checkboxes('cultivar', there.cultivars, choice.cultivars, name);
   const both =
-    '<button type="button" data-all="cultivar">All</button> <button type="button" data-none="cultivar">None</button>';
+    `<button type="button" data-all="cultivar">${escapeHtml(say('All'))}</button> ` +
+    `<button type="button" data-none="cultivar">${escapeHtml(say('None'))}</button>`;
+  const words = {
+    cultivars: say('Cultivars'),
+    trials: say('Which trials'),
+    how: say('How they are compared and shown'),
+  };
   return (
-    folded('cultivars', 'Cultivars', choice.cultivars !== null, fieldset('Cultivars', everyCultivar, both)) +
-    folded('trials', 'Which trials', hasFilters(choice), trialFields(there, choice)) +
-    folded('how', 'How they are compared and shown', hasManner(choice), mannerFields(there, choice, name))
+    folded(
+      'cultivars',
+      words.cultivars,
+      choice.cultivars !== null,
+      fieldset(words.cultivars, everyCultivar, both),
+    ) +
+    folded('trials', words.trials, hasFilters(choice), trialFields(there, choice)) +
+    folded('how', words.how, hasManner(choice), mannerFields(there, choice, name))
   );
 }
 
@@ -19,24 +32,34 @@ function trialFields(there: Offered, choice: Choice): string {
   const ends =
     years.length < 2
       ? ''
-      : select('from', 'From', years, String(choice.from ?? there.years[0])) +
-        select('to', 'To', years, String(choice.to ?? there.years.at(-1)));
+      : select('from', say('From year'), years, String(choice.from ?? there.years[0])) +
+        select('to', say('To year'), years, String(choice.to ?? there.years.at(-1)));
   const held = there.conditions.map(({ condition: { key, label }, values }) => {
-    const options = values.map(({ value, trials }) => ({ value, words: `${value} ${inTrials(trials)}` }));
-    return select(key, label, [{ value: '', words: 'any' }, ...options], choice.held[key] ?? '');
+    const options = values.map(({ value, trials }) => ({
+      value,
+      words: `${conditionWords(value)} ${inTrials(trials)}`,
+    }));
+    return select(key, say(label), [{ value: '', words: say('any') }, ...options], choice.held[key] ?? '');
   });
   const choosable = (values: readonly OfferedValue[]) => values.length > 1;
   return (
-    (ends === '' ? '' : `<div class="fields" role="group" aria-label="Years">${ends}</div>`) +
+    (ends === ''
+      ? ''
+      : `<div class="fields" role="group" aria-label="${escapeHtml(say('Years'))}">${ends}</div>`) +
     (choosable(there.seasons)
-      ? fieldset('Time of the year', checkboxes('season', there.seasons, choice.seasons))
+      ? fieldset(say('Time of the year'), checkboxes('season', there.seasons, choice.seasons))
       : '') +
     (choosable(there.settings)
-      ? fieldset('Setting', checkboxes('setting', there.settings, choice.settings))
+      ? fieldset(
+          say('Setting'),
+          checkboxes('setting', there.settings, choice.settings, (value) => say(value)),
+        )
       : '') +
     (held.length === 0
       ? ''
-      : `<fieldset><legend>Held fixed</legend><p class="hint">Like with like: trials that differ are left out.</p><div class="fields">${held.join('')}</div></fieldset>`)
+      : `<fieldset><legend>${escapeHtml(say('Held fixed'))}</legend>` +
+        `<p class="hint">${escapeHtml(say('Like with like: trials that differ are left out.'))}</p>` +
+        `<div class="fields">${held.join('')}</div></fieldset>`)
   );
 }
 
@@ -44,33 +67,33 @@ function mannerFields(there: Offered, choice: Choice, name: (cultivar: string) =
   const { against } = choice;
   const cultivars = there.cultivars.map(({ value }) => ({
     value: `cultivar:${value}`,
-    words: `from ${name(value)}`,
+    words: say('from {cultivar}', { cultivar: name(value) }),
   }));
   const chosen = against === null ? '' : against === 'pairs' ? 'pairs' : `cultivar:${against.cultivar}`;
   const orders = [
-    { value: 'mean', words: 'the highest adjusted mean first' },
-    { value: 'name', words: 'by name' },
-    { value: 'trials', words: 'those in most trials first' },
+    { value: 'mean', words: say('the highest adjusted mean first') },
+    { value: 'name', words: say('by name') },
+    { value: 'trials', words: say('those in most trials first') },
   ];
   const trials = [
-    { value: 'fixed', words: 'as they were' },
-    { value: 'sample', words: 'a sample of others that might have been (REML)' },
+    { value: 'fixed', words: say('as they were') },
+    { value: 'sample', words: say('a sample of others that might have been (REML)') },
   ];
   const pairs = [
-    { value: '', words: 'as suits how many there are' },
-    { value: 'pairs', words: 'every pair' },
+    { value: '', words: say('as suits how many there are') },
+    { value: 'pairs', words: say('every pair') },
     ...cultivars,
   ];
   return (
-    `<div class="fields">${select('order', 'Rows of the figure', orders, choice.order)}` +
-    select('against', 'Differences', pairs, chosen) +
-    `${select('trials', 'Trials taken as', trials, choice.asSample ? 'sample' : 'fixed')}</div>` +
-    `<div class="checks">${checkbox('weights', 'standard-errors', 'Each mean by its trial’s own standard error', choice.weighted)}` +
-    `${checkbox('show', 'everything', 'Show every row and column, however many', choice.everything)}</div>`
+    `<div class="fields">${select('order', say('Rows of the figure'), orders, choice.order)}` +
+    select('against', say('Differences'), pairs, chosen) +
+    `${select('trials', say('Trials taken as'), trials, choice.asSample ? 'sample' : 'fixed')}</div>` +
+    `<div class="checks">${checkbox('weights', 'standard-errors', say('Each mean by its trial’s own standard error'), choice.weighted)}` +
+    `${checkbox('show', 'everything', say('Show every row and column, however many'), choice.everything)}</div>`
   );
 }
 
-const inTrials = (trials: number) => `(${String(trials)} ${trials === 1 ? 'trial' : 'trials'})`;
+const inTrials = (trials: number) => `(${sayCount(trials, '{count} trial', '{count} trials')})`;
 
 function folded(key: string, summary: string, open: boolean, content: string): string {
   return `<details data-choices="${key}"${open ? ' open' : ''}><summary>${escapeHtml(summary)}</summary>${content}</details>`;

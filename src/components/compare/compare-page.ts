@@ -4,6 +4,7 @@ import { type Choice, wholeChoice } from '../../compare/choice/choice.ts';
 import { compareChosen } from '../../compare/choice/compare-chosen.ts';
 import { fittedChoice } from '../../compare/choice/fitted-choice.ts';
 import { language } from '../../model/language.ts';
+import { say } from '../../model/say.ts';
 import { announcement } from '../../compare/words/choice-sentences.ts';
 import type { Seasons } from '../../model/generated/seasons.ts';
 import { choicesHtml } from './choices-html.ts';
@@ -86,7 +87,9 @@ function run(fields: HTMLFormElement): void {
 
   function showUnknown(words: readonly string[]): void {
     notKnown.hidden = words.length === 0;
-    notKnown.textContent = `The address names what is not there, and is read without it: ${words.join(', ')}.`;
+    notKnown.textContent = say('The address names what is not there, and is read without it: {words}.', {
+      words: words.join(', '),
+    });
   }
 
   /** What stands in the fields, shown and written into the address as a new step of the way back. */
@@ -129,7 +132,7 @@ function run(fields: HTMLFormElement): void {
 
   function fail(): null {
     told.classList.remove('unseen');
-    tell('The data could not be fetched: what stands here is the comparison as published.');
+    tell(say('The data could not be fetched: what stands here is the comparison as published.'));
     return null;
   }
 

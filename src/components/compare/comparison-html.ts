@@ -17,6 +17,7 @@ import { drawSeasonDifferences } from '../../draw/season-differences.ts';
 import { drawSteadinessPlots } from '../../draw/steadiness-plots.ts';
 import type { Figure } from '../../model/figure.ts';
 import type { Seasons } from '../../model/generated/seasons.ts';
+import { say } from '../../model/say.ts';
 import { figureHtml, foldedHtml } from '../figure-html.ts';
 import { href } from '../href.ts';
 import { escapeHtml, type FirstUnits, tableHtml, wordsHtml } from '../html.ts';
@@ -118,14 +119,15 @@ function trials(shown: ShownComparison): string {
   const conditions =
     entry.trials.length > mostTrials
       ? paragraphs(table.notes) +
-        (shown.folded ?? foldedHtml)(`The ${String(entry.trials.length)} trials, one by one`, () =>
-          tableHtml({ ...table, notes: [] }, shown.first),
+        (shown.folded ?? foldedHtml)(
+          say('The {count} trials, one by one', { count: entry.trials.length }),
+          () => tableHtml({ ...table, notes: [] }, shown.first),
         )
       : tableHtml(table, shown.first);
   return (
-    `<h3 id="${id}-trials">Which trial grew what, and how the trials differ</h3>` +
+    `<h3 id="${id}-trials">${escapeHtml(say('Which trial grew what, and how the trials differ'))}</h3>` +
     tableHtml(cells, shown.first) +
-    (part ? `<p class="note">The file of the means holds all of them.</p>` : '') +
+    (part ? `<p class="note">${escapeHtml(say('The file of the means holds all of them.'))}</p>` : '') +
     conditions
   );
 }
@@ -143,12 +145,12 @@ function pairs(shown: ShownComparison): string {
   const drawnRows = figure?.table.rows.length ?? 0;
   const every =
     known > drawnRows
-      ? (shown.folded ?? foldedHtml)(`Every pair, ${String(known)} in all`, () =>
+      ? (shown.folded ?? foldedHtml)(say('Every pair, {count} in all', { count: known }), () =>
           tableHtml(differencesTable(entry, name)!, shown.first),
         )
       : '';
   return (
-    `<h3 id="${id}-pairs">Differences between cultivars</h3>` +
+    `<h3 id="${id}-pairs">${escapeHtml(say('Differences between cultivars'))}</h3>` +
     (figure ? drawn(shown, figure) : '') +
     every +
     paragraphs([interactionSentence(entry)])
@@ -161,19 +163,24 @@ function steadiness(shown: ShownComparison): string {
   const table = steadinessTable(entry, name);
   const plots = drawSteadinessPlots(entry, name, { id, ...(onlyFirst(shown) ? { most: first.plots } : {}) });
   const links = methods.map(
-    ([method, words]) => ` <a href="${href(`methods/#${method}`)}">${escapeHtml(words)}</a>`,
+    ([method, words]) => ` <a href="${href(`methods/#${method}`)}">${escapeHtml(say(words))}</a>`,
   );
   return (
-    `<h3 id="${id}-steadiness">How steady each was</h3>` +
+    `<h3 id="${id}-steadiness">${escapeHtml(say('How steady each was'))}</h3>` +
     paragraphs(steadinessSentences(entry, name)) +
     (table === null
       ? ''
       : (plots.length < table.rows.length
-          ? `<p>Drawn are the ${String(plots.length)} of ${String(table.rows.length)} that depart the most from the others.</p>`
+          ? paragraphs([
+              say('Drawn are the {some} of {all} that depart the most from the others.', {
+                some: plots.length,
+                all: table.rows.length,
+              }),
+            ])
           : '') +
         `<div class="maps">${plots.map((figure) => drawn(shown, figure, true)).join('')}</div>` +
         tableHtml(table, shown.first)) +
-    `<p class="note">How these are reckoned:${links.join('')}</p>`
+    `<p class="note">${escapeHtml(say('How these are reckoned:'))}${links.join('')}</p>`
   );
 }
 

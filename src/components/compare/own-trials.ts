@@ -1,5 +1,6 @@
-import { isOfCrop, ownTrialCells, ownTrialWords } from '../../compare/own-trial-cells.ts';
+import { isOfCrop, ownTrialCells } from '../../compare/own-trial-cells.ts';
 import type { TrialWithFindings } from '../../model/library.ts';
+import { say } from '../../model/say.ts';
 import type { ComparisonData } from './comparison-data.ts';
 import type { OwnTrialOutcome, OwnTrialTaker } from './own-trial.ts';
 import type { PageCrop } from './page-crops.ts';
@@ -22,14 +23,21 @@ export function ownTrialsOf(
     takeAway(id);
     const title = `“${metadata.title}”`;
     if (own.findings === null) {
-      return { takesPart: false, sentence: `${title} is not finished, so there is nothing to compare yet.` };
+      return {
+        takesPart: false,
+        sentence: say('{title} is not finished, so there is nothing to compare yet.', { title }),
+      };
     }
     const crop = crops.find((each) => isOfCrop(own.trial, each));
     if (!crop) {
       const known = crops.map(({ name }) => name.toLowerCase()).join(', ');
       return {
         takesPart: false,
-        sentence: `${title} is of ${metadata.crop.name}, which no trial here grew. The crops here: ${known}.`,
+        sentence: say('{title} is of {crop}, which no trial here grew. The crops here: {known}.', {
+          title,
+          crop: metadata.crop.name,
+          known,
+        }),
       };
     }
     const places: { crop: string; measure: string }[] = [];
@@ -44,12 +52,18 @@ export function ownTrialsOf(
     if (!first) {
       return {
         takesPart: false,
-        sentence: `${title} names no cultivars, or was weighed in another unit, so it cannot be set beside the others.`,
+        sentence: say(
+          '{title} names no cultivars, or was weighed in another unit, so it cannot be set beside the others.',
+          { title },
+        ),
       };
     }
     standing.set(id, places);
     await turnTo(first.crop, first.measure);
-    return { takesPart: true, sentence: `${title} stands among the trials now, marked as ${ownTrialWords}.` };
+    const sentence = say('{title} stands among the trials now, marked as your own trial, not published.', {
+      title,
+    });
+    return { takesPart: true, sentence };
   }
 
   function takeAway(id: string): readonly { crop: string; measure: string }[] {

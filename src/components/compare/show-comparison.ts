@@ -1,6 +1,7 @@
 import type { Choice } from '../../compare/choice/choice.ts';
 import { ownTrialWords } from '../../compare/own-trial-cells.ts';
 import { choiceSentences } from '../../compare/words/choice-sentences.ts';
+import { say } from '../../model/say.ts';
 import type { Seasons } from '../../model/generated/seasons.ts';
 import { foldedHtml } from '../figure-html.ts';
 import { escapeHtml, type FirstUnits } from '../html.ts';
@@ -30,7 +31,7 @@ export function showComparison(choice: Choice, entry: Seasons | null, comparison
     order: choice.order,
     against: choice.against,
     everything: choice.everything,
-    own: { trials: comparison.own, words: ownTrialWords },
+    own: { trials: comparison.own, words: ownTrialWords() },
     folded: isLarge(entry) ? foldedLater : foldedHtml,
     tools: figureTools,
   };
@@ -70,14 +71,19 @@ document.addEventListener(
 function ownSentences(entry: Seasons | null, { own, title }: PageComparison): string[] {
   return [...own].map((id) =>
     entry?.trials.some((trial) => trial.id === id)
-      ? `“${title(id)}” is ${ownTrialWords}: the answer rests on it too. It stays in this browser.`
-      : `“${title(id)}”, ${ownTrialWords}, is left out by what is chosen.`,
+      ? say(
+          '“{title}” is your own trial, not published: the answer rests on it too. It stays in this browser.',
+          {
+            title: title(id),
+          },
+        )
+      : say('“{title}”, your own trial, not published, is left out by what is chosen.', { title: title(id) }),
   );
 }
 
 function nothingLeft(chosen: readonly string[]): string {
   const sentences = chosen.map((sentence) => `<p>${escapeHtml(sentence)}</p>`).join('');
-  return `<p class="finding">No trial is left by what is chosen.</p>${sentences}`;
+  return `<p class="finding">${escapeHtml(say('No trial is left by what is chosen.'))}</p>${sentences}`;
 }
 
 /** How the same element is found again once all is drawn anew. */

@@ -1,5 +1,6 @@
 /** Asks what a table of weights does not say of its trial. */
 import type { TableAnswers } from '../../check/folder-of-table.ts';
+import { say } from '../../model/say.ts';
 import type { TableQuestions } from '../check/table-questions.ts';
 
 const form = document.querySelector<HTMLFormElement>('#own-table')!;
@@ -13,8 +14,10 @@ export function askAboutTable(questions: TableQuestions): Promise<TableAnswers |
   harvested.value = questions.date ?? '';
   for (const option of allotted.options) option.disabled = option.value === 'plot' && !questions.hasPlots;
   allotted.value = questions.hasPlots ? 'plot' : 'container';
-  form.querySelector('#own-table-weights')!.textContent =
-    `The column “${questions.weight}” is taken for the weights.`;
+  form.querySelector('#own-table-weights')!.textContent = say(
+    'The column “{column}” is taken for the weights.',
+    { column: questions.weight },
+  );
   form.hidden = false;
   form.querySelector<HTMLElement>('#own-table-heading')!.focus();
   return new Promise((done) => {

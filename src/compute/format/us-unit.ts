@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { gramsIn, litresIn, metresIn, squareMetresInSquareFoot } from '../../model/units.ts';
 
 /** A US customary unit beside a metric one: value in US units = metric value * factor + offset. */
@@ -17,7 +18,13 @@ const usUnits: Readonly<Record<string, UsUnit>> = {
   g: { unit: 'oz', factor: ounces, offset: 0 },
   kg: { unit: 'lb', factor: poundsInKilogram, offset: 0 },
   'kg/m2': { unit: 'lb/ft²', factor: poundsInKilogram * squareMetresInSquareFoot, offset: 0 },
-  'g/m2/day': { unit: 'oz/ft² a day', factor: ounces * squareMetresInSquareFoot, offset: 0 },
+  'g/m2/day': {
+    get unit() {
+      return say('oz/ft² a day');
+    },
+    factor: ounces * squareMetresInSquareFoot,
+    offset: 0,
+  },
   cm: { unit: 'in', factor: 0.01 / metresIn['in']!, offset: 0 },
   m: { unit: 'ft', factor: 1 / metresIn['ft']!, offset: 0 },
   m2: { unit: 'ft²', factor: 1 / squareMetresInSquareFoot, offset: 0 },

@@ -81,7 +81,7 @@ export function modelInWords(
   terms: readonly TreatmentTerm[],
   errors: readonly string[],
 ): string {
-  const response = `${lowerFirst(trial.metadata.variables[0]!.name)} ${measureInWords(measure)}`;
+  const response = `${lowerFirst(say(trial.metadata.variables[0]!.name))} ${measureInWords(measure)}`;
   const fixed = [
     ...blocks.map((names) => listed(names.map((name) => say(name)))),
     ...terms.map(({ name }) => name),

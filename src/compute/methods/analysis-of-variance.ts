@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { formatP } from '../format/format-p.ts';
 import { termName } from '../tables/inference/names-of.ts';
@@ -36,7 +37,11 @@ export const analysisOfVariance: Method = {
         },
         {
           name: 'p',
-          formula: `${formatP(row.p, analysis.alpha)} on ${formatDf(row.df ?? 0)} and ${formatDf(row.error_df ?? 0)} degrees of freedom`,
+          formula: say('{value} on {df} and {errorDf} degrees of freedom', {
+            value: formatP(row.p, analysis.alpha),
+            df: formatDf(row.df ?? 0),
+            errorDf: formatDf(row.error_df ?? 0),
+          }),
         },
       ],
     };

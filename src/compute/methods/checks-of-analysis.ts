@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { formatP } from '../format/format-p.ts';
 import { formatDf } from '../tables/inference/anova-table.ts';
@@ -34,13 +35,16 @@ export const brownForsythe: Method = {
   example(of) {
     const found = testedAnalysis(of)?.checks?.brown_forsythe;
     if (!found || found.f === null || found.p === null) return null;
-    const df = `${formatDf(found.df1 ?? 0)} and ${formatDf(found.df2 ?? 0)}`;
     return {
       of: 'the units by treatment',
       steps: [
         {
           name: 'F',
-          formula: `${formatNumber(found.f, 3)} on ${df} degrees of freedom, ${formatP(found.p)}`,
+          formula: `${say('{value} on {df} and {errorDf} degrees of freedom', {
+            value: formatNumber(found.f, 3),
+            df: formatDf(found.df1 ?? 0),
+            errorDf: formatDf(found.df2 ?? 0),
+          })}, ${formatP(found.p)}`,
         },
       ],
     };

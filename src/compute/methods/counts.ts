@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import type { Method } from './method.ts';
 
@@ -16,7 +17,7 @@ export const counts: Method = {
       [counted.culled, 'culled'],
     ] as const;
     if (counted.set === counted.weighed) return null;
-    const shown = parts.filter(([count]) => count > 0).map(([count, what]) => `${count} ${what}`);
+    const shown = parts.filter(([count]) => count > 0).map(([count, what]) => `${count} ${say(what)}`);
     return {
       of: 'all plants',
       steps: [{ name: 'Set', formula: `${formatNumber(counted.set, 0)} = ${shown.join(' + ')}` }],

@@ -1,3 +1,4 @@
+import { sayCount } from '../../model/say.ts';
 import { digitsOfMean } from '../format/digits-of-mean.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { printedResolution } from '../format/printed-resolution.ts';
@@ -24,11 +25,13 @@ export const digitsShown: Method = {
     const uncertainty = formatNumber(resolution / Math.sqrt(12 * summary.n), 3);
     const decimals = Math.max(0, digitsOfMean(resolution, summary.n));
     return {
-      of: `${summary.n} weights read to ${resolution} g`,
+      of: sayCount(summary.n, '{count} weight read to {step} g', '{count} weights read to {step} g', {
+        step: resolution,
+      }),
       steps: [
         {
           name: 'Decimals',
-          formula: `${resolution} ÷ √(12 × ${summary.n}) = ${uncertainty} g, so ${decimals} ${decimals === 1 ? 'decimal' : 'decimals'}`,
+          formula: `${resolution} ÷ √(12 × ${summary.n}) = ${uncertainty} g, ${sayCount(decimals, 'so {count} decimal', 'so {count} decimals')}`,
         },
       ],
     };

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { formatP } from '../format/format-p.ts';
 import { treatmentName } from '../format/level-names.ts';
@@ -25,8 +26,13 @@ export const dunnett: Method = {
         row.upper === null
       )
         continue;
-      const limits = `${formatNumber(row.lower, 1, { plus: true })} to ${formatNumber(row.upper, 1, { plus: true })}`;
-      const formula = `${formatNumber(row.estimate, 1, { plus: true })}, limits ${limits}, ${formatP(row.p_adjusted, alpha)}`;
+      const plus = { plus: true };
+      const formula = say('{estimate}, limits {lower} to {upper}, {p}', {
+        estimate: formatNumber(row.estimate, 1, plus),
+        lower: formatNumber(row.lower, 1, plus),
+        upper: formatNumber(row.upper, 1, plus),
+        p: formatP(row.p_adjusted, alpha),
+      });
       return { of: treatmentName(trial, row.treatment, names), steps: [{ name: 'Less the check', formula }] };
     }
     return null;

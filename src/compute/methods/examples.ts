@@ -1,9 +1,10 @@
 import type { Inference, Summary } from '../../model/findings.ts';
 import { treatmentName } from '../format/level-names.ts';
 import { unitName } from '../format/unit-name.ts';
-import { type Measure, measureNames } from '../tables/measures.ts';
+import { type Measure, measureName } from '../tables/measures.ts';
 import { digitsFor } from '../tables/treatment-summary.ts';
 import { summarySteps } from '../workings/summary-steps.ts';
+import { say } from '../../model/say.ts';
 import type { Example, ExampleTrial } from './method.ts';
 
 /** The steps of a summary of the first treatment that has the named ones. */
@@ -17,8 +18,8 @@ export function summaryExample(
       const summary = description[measure];
       const steps =
         summary === null ? [] : stepsOf(summary, findings.variable.unit, digitsFor(trial, [summary]));
-      const wanted = steps.filter(({ name }) => name === step);
-      const of = `${treatmentName(trial, description.treatment, names)}, ${measureNames[measure]}`;
+      const wanted = steps.filter(({ name }) => name === say(step));
+      const of = `${treatmentName(trial, description.treatment, names)}, ${measureName(measure)}`;
       if (wanted.length > 0) return { of, steps: wanted };
     }
   }

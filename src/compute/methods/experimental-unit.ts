@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { unitSentences } from '../tables/inference/unit-sentences.ts';
 import { finestUnit } from '../experimental-unit.ts';
 import type { Method } from './method.ts';
@@ -27,7 +28,9 @@ export const experimentalUnitMethod: Method = {
       ? null
       : {
           of: 'the layout',
-          steps: [{ name: 'Unit', formula: `the treatments never vary within a ${unit}` }],
+          steps: [
+            { name: 'Unit', formula: say('the treatments never vary within a {unit}', { unit: say(unit) }) },
+          ],
         };
   },
 };

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { treatmentName } from '../format/level-names.ts';
 import { unitName } from '../format/unit-name.ts';
@@ -31,7 +32,7 @@ function example({ trial, findings, names }: ExampleTrial): Example | null {
   const text = (value: number | null) =>
     value === null ? '' : `${formatNumber(value, digits)} ${unitName(findings.variable.unit)}`;
   return {
-    of: `${treatmentName(trial, description.treatment, names)}, per plant harvested`,
+    of: `${treatmentName(trial, description.treatment, names)}, ${say('per plant harvested')}`,
     steps: [
       {
         name: 'Place of the lower quartile',

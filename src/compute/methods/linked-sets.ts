@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Seasons } from '../../model/generated/seasons.ts';
 import { seasonNames } from '../format/season-names.ts';
 import { listed } from '../words/words.ts';
@@ -27,7 +28,7 @@ export const linkedSets: Method = {
       species: entry.species,
       of: 'the sets and the trials that link them',
       steps: entry.linked_sets.map((set, index) => ({
-        name: `Set ${String(index + 1)}`,
+        name: say('Set {number}', { number: index + 1 }),
         formula: `${listed(set.map(name))}: ${linksOf(entry, set, name)}`,
       })),
     };
@@ -42,5 +43,7 @@ function linksOf(entry: Seasons, set: readonly string[], name: (cultivar: string
       ? []
       : [`${seasons.get(id)!} (${grown.map(({ cultivar }) => name(cultivar)).join(', ')})`];
   });
-  return links.length === 0 ? 'no trial grew it beside another' : `linked by ${links.join('; ')}`;
+  return links.length === 0
+    ? say('no trial grew it beside another')
+    : say('linked by {trials}', { trials: links.join('; ') });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import type { Method } from './method.ts';
 
@@ -24,7 +25,9 @@ export const mixedModel: Method = {
     );
     if (!analysis) return null;
     const steps = analysis.variance_components.flatMap(({ term, variance }) =>
-      variance === null ? [] : [{ name: `Variance, ${term}`, formula: formatNumber(variance, 2) }],
+      variance === null
+        ? []
+        : [{ name: say('Variance, {term}', { term: say(term) }), formula: formatNumber(variance, 2) }],
     );
     return steps.length === 0 ? null : { of: analysis.model, steps };
   },

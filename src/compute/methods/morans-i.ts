@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import type { Method } from './method.ts';
 
@@ -21,6 +22,9 @@ export const moransI: Method = {
     );
     if (!found || found.morans_i.i === null || found.morans_i.expected === null) return null;
     const formula = `${formatNumber(found.morans_i.i, 3)}, expected ${formatNumber(found.morans_i.expected, 3)}`;
-    return { of: `container ${found.container}`, steps: [{ name: 'I', formula }] };
+    return {
+      of: say('container {container}', { container: found.container }),
+      steps: [{ name: 'I', formula }],
+    };
   },
 };

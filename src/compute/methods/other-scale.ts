@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Method } from './method.ts';
 
 export const otherScale: Method = {
@@ -10,8 +11,8 @@ export const otherScale: Method = {
     const found = findings.inference.find(({ transformed }) => transformed)?.transformed;
     if (!found) return null;
     return {
-      of: `the ${found.scale}`,
-      steps: [{ name: 'Conclusion', formula: found.conclusion_changes ? 'changes' : 'does not change' }],
+      of: say(found.scale),
+      steps: [{ name: 'Conclusion', formula: say(found.conclusion_changes ? 'changes' : 'does not change') }],
     };
   },
 };

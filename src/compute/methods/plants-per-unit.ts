@@ -1,3 +1,4 @@
+import { sayCount } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { testedAnalysis } from './examples.ts';
 import type { Method } from './method.ts';
@@ -19,7 +20,12 @@ export const plantsPerUnitMethod: Method = {
     const [units, plants] = [Math.max(0, worth.unit_variance), worth.plant_variance];
     const text = (value: number) => formatNumber(value, 1);
     return {
-      of: `${first.plants} plant of each unit in place of ${formatNumber(worth.weighed, Number.isInteger(worth.weighed) ? 0 : 1)}`,
+      of: sayCount(
+        first.plants,
+        '{count} plant of each unit in place of {weighed}',
+        '{count} plants of each unit in place of {weighed}',
+        { weighed: formatNumber(worth.weighed, Number.isInteger(worth.weighed) ? 0 : 1) },
+      ),
       steps: [
         {
           name: 'Variance, %',

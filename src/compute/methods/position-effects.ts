@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { unitName } from '../format/unit-name.ts';
 import type { Method } from './method.ts';
@@ -17,7 +18,13 @@ export const positionEffects: Method = {
     const found = findings.position.find(({ rows }) => rows.slope !== null);
     if (!found || found.rows.slope === null) return null;
     const error = found.rows.se === null ? '' : ` ± ${formatNumber(found.rows.se, 2)}`;
-    const formula = `${formatNumber(found.rows.slope, 2, { plus: true })}${error} ${unitName(findings.variable.unit)} for each row`;
-    return { of: `container ${found.container}`, steps: [{ name: 'Slope along the rows', formula }] };
+    const formula = say('{slope} {unit} for each row', {
+      slope: `${formatNumber(found.rows.slope, 2, { plus: true })}${error}`,
+      unit: unitName(findings.variable.unit),
+    });
+    return {
+      of: say('container {container}', { container: found.container }),
+      steps: [{ name: 'Slope along the rows', formula }],
+    };
   },
 };

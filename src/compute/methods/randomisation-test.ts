@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { formatP } from '../format/format-p.ts';
 import { testedAnalysis } from './examples.ts';
@@ -18,13 +19,18 @@ export const randomisationTest: Method = {
   example(of) {
     const found = testedAnalysis(of)?.randomisation_test;
     if (!found || found.p === null) return null;
-    const how = found.exact ? 'every one counted' : `drawn with seed ${found.seed ?? ''}`;
+    const values = { p: formatP(found.p), count: formatNumber(found.arrangements, 0) };
     return {
       of: found.statistic,
       steps: [
         {
           name: 'p',
-          formula: `${formatP(found.p)} of ${formatNumber(found.arrangements, 0)} arrangements, ${how}`,
+          formula: found.exact
+            ? say('{p} of {count} arrangements, every one counted', values)
+            : say('{p} of {count} arrangements, drawn with seed {seed}', {
+                ...values,
+                seed: found.seed ?? '',
+              }),
         },
       ],
     };

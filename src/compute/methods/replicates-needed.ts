@@ -1,4 +1,5 @@
-import { formatNumber } from '../format/format-number.ts';
+import { say } from '../../model/say.ts';
+import { formatPercent } from '../format/format-percent.ts';
 import type { Method } from './method.ts';
 
 export const replicatesNeeded: Method = {
@@ -13,14 +14,23 @@ export const replicatesNeeded: Method = {
   example({ findings }) {
     const found = findings.next_trial.find(({ replicates_needed: needed }) => needed !== null);
     if (!found || found.replicates_needed === null) return null;
-    const cv = found.cv_used === null ? '' : ` with a CV of ${formatNumber(found.cv_used, 1)}%`;
-    const power = formatNumber(found.power * 100, 0);
+    const values = {
+      count: found.replicates_needed,
+      difference: formatPercent(found.difference_percent, 0),
+      power: formatPercent(found.power * 100, 0),
+    };
     return {
       of: found.from,
       steps: [
         {
           name: 'Replicates',
-          formula: `${found.replicates_needed} to tell ${formatNumber(found.difference_percent, 0)}% apart at ${power}% power${cv}`,
+          formula:
+            found.cv_used === null
+              ? say('{count} to tell {difference} apart at {power} power', values)
+              : say('{count} to tell {difference} apart at {power} power with a CV of {cv}', {
+                  ...values,
+                  cv: formatPercent(found.cv_used, 1),
+                }),
         },
       ],
     };

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { meanOf } from '../../statistics/mean.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { formatQuantity } from '../format/format-quantity.ts';
@@ -46,7 +47,12 @@ export const seasonsCompared: Method = {
     const residual = entry?.anova.find(({ term }) => term === 'residual');
     if (!entry || !residual || residual.mean_square === null) return null;
     const { cells, trials, linked_sets: sets, adjusted_means: means, differences, species } = entry;
-    const counts = `${String(cells.length)} cells − ${String(means.length)} cultivars − ${String(trials.length)} trials + ${String(sets.length)}`;
+    const counts = say('{cells} cells − {cultivars} cultivars − {trials} trials + {sets}', {
+      cells: cells.length,
+      cultivars: means.length,
+      trials: trials.length,
+      sets: sets.length,
+    });
     const pair = differences.find(({ se }) => se !== null);
     const of = (cultivar: string) => means.find((mean) => mean.cultivar === cultivar)!.mean;
     return {
@@ -61,8 +67,8 @@ export const seasonsCompared: Method = {
         ...(pair
           ? [
               {
-                name: `${name(pair.a)} less ${name(pair.b)}`,
-                formula: `${formatNumber(of(pair.a), 1)} − ${formatNumber(of(pair.b), 1)} = ${formatNumber(pair.estimate, 1)}, standard error ${formatNumber(pair.se!, 1)}`,
+                name: say('{a} less {b}', { a: name(pair.a), b: name(pair.b) }),
+                formula: `${formatNumber(of(pair.a), 1)} − ${formatNumber(of(pair.b), 1)} = ${formatNumber(pair.estimate, 1)}, ${say('standard error {error}', { error: formatNumber(pair.se!, 1) })}`,
               },
             ]
           : []),

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import type { Method } from './method.ts';
 
@@ -34,11 +35,14 @@ export const steadinessMethod: Method = {
       });
       return {
         species,
-        of: `${name(row.cultivar)}, its mean beside the trial’s`,
+        of: say('{cultivar}, its mean beside the trial’s', { cultivar: name(row.cultivar) }),
         steps: [
           ...own.map(({ season, mean, index }) => ({
             name: season,
-            formula: `${formatNumber(mean, 1)} beside ${formatNumber(index, 1)}`,
+            formula: say('{mean} beside {trial}', {
+              mean: formatNumber(mean, 1),
+              trial: formatNumber(index, 1),
+            }),
           })),
           { name: 'Slope', formula: formatNumber(row.regression_slope!, 2) },
           { name: 'Ecovalence', formula: formatNumber(row.ecovalence, 1) },

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { formatP } from '../format/format-p.ts';
 import { treatmentName } from '../format/level-names.ts';
@@ -28,7 +29,7 @@ export const tukeyKramer: Method = {
     const name = (treatment: Record<string, string>) => treatmentName(of.trial, treatment, of.names);
     const q = (Math.SQRT2 * Math.abs(pair.estimate)) / pair.se;
     return {
-      of: `${name(pair.a)} less ${name(pair.b)}`,
+      of: say('{a} less {b}', { a: name(pair.a), b: name(pair.b) }),
       steps: [
         {
           name: 'q',

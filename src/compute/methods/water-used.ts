@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatNumber } from '../format/format-number.ts';
 import type { Method } from './method.ts';
 
@@ -22,7 +23,9 @@ export const waterUsed: Method = {
   example({ findings }) {
     const found = findings.water.find(({ used_L: used }) => used !== null);
     if (!found || found.used_L === null) return null;
-    const steps = [{ name: 'Water used', formula: `${found.method} = ${formatNumber(found.used_L, 1)} L` }];
+    const steps = [
+      { name: 'Water used', formula: `${say(found.method)} = ${formatNumber(found.used_L, 1)} L` },
+    ];
     if (found.L_per_kg !== null) {
       const kilograms = found.used_L / found.L_per_kg;
       steps.push({
@@ -34,9 +37,14 @@ export const waterUsed: Method = {
     if (each !== null && each !== undefined) {
       steps.push({
         name: 'For each plant and day',
-        formula: `${formatNumber(found.used_L, 1)} L ÷ ${plants} plants ÷ ${days} days = ${formatNumber(each, 3)} L`,
+        formula: say('{used} L ÷ {plants} plants ÷ {days} days = {each} L', {
+          used: formatNumber(found.used_L, 1),
+          plants,
+          days,
+          each: formatNumber(each, 3),
+        }),
       });
     }
-    return { of: `container ${found.container}`, steps };
+    return { of: say('container {container}', { container: found.container }), steps };
   },
 };

@@ -54,16 +54,17 @@ function figuresOf({ trial, findings, names }: TrialVersion): Map<string, Text> 
       const figure = say('{name}: mean {measure}', { name, measure: measureName(measure) });
       figures.set(figure, formatQuantity(mean, findings.variable.unit, digits));
     }
-    if (perArea !== null) figures.set(`${name}: yield`, formatQuantity(perArea, 'kg/m2', 2));
+    if (perArea !== null) figures.set(`${name}: ${say('yield')}`, formatQuantity(perArea, 'kg/m2', 2));
   }
   if (inference === null) return figures;
   for (const { treatment, letters } of inference.means) {
-    if (letters !== null) figures.set(`${treatmentName(trial, treatment, names)}: letters`, letters);
+    if (letters !== null)
+      figures.set(`${treatmentName(trial, treatment, names)}: ${say('letters')}`, letters);
   }
   for (const { term, f, p } of inference.anova) {
     if (f !== null) figures.set(`${termName(trial, term)}: F`, formatNumber(f, 2));
     if (p !== null) figures.set(`${termName(trial, term)}: p`, bareP(p, inference.alpha));
   }
-  figures.set('Verdict', inference.verdict);
+  figures.set(say('Verdict'), say(inference.verdict));
   return figures;
 }

@@ -29,6 +29,8 @@ function onlyOne({ findings, headline, name, amount, per }: Telling): Words {
   const mean = only ? (headline.summaryOf(only)?.mean ?? null) : null;
   if (only === undefined || mean === null)
     return tell('Nothing is known of it, so there is nothing to say yet.');
+  if (Object.keys(only.treatment).length === 0)
+    return tell('All plants gave {amount}{per} on average.', { amount: amount(mean), per });
   return tell('{name} gave {amount}{per} on average.', {
     name: name(only.treatment),
     amount: amount(mean),

@@ -10,7 +10,8 @@ export const caution: SheetComponent = {
   attributes: [
     {
       name: 'about',
-      meaning: `A caution of the reviewed list: ${allCautions.map(({ id }) => id).join(', ')}.`,
+      lookedUpAmong: allCautions.map(({ id }) => id),
+      meaning: 'A caution of the reviewed list, by its name.',
     },
   ],
   example: () => `<Caution about="${allCautions[0]!.id}" />`,

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatDate } from '../../compute/format/format-date.ts';
 import { cutAttribute } from '../asked-treatment.ts';
 import { askedTrial, trialAttribute } from '../asked-trial.ts';
@@ -21,7 +22,7 @@ export const day: SheetComponent = {
     { ...cutAttribute, meaning: 'Which cut, by its number; the last one where it is left out.' },
     trialAttribute,
   ],
-  example: () => 'Cut on <Day of="cut" />.',
+  example: () => say('Cut on {day}.', { day: '<Day of="cut" />' }),
   resolve(asked) {
     const item = askedTrial(asked);
     if (item === null) return null;

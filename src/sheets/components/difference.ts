@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { formatP } from '../../compute/format/format-p.ts';
 import { formatRange } from '../../compute/format/format-range.ts';
 import { amountOf } from '../../compute/words/telling.ts';
@@ -27,7 +28,11 @@ export const difference: SheetComponent = {
   example: ({ treatment, other, name, otherName }) =>
     other === treatment
       ? null
-      : `${name} gave <Difference a="${treatment}" b="${other}" /> than ${otherName}.`,
+      : say('{name} gave {difference} than {other}.', {
+          name,
+          difference: `<Difference a="${treatment}" b="${other}" />`,
+          other: otherName,
+        }),
   resolve(asked) {
     const found = askedFindings(asked);
     if (found === null) return null;

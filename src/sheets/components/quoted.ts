@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetComponent } from '../component.ts';
 
 export const quoted: SheetComponent = {
@@ -7,6 +8,7 @@ export const quoted: SheetComponent = {
   meaning:
     'Someone else’s words, as from a label, a seed list or a neighbour. They are set in quotation marks, and what they claim is not held against the findings. Say before it whose words they are.',
   attributes: [],
-  example: () => 'The packet says <Quoted>ready in seven weeks</Quoted>.',
+  example: () =>
+    say('The packet says {words}.', { words: `<Quoted>${say('ready in seven weeks')}</Quoted>` }),
   resolve: () => [{ kind: 'quoted' }],
 };

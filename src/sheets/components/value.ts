@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { digitsAttribute, perAttribute } from '../asked-measure.ts';
 import { cutAttribute, whereAttribute } from '../asked-treatment.ts';
 import { askedFindings, trialAttribute } from '../asked-trial.ts';
@@ -93,7 +94,11 @@ export const value: SheetComponent = {
     trialAttribute,
   ],
   example: ({ other, otherName }) =>
-    `${otherName} gave <Value of="mean" where="${other}" digits="0" /> on average.`,
+    say('{name} gave {amount}{per} on average.', {
+      name: otherName,
+      amount: `<Value of="mean" where="${other}" digits="0" />`,
+      per: '',
+    }),
   resolve(asked) {
     const found = askedFindings(asked);
     const choice = quantities[asked.attribute('of') ?? ''];

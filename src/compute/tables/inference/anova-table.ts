@@ -21,7 +21,7 @@ export function anovaTable(trial: Trial, findings: Findings, inference: Inferenc
     caption: say('Analysis of variance, each term beside the error that it is held against'),
     columns: [
       { heading: say('Term'), numeric: false },
-      { heading: 'df', numeric: true },
+      { heading: say('df'), numeric: true },
       { heading: say('Sum of squares'), ...unit, numeric: true },
       { heading: say('Mean square'), ...unit, numeric: true },
       { heading: say('Error'), numeric: false },

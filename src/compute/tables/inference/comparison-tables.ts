@@ -98,7 +98,7 @@ function meansTable(setting: Setting, term: string, rows: Inference['means']): P
       treatmentColumn(),
       quantityColumn(setting, say('Mean')),
       quantityColumn(setting, say('Standard error')),
-      { heading: 'df', numeric: true },
+      { heading: say('df'), numeric: true },
       quantityColumn(setting, say('95% limits')),
       ...(lettered ? [{ heading: say('Letters'), numeric: false }] : []),
     ],

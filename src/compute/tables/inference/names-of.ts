@@ -16,7 +16,7 @@ export function analysisName(findings: Findings, { measure, cut }: Inference): s
 export function termName(trial: Trial, term: string): string {
   return term
     .split(':')
-    .map((part) => trial.metadata.factors?.find(({ id }) => id === part)?.name ?? part)
+    .map((part) => trial.metadata.factors?.find(({ id }) => id === part)?.name ?? say(part))
     .join(' × ')
     .replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
 }
