@@ -7,9 +7,9 @@ export type Messages = Readonly<Record<string, Readonly<Record<string, string>>>
 const key = Symbol.for('tankside:messages');
 const shelf = globalThis as unknown as Record<symbol, Messages | undefined>;
 
-/** Sets where the words of other languages are found: `messages.ts` does it when it is imported. */
+/** Adds words of other languages: `messages.ts` and `meanings.ts` do it when they are imported. */
 export function provideMessages(messages: Messages): void {
-  shelf[key] = messages;
+  shelf[key] = { ...shelf[key], ...messages };
 }
 
 /**

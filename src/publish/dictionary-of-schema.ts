@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { DictionaryField } from './dictionary.ts';
 
 /** What is read of a JSON Schema. */
@@ -57,16 +58,16 @@ function fieldAt(given: Schema, path: string, needed = false, known: Known): Dic
   const items = typeof schema.items === 'object' ? referenceOf(schema.items) : undefined;
   const itemsBefore = items === undefined ? undefined : known.writtenOutAt.get(items);
   const { fields, as = itemsBefore } = once(given, path, known);
-  const nullable = given.anyOf?.some((each) => each.type === 'null') ? ' or null' : '';
+  const isNullable = given.anyOf?.some((each) => each.type === 'null') === true;
   const example = schema.examples?.[0];
   const own: DictionaryField = {
     name: path,
-    kind:
-      kindOf(schema) +
-      nullable +
-      (as === undefined ? '' : `, ${as === itemsBefore ? 'each ' : ''}with the keys of ${as}`),
+    kind: [
+      isNullable ? say('{kind} or null', { kind: kindOf(schema) }) : kindOf(schema),
+      ...(as === undefined ? [] : [asBefore(as, as === itemsBefore)]),
+    ].join(', '),
     needed,
-    meaning: schema.description ?? '',
+    meaning: say(schema.description ?? ''),
     example: example === undefined || typeof example === 'object' ? '' : JSON.stringify(example),
   };
   return [own, ...fields];
@@ -98,6 +99,9 @@ function described({ description, examples }: Schema): Schema {
   return { ...(description && { description }), ...(examples && { examples }) };
 }
 
+const asBefore = (path: string, isEach: boolean): string =>
+  isEach ? say('each with the keys of {path}', { path }) : say('with the keys of {path}', { path });
+
 const words: Readonly<Record<string, string>> = {
   string: 'text',
   object: 'group',
@@ -107,16 +111,22 @@ const words: Readonly<Record<string, string>> = {
 };
 
 function kindOf(schema: Schema): string {
-  if (schema.enum) return `one of: ${schema.enum.map((value) => JSON.stringify(value)).join(', ')}`;
+  if (schema.enum)
+    return say('one of: {choices}', {
+      choices: schema.enum.map((value) => JSON.stringify(value)).join(', '),
+    });
   if (schema.const !== undefined) return JSON.stringify(schema.const);
-  if (schema.format === 'date') return 'date, year-month-day';
-  if (schema.format === 'uri') return 'web address';
-  const types = [schema.type ?? 'value'].flat().map((type) => words[type] ?? type);
-  return types.join(' or ') + range(schema);
+  if (schema.format === 'date') return say('date, year-month-day');
+  if (schema.format === 'uri') return say('web address');
+  const types = [schema.type ?? 'value'].flat().map((type) => say(words[type] ?? type));
+  const kind = types.slice(1).reduce((one, other) => say('{one} or {other}', { one, other }), types[0] ?? '');
+  const limits = range(schema);
+  return limits === null ? kind : `${kind}, ${limits}`;
 }
 
-function range({ minimum, maximum }: Schema): string {
-  if (minimum !== undefined && maximum !== undefined) return `, ${minimum} to ${maximum}`;
-  if (minimum !== undefined) return `, at least ${minimum}`;
-  return maximum === undefined ? '' : `, at most ${maximum}`;
+function range({ minimum, maximum }: Schema): string | null {
+  if (minimum !== undefined && maximum !== undefined)
+    return say('{minimum} to {maximum}', { minimum, maximum });
+  if (minimum !== undefined) return say('at least {limit}', { limit: minimum });
+  return maximum === undefined ? null : say('at most {limit}', { limit: maximum });
 }

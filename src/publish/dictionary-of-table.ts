@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { DictionaryField } from './dictionary.ts';
 
 /** What is read of a table schema (Table Schema's vocabulary). */
@@ -22,21 +23,21 @@ const placeholders: Readonly<Record<string, string>> = {
 /** The columns of a table, in order. */
 export function fieldsOfTable(table: TableSchema): DictionaryField[] {
   return table.fields.map(({ name, type, unit, description, example, constraints }) => ({
-    name: placeholders[name] ?? name,
-    kind: [type, inUnit(unit), limits(constraints)].filter(Boolean).join(', '),
+    name: placeholders[name] === undefined ? name : say(placeholders[name]),
+    kind: [say(type), inUnit(unit), limits(constraints)].filter(Boolean).join(', '),
     needed: table.needed.includes(name),
-    meaning: description,
+    meaning: say(description),
     example: example ?? '',
   }));
 }
 
 function inUnit(unit: string | undefined): string {
   if (unit === undefined) return '';
-  return unit === '{primary}' ? "in the primary variable's unit" : `in ${unit}`;
+  return unit === '{primary}' ? say("in the primary variable's unit") : say('in {unit}', { unit });
 }
 
 function limits(constraints: TableSchema['fields'][number]['constraints']): string {
-  if (constraints?.enum) return `one of: ${constraints.enum.join(', ')}`;
-  if (constraints?.minimum !== undefined) return `at least ${constraints.minimum}`;
+  if (constraints?.enum) return say('one of: {choices}', { choices: constraints.enum.join(', ') });
+  if (constraints?.minimum !== undefined) return say('at least {limit}', { limit: constraints.minimum });
   return '';
 }

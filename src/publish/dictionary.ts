@@ -6,6 +6,8 @@ import readingsTable from '../../schemas/readings.table.json' with { type: 'json
 import summaryTable from '../../schemas/summary.table.json' with { type: 'json' };
 import trialSchema from '../../schemas/trial.schema.json' with { type: 'json' };
 import weightsTable from '../../schemas/weights.table.json' with { type: 'json' };
+import '../model/meanings.ts';
+import { say } from '../model/say.ts';
 import { fieldsOfSchema } from './dictionary-of-schema.ts';
 import { fieldsOfTable } from './dictionary-of-table.ts';
 
@@ -29,14 +31,17 @@ export interface DictionarySection {
   fields: readonly DictionaryField[];
 }
 
-/** The data dictionary: what each field of each file means, read from the schemas that the checks use. */
-export const dictionary: readonly DictionarySection[] = [
+/**
+ * The data dictionary, in the language being written: what each field of each file means, read from the schemas that
+ * the checks use.
+ */
+export const dictionary = (): readonly DictionarySection[] => [
   ofTable('weights.csv', weightsTable),
   ofTable('summary.csv', summaryTable),
   ofTable('harvest.csv', harvestTable),
   ofTable('layout.csv', layoutTable),
   ofTable('readings.csv', readingsTable),
-  ofSchema('trial.json and trial.yaml', trialSchema),
+  ofSchema(say('trial.json and trial.yaml'), trialSchema),
   ofSchema('findings.json', findingsSchema),
   ofSchema('cultivars.yaml', cultivarsSchema),
 ];
@@ -45,11 +50,11 @@ function ofTable(
   file: string,
   table: { description: string } & Parameters<typeof fieldsOfTable>[0],
 ): DictionarySection {
-  return { id: anchor(file), file, about: table.description, fields: fieldsOfTable(table) };
+  return { id: anchor(file), file, about: say(table.description), fields: fieldsOfTable(table) };
 }
 
 function ofSchema(file: string, schema: { description: string }): DictionarySection {
-  return { id: anchor(file), file, about: schema.description, fields: fieldsOfSchema(schema) };
+  return { id: anchor(file), file, about: say(schema.description), fields: fieldsOfSchema(schema) };
 }
 
 function anchor(file: string): string {

@@ -6,7 +6,7 @@ import { weightsTable } from '../../src/publish/weights-table.ts';
 import { trialOf } from '../support/trial-of.ts';
 
 test('every field of every file has a meaning, and no name stands twice in a file', () => {
-  for (const { file, fields } of dictionary) {
+  for (const { file, fields } of dictionary()) {
     const names = fields.map(({ name }) => name);
     expect(new Set(names).size, file).toBe(names.length);
     for (const { name, meaning, kind } of fields) {
@@ -17,7 +17,7 @@ test('every field of every file has a meaning, and no name stands twice in a fil
 });
 
 test('every key of trial.yaml has its entry, the inner ones by their path', () => {
-  const trial = dictionary.find(({ file }) => file.startsWith('trial.json'))!;
+  const trial = dictionary().find(({ file }) => file.startsWith('trial.json'))!;
   const names = trial.fields.map(({ name }) => name);
   expect(names).toEqual(expect.arrayContaining(Object.keys(trialSchema.properties)));
   expect(names).toEqual(
@@ -32,7 +32,9 @@ test('every column of weights.csv is in its dictionary', () => {
     ...(trial.metadata.factors ?? []).map(({ id }) => id),
   ]);
   const fixed = weightsTable(trial).columns.filter((column) => !own.has(column));
-  const names = dictionary.find(({ file }) => file === 'weights.csv')!.fields.map(({ name }) => name);
+  const names = dictionary()
+    .find(({ file }) => file === 'weights.csv')!
+    .fields.map(({ name }) => name);
   expect(names).toEqual(expect.arrayContaining(fixed));
 });
 

@@ -44,7 +44,7 @@ self.addEventListener('message', ({ data }: MessageEvent<CheckRequest>) => {
 async function answer(request: CheckRequest): Promise<CheckAnswer> {
   const { files, today, language, cultivars, withTrials, table } = request;
   writeIn(language);
-  if (language !== 'en') await import('../../model/messages.ts');
+  if (language !== 'en') await import('../../model/meanings.ts');
   if (table !== 'no' && isTableAlone(files)) {
     const bytes = new Uint8Array(await files[0]!.file.arrayBuffer());
     if (table === 'ask') return questionsOf(readTableAlone(bytes));

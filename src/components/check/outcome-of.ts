@@ -6,6 +6,7 @@ import { findingSentence } from '../../compute/words/finding-sentence.ts';
 import { restsOnSentence } from '../../compute/words/rests-on-sentence.ts';
 import type { Cultivar } from '../../model/library.ts';
 import type { Problem } from '../../model/problem.ts';
+import { say } from '../../model/say.ts';
 import type { FileProblems, GivenTrialWithFindings, Outcome, ShownProblem, TrialOutcome } from './outcome.ts';
 
 /** So many problems of a file are shown; more are mostly echoes, and all are in the text that can be kept. */
@@ -35,7 +36,7 @@ function byFile({ problems, bytesOf }: CheckedTaken): FileProblems[] {
   const ruleOf = new Map(rules.map((rule) => [rule.rule, rule]));
   const shown = (problem: Problem): ShownProblem => {
     const { title = problem.rule, meaning = '' } = ruleOf.get(problem.rule) ?? {};
-    return { problem, excerpt: excerptOf(problem), title, meaning };
+    return { problem, excerpt: excerptOf(problem), title: say(title), meaning: say(meaning) };
   };
   const files = new Map<string, Problem[]>();
   for (const problem of problems) files.set(problem.file, [...(files.get(problem.file) ?? []), problem]);
