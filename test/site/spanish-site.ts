@@ -35,6 +35,12 @@ export const allowedInEnglish: readonly Allowed[] = [
     why: 'a unit',
   },
   { pages: every, by: 'same', texts: /^Lettuce$/, why: 'the crop, as its trial names it' },
+  {
+    pages: /^trials\/solution-strength-2026\//,
+    by: 'same',
+    texts: /^Solution strength$/,
+    why: 'a factor, as its grower names it; the page of planning offers one of that name',
+  },
   { pages: every, by: 'same', texts: /^tip burn$/, why: 'a remark of a grower’s' },
   {
     pages: /^fact-sheets\/|\/fact-sheet\//,
@@ -114,20 +120,6 @@ export const allowedInEnglish: readonly Allowed[] = [
     by: 'words',
     texts: /^(, p [=<] \d,\d+ ajustada\)|\(no probado\)|\(versión \d\.\d\.\d\))/,
     why: 'the author’s words going on behind those of a component',
-  },
-  {
-    pages: /^data\/$/,
-    by: 'same',
-    passing: true,
-    texts: /^(?!Dat)/,
-    why: 'the dictionary is made of the schemas, whose words are translated apart',
-  },
-  {
-    pages: /^data\/$/,
-    by: 'words',
-    passing: true,
-    texts: every,
-    why: 'the dictionary is made of the schemas, whose words are translated apart',
   },
   {
     pages: /^data\/checks\/$/,
