@@ -92,6 +92,10 @@ function readValue(table: TableReading, group: PlantValues, use: ColumnUse, cell
       );
     return;
   }
+  if (value.unit === null && use.unit === undefined && table.unsureUnits.has(use.is)) {
+    faultOfUnit(table, use, cell);
+    return;
+  }
   if (group.values.has(use.is)) {
     table.fault(
       'spreadsheet-twice',
@@ -108,6 +112,19 @@ function readValue(table: TableReading, group: PlantValues, use: ColumnUse, cell
     return;
   }
   group.values.set(use.is, { digits: value.digits, unit: value.unit ?? use.unit ?? '' });
+}
+
+/** Some cells say their unit and this one does not, and nothing above them does. */
+export function faultOfUnit(table: TableReading, { is }: ColumnUse, cell: GridCell): void {
+  table.fault(
+    'spreadsheet-value',
+    cell,
+    say('{found} says no unit, and others beside it say {units}: say in which unit the column is.', {
+      found: showText(cell.text),
+      units: table.unsureUnits.get(is) ?? '',
+    }),
+    cell.text,
+  );
 }
 
 function messageOf(

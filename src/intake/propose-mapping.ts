@@ -8,7 +8,7 @@ import { gridOf, type Grid } from './grid.ts';
 import type { KnownTrial } from './known.ts';
 import type { ColumnUse, Key, Mapping } from './mapping.ts';
 import { placeFormOf, placeInWords } from './place-in-words.ts';
-import { endingUnit } from './unit-words.ts';
+import { unitInCell, unitsBesideBare } from './units-in-cells.ts';
 
 /** How a sheet could be read, and what in that was guessed and should be looked at. */
 export interface Proposal {
@@ -47,8 +47,12 @@ export function fillIn(sheet: Sheet, grid: Grid, headings: Headings, known: Know
   // A table of nothing but formulas sums up weights that stand elsewhere.
   const found = values.flatMap(([field]) => cells(field)).filter((cell) => cell !== null);
   if (found.length === 0 || found.every(({ isFormula }) => isFormula)) return null;
+  // Columns of the same variable are weighed on the same scale.
+  const alike = ({ is }: ColumnUse): (WorkbookCell | null)[] =>
+    [...uses].flatMap(([at, use]) => (use.is === is && use.unit === undefined ? cells(at) : []));
+  const completing = new Map([...uses].map(([field, use]) => [field, alike(use)]));
   for (const [field, use] of uses)
-    uses.set(field, completed(use, cells(field), known, guesses, grid.fieldName(field)));
+    uses.set(field, completed(use, cells(field), known, guesses, grid.fieldName(field), completing.get(field)!));
   const texts = (is: (use: ColumnUse) => boolean): string[] =>
     [...uses]
       .filter(([, use]) => is(use))
@@ -110,6 +114,7 @@ function completed(
   known: KnownTrial,
   guesses: string[],
   field: string,
+  all: readonly (WorkbookCell | null)[],
 ): ColumnUse {
   if (use.is === 'place') return withForm(use, cells, known, guesses, field);
   const isFactor = known.factors.some(({ id }) => id === use.is);
@@ -124,8 +129,10 @@ function completed(
   }
   const variable = known.variables.find(({ id }) => id === use.is);
   if ((variable === undefined && use.is !== 'pot_total') || use.unit !== undefined) return use;
-  const shown = cells.flatMap((cell) => endingUnit(cell?.shown ?? cell?.text ?? '').unit ?? []);
-  const unit = shown[0] ?? variable?.unit ?? '';
+  const own = variable?.unit ?? known.variables[0]?.unit ?? '';
+  if (unitsBesideBare(all, own) !== null) return use;
+  const shown = cells.flatMap((cell) => (cell === null ? [] : (unitInCell(cell) ?? [])));
+  const unit = shown[0] ?? own;
   return unit === '' ? use : { ...use, unit };
 }
 

@@ -85,6 +85,15 @@ function readCell(table: TableReading, said: Draft, use: ColumnUse, cell: GridCe
   }
 }
 
+/** What may stand before a number and says no more than its heading does. */
+const before = {
+  row: /^(?:row|fila|r)\.?\s*(?=\d)/iu,
+  column: /^(?:column|columna|col|c)\.?\s*(?=\d)/iu,
+  plant: /^(?:plant|planta|pl|p|no|nr|#)\.?\s*(?=\d)/iu,
+  cut: /^(?:cut|harvest|corte|cosecha|no|nr|#)\.?\s*(?=\d)/iu,
+  plants: /^(?!)/u,
+} as const;
+
 function readWhole(
   table: TableReading,
   said: Draft,
@@ -92,7 +101,7 @@ function readWhole(
   cell: GridCell,
 ): void {
   table.use(cell, is);
-  const bare = cell.text.replace(/^\p{L}+\.?\s*(?=\d)/u, '');
+  const bare = cell.text.replace(before[is], '');
   const whole = cell.kind === 'date' ? null : (wholeOf(bare) ?? letterAsNumber(is, cell.text));
   if (whole === null) {
     said.faulty.add(is);

@@ -1,16 +1,19 @@
+import { showText } from '../check/show-value.ts';
 import type { Problem } from '../model/problem.ts';
 import { say } from '../model/say.ts';
 import type { Sheet } from '../model/workbook.ts';
 import { cellName } from './cell-name.ts';
+import { wordsOfUse } from './column-words.ts';
 import { containerNamed } from './container-named.ts';
-import { headingsAgain, isTitle, ownCells } from './data-lines.ts';
-import { gridOf, type GridCell } from './grid.ts';
+import { headingsAgain, isHeadingNext, isTitle, mayBeTitle, ownCells } from './data-lines.ts';
+import { gridOf, type Grid, type GridCell } from './grid.ts';
 import { intakeProblem } from './intake-problem.ts';
 import type { KnownTrial } from './known.ts';
 import { lineValues, type PlantValues } from './line-values.ts';
-import type { Key, Mapping } from './mapping.ts';
+import { keys, type Key, type Mapping } from './mapping.ts';
 import { readLine, type SaidOfLine } from './read-line.ts';
 import { cellAt, type TableReading } from './table-reading.ts';
+import { unsureUnits } from './units-in-cells.ts';
 
 /** A row of harvest.csv to be, and what its line says of the layout. */
 export interface TakenRow {
@@ -54,6 +57,7 @@ export function takeRows(file: string, sheet: Sheet, mapping: Mapping, known: Kn
     },
     above: new Map(),
     joined: new Set(),
+    unsureUnits: unsureUnits(grid, mapping, known),
     headingsAgain: new Set(headingsAgain(grid, mapping.headings[1], mapping.uses, mapping.lines)),
     container: mapping.always.container ?? '',
   };
@@ -62,10 +66,32 @@ export function takeRows(file: string, sheet: Sheet, mapping: Mapping, known: Kn
     table.fault('spreadsheet-mapping', table.grid.place(mapping.headings[1], 0), lacking);
     return { rows: [], problems, used };
   }
+  for (const [field, message] of saidTwice(grid, mapping))
+    table.fault('spreadsheet-twice', grid.place(mapping.headings[1], field), message);
+  if (problems.length > 0) return { rows: [], problems, used };
   const rows: TakenRow[] = [];
   for (let line = Math.min(mapping.headings[0], mapping.lines[0]); line <= mapping.lines[1]; line += 1)
     rows.push(...rowsOfLine(table, sheet.name, line));
   return { rows, problems, used };
+}
+
+/** Columns that are taken for what another is taken for already: of two tables side by side, or of two cuts. */
+function saidTwice(grid: Grid, { uses }: Mapping): [number, string][] {
+  const seen = new Map<string, number>();
+  return [...uses].flatMap(([field, use]): [number, string][] => {
+    if (use.is === 'remark' || use.is === 'nothing') return [];
+    const name = [use.is, ...keys.map((key) => use.at?.[key] ?? '')].join('|');
+    const before = seen.get(name);
+    if (before === undefined) {
+      seen.set(name, field);
+      return [];
+    }
+    const message = say(
+      '{first} and {second} are both taken for {use}; say which is of what plant, cut or container, or take one for nothing.',
+      { first: grid.fieldName(before), second: grid.fieldName(field), use: wordsOfUse(use) },
+    );
+    return [[field, message]];
+  });
 }
 
 /** What a mapping does not say where it stands, in a sentence; null where every row can have a place. */
@@ -101,7 +127,9 @@ function rowsOfLine(table: TableReading, sheet: string, line: number): TakenRow[
     return [];
   }
   if (line < mapping.lines[0] || mapping.leftOut.includes(line) || cells.length === 0) return [];
-  if (mapping.hasTitles && isTitle(cells, known)) {
+  const isNext = mapping.hasTitles && isHeadingNext(table.grid, mapping.headings[1], mapping.uses, line);
+  const isFirst = line < mapping.headings[0];
+  if (mapping.hasTitles && isTitle(cells, known, isNext || isFirst)) {
     table.container = containerNamed(cells[0]!.text, known) ?? '';
     table.use(cells[0]!, 'container');
     table.above.clear();
@@ -111,7 +139,9 @@ function rowsOfLine(table: TableReading, sheet: string, line: number): TakenRow[
   const said = readLine(table, line);
   const first = cells[0]!;
   const plants = written(values, said);
+  if (mapping.hasTitles && plants.length === 0 && mayBeTitle(cells, known)) table.container = '';
   if (plants.length === 0 || !isPlaced(table, said, plants, first)) return [];
+  if (!agrees(table, said, plants) || !isWithin(table, said, plants, first)) return [];
   noteLine(table, line, said);
   return plants.map((plant, index) => rowOf(said, plant, index === 0, sheet, plant.first ?? first));
 }
@@ -148,6 +178,49 @@ function isPlaced(
       }),
     );
   return lacking.length === 0 && said.faulty.size === 0;
+}
+
+/** A heading and a cell of the row may both say the plant or cut: where they differ, which is right is not ours to say. */
+function agrees(table: TableReading, said: SaidOfLine, plants: readonly PlantValues[]): boolean {
+  for (const { at, first } of plants) {
+    const key = keys.find((one) => at[one] !== undefined && said.keys[one] !== '' && at[one] !== said.keys[one]);
+    if (key === undefined || first === null) continue;
+    table.fault(
+      'spreadsheet-place',
+      first,
+      say('its heading says {key} {found}, and its row {key} {other}.', {
+        key: say(key),
+        found: showText(at[key] ?? ''),
+        other: showText(said.keys[key]),
+      }),
+    );
+    return false;
+  }
+  return true;
+}
+
+/** A place that its container does not have is a place misread. */
+function isWithin(
+  table: TableReading,
+  said: SaidOfLine,
+  plants: readonly PlantValues[],
+  start: GridCell,
+): boolean {
+  for (const { at, first } of plants) {
+    const { container, row, column } = { ...said.keys, ...at };
+    const grid = table.known.containers.find(({ id }) => id === container);
+    if (grid === undefined || (Number(row) <= grid.rows && Number(column) <= grid.columns)) continue;
+    table.fault(
+      'spreadsheet-place',
+      first ?? start,
+      say('row {row}, column {column} is outside of {container}, which has {rows} rows and {columns} columns.', {
+        ...{ row, column, container },
+        ...{ rows: grid.rows, columns: grid.columns },
+      }),
+    );
+    return false;
+  }
+  return true;
 }
 
 /** Notes fastened to cells of a row become part of its remark. */

@@ -132,7 +132,7 @@ export const awkward: readonly Awkward[] = [
         {
           name: 'T1',
           rows: [
-            ['Position', 'Weight in g', null, 'Remarks'],
+            ['Position', 'Weight in g, plant', null, 'Remarks'],
             [null, 1, 2, null],
             ['1-1', 92, 90, null],
             ['1-2', 88, null, 'one only'],
@@ -570,7 +570,7 @@ export const awkward: readonly Awkward[] = [
         },
       ],
     },
-    refused: ['Harvest!E2: "90" is a second fresh_weight of the same plant'],
+    refused: ['Harvest!E1: D and E are both taken for fresh_weight in g; say which is of what'],
   },
   {
     title: 'the fault of a formula',
