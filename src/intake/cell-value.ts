@@ -24,7 +24,7 @@ export interface ValueReading {
 /** Reads a cell of a column of values. */
 export function cellValue(cell: WorkbookCell, { decimal, words: own, isWeight }: ValueReading): CellValue {
   if (cell.text === '') return 'blank';
-  const meant = own[cell.text];
+  const meant = ownWord(cell.text, own);
   if (meant !== undefined) return saidByWord(meant);
   if (cell.kind === 'date') return 'a date';
   if (cell.kind === 'fault') return 'a fault';
@@ -53,9 +53,8 @@ function ofText(given: string, decimal: DecimalMark, isWeight: boolean): CellVal
     if (isWeight && value < 0) return 'below zero';
     return { digits: rest.replace(',', '.'), unit };
   }
-  const plain = plainWords(text);
-  const status = Object.entries(words).find(([, list]) => list.includes(plain))?.[0];
-  return status === undefined ? 'not a number' : { status };
+  const status = statusInWords(text);
+  return status === null ? 'not a number' : { status };
 }
 
 /** A whole number in a cell; null for what is none. */
@@ -65,7 +64,15 @@ export function wholeOf(text: string): string | null {
 }
 
 /** The status that a cell of a status column says; the cell's own word where it says none that is known. */
-export function statusOfCell(text: string, own: Readonly<Record<string, string>>): string {
+export const statusOfCell = (text: string, own: Readonly<Record<string, string>>): string =>
+  ownWord(text, own) ?? statusInWords(text) ?? text;
+
+/** The status that a word or two mean; null for what means none. */
+export function statusInWords(text: string): string | null {
   const plain = plainWords(text);
-  return own[text] ?? Object.entries(words).find(([, list]) => list.includes(plain))?.[0] ?? text;
+  return Object.entries(words).find(([, list]) => list.includes(plain))?.[0] ?? null;
 }
+
+/** What the grower has said that a text means; any text may come, and so the name of what every object has. */
+const ownWord = (text: string, own: Readonly<Record<string, string>>): string | undefined =>
+  Object.hasOwn(own, text) ? own[text] : undefined;

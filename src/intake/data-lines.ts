@@ -1,3 +1,4 @@
+import { statusInWords } from './cell-value.ts';
 import type { Grid, GridCell } from './grid.ts';
 import { containerNamed, isContainerTitle, isNameOnly, saysContainer } from './container-named.ts';
 import type { KnownTrial } from './known.ts';
@@ -37,7 +38,7 @@ export function dataLines(
     if (isTitle(cells, known, isHeadingNext(grid, headings.last, uses, line))) titles.push(line);
     else if (isSum(cells, fields, line, grid, known)) leftOut.push(line);
     else if (has(line, fields.values) && hasPlace(line)) last = line;
-    else if (fields.values.some((field) => isNumber(grid.lines[line]?.[field] ?? null))) last = line;
+    else if (fields.said.some((field) => saysOfPlant(grid.lines[line]?.[field] ?? null))) last = line;
     else if (isPlaced(grid, line, fields)) last = line;
   }
   if (last < 0) return null;
@@ -48,8 +49,11 @@ export function dataLines(
   return { lines: [first, last], leftOut: leftOut.filter((line) => line < last), hasTitles };
 }
 
-const isNumber = (cell: GridCell | null): boolean =>
-  cell !== null && !cell.isFormula && (cell.kind === 'number' || /^\d/.test(cell.text));
+/** Numbers and words such as `dead` are of a plant, wherever they stand. */
+const saysOfPlant = (cell: GridCell | null): boolean =>
+  cell !== null &&
+  !cell.isFormula &&
+  (cell.kind === 'number' || /^\d/.test(cell.text) || statusInWords(cell.text) !== null);
 
 /** A plant without a weight may be the last of a table: its place is whole, and no sentence beneath it. */
 function isPlaced(grid: Grid, line: number, { place }: Fields): boolean {
@@ -60,6 +64,8 @@ function isPlaced(grid: Grid, line: number, { place }: Fields): boolean {
 interface Fields {
   place: number[];
   values: number[];
+  /** Values and statuses. */
+  said: number[];
   hasContainer: boolean;
 }
 
@@ -70,6 +76,7 @@ function fieldsOf(uses: ReadonlyMap<number, ColumnUse>, known: KnownTrial): Fiel
   return {
     place: place.length > 0 ? place : of(['plant']),
     values: of(known.variables.map(({ id }) => id)),
+    said: of([...known.variables.map(({ id }) => id), 'status']),
     hasContainer:
       of(['container']).length > 0 || [...uses.values()].some(({ as }) => as === 'container-row-column'),
   };

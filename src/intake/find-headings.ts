@@ -23,12 +23,19 @@ export function findHeadings(grid: Grid, known: KnownTrial): Headings | null {
   let best: Headings | null = null;
   for (let first = 0; first < Math.min(grid.lines.length, linesLooked); first += 1) {
     for (let last = first; last < Math.min(first + mostLines, grid.lines.length); last += 1) {
+      if (!mayBeHeading(grid.lines[last]!)) break;
       const found = headingsAt(grid, first, last, known);
       if (found !== null && (best === null || isSurer(found, best))) best = found;
     }
   }
   return best;
 }
+
+/** Headings are words, days, and the numbers of plants, cuts or columns: not sums, nor what only a scale says. */
+const mayBeHeading = (line: readonly (GridCell | null)[]): boolean =>
+  line.every(
+    (cell) => cell === null || !(cell.isFormula || (cell.kind === 'number' && !/^\d{1,3}$/.test(cell.text))),
+  );
 
 const isSurer = (one: Headings, other: Headings): boolean =>
   one.score > other.score || (one.score === other.score && one.last - one.first < other.last - other.first);

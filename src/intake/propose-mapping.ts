@@ -1,4 +1,5 @@
 import type { Sheet, WorkbookCell } from '../model/workbook.ts';
+import { isWeight } from '../model/units.ts';
 import { say } from '../model/say.ts';
 import { containerNamed } from './container-named.ts';
 import { dataLines, headingsAgain, type DataLines } from './data-lines.ts';
@@ -47,6 +48,10 @@ export function fillIn(sheet: Sheet, grid: Grid, headings: Headings, known: Know
   // A table of nothing but formulas sums up weights that stand elsewhere.
   const found = values.flatMap(([field]) => cells(field)).filter((cell) => cell !== null);
   if (found.length === 0 || found.every(({ isFormula }) => isFormula)) return null;
+  if (values.some(([, { at }]) => at?.column !== undefined))
+    guesses.push(
+      say('The table is taken for a drawing of the container: its rows down the sheet, its columns across.'),
+    );
   // Columns of the same variable are weighed on the same scale.
   const alike = ({ is }: ColumnUse): (WorkbookCell | null)[] =>
     [...uses].flatMap(([at, use]) => (use.is === is && use.unit === undefined ? cells(at) : []));
@@ -133,6 +138,10 @@ function completed(
   if (unitsBesideBare(all, own) !== null) return use;
   const shown = cells.flatMap((cell) => (cell === null ? [] : (unitInCell(cell) ?? [])));
   const unit = shown[0] ?? own;
+  if (shown.length === 0 && isWeight(unit)) {
+    const guess = say('No unit is written beside the weights: they are taken to be in {unit}.', { unit });
+    if (!guesses.includes(guess)) guesses.push(guess);
+  }
   return unit === '' ? use : { ...use, unit };
 }
 

@@ -24,6 +24,8 @@ export interface SaidOfLine {
   plants: string;
 }
 
+const ofPlace = new Set(['container', 'row', 'column', 'place', 'plant', 'cut']);
+
 type Draft = SaidOfLine & { faulty: Set<string>; remarks: string[] };
 
 /** Reads all fields of a line that are no values. */
@@ -47,9 +49,11 @@ export function readLine(table: TableReading, line: number): SaidOfLine {
   const uses = [...table.mapping.uses].sort(
     ([, a], [, b]) => Number(a.is === 'place') - Number(b.is === 'place'),
   );
+  // A line that says nothing of its place at all may be a sum of those above, and none of their plants.
+  const hasPlace = uses.some(([field, { is }]) => ofPlace.has(is) && cellAt(table, line, field) !== null);
   for (const [field, use] of uses) {
     const own = cellAt(table, line, field);
-    const cell = own ?? (use.isCarried === true ? (table.above.get(field) ?? null) : null);
+    const cell = own ?? (use.isCarried === true && hasPlace ? (table.above.get(field) ?? null) : null);
     if (cell === null) continue;
     if (use.isCarried === true) table.above.set(field, cell);
     readCell(table, said, use, cell);

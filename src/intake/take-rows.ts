@@ -68,11 +68,30 @@ export function takeRows(file: string, sheet: Sheet, mapping: Mapping, known: Kn
   }
   for (const [field, message] of saidTwice(grid, mapping))
     table.fault('spreadsheet-twice', grid.place(mapping.headings[1], field), message);
+  for (const cell of dataAbove(table))
+    table.fault(
+      'spreadsheet-mapping',
+      cell,
+      say('this row looks like one of the plants, and stands above the headings; say which row has the headings.'),
+    );
   if (problems.length > 0) return { rows: [], problems, used };
   const rows: TakenRow[] = [];
   for (let line = Math.min(mapping.headings[0], mapping.lines[0]); line <= mapping.lines[1]; line += 1)
     rows.push(...rowsOfLine(table, sheet.name, line));
   return { rows, problems, used };
+}
+
+/** The first cells of rows above the headings that have a place and a weight under the same columns. */
+function dataAbove({ grid, mapping, known }: TableReading): GridCell[] {
+  const fields = (names: readonly string[]): number[] =>
+    [...mapping.uses].filter(([, { is }]) => names.includes(is)).map(([field]) => field);
+  const [places, values] = [fields(['row', 'column', 'place']), fields(known.variables.map(({ id }) => id))];
+  if (places.length === 0) return [];
+  return grid.lines.slice(0, mapping.headings[0]).flatMap((line) => {
+    const isPlaced = places.every((field) => /\d|^\p{L}$/u.test(line[field]?.text ?? ''));
+    const hasValue = values.some((field) => /^\d/.test(line[field]?.text ?? ''));
+    return isPlaced && hasValue ? (line.find((cell) => cell !== null) ?? []) : [];
+  });
 }
 
 /** Columns that are taken for what another is taken for already: of two tables side by side, or of two cuts. */

@@ -74,6 +74,8 @@ export interface AnySheet {
   trialYaml: string;
   layoutCsv: string;
   plants: readonly Plant[];
+  /** The unit of its weights: that of the trial where the sheet says none anywhere. */
+  unit: 'g' | 'oz' | 'kg';
 }
 
 const days = ['2025-10-20', '2025-11-10'];
@@ -93,6 +95,8 @@ export const anySheet: fc.Arbitrary<AnySheet> = fc.record(choices).map((given) =
 /** Choices that would contradict each other, made to agree. */
 function fitted(given: Choices): Choices {
   const isMap = given.by === 'map';
+  // A drawing turned over is another drawing, where nothing but numbers stand on both sides of it.
+  const isDrawing = isMap && (given.headings === 'bare numbers' || given.headings === 'joined above');
   const container = given.container === 'unsaid' && given.containers > 1 ? 'sheet' : given.container;
   return {
     ...given,
@@ -100,7 +104,7 @@ function fitted(given: Choices): Choices {
     cuts: isMap ? 1 : given.cuts,
     lost: given.lost === 'status column' && given.by !== 'row' ? 'words' : given.lost,
     container,
-    turned: given.turned && container !== 'title' && !given.again,
+    turned: given.turned && container !== 'title' && !given.again && !isDrawing,
     kind: container === 'sheet' && given.kind.startsWith('csv') ? 'ods' : given.kind,
     unitIn: given.kind.startsWith('csv') && given.unitIn === 'format' ? 'cells' : given.unitIn,
   };
@@ -121,6 +125,7 @@ function sheetOf(given: Choices): AnySheet {
     name: `weights.${kind.slice(0, 4).trim()}`,
     bytes,
     plants,
+    unit: JSON.stringify(sheets).includes(given.unit) ? given.unit : 'g',
     trialYaml: trialYaml(given, ids),
     layoutCsv: layoutCsv(given, ids),
   };
