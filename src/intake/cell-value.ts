@@ -12,10 +12,13 @@ export type CellValue =
   | 'not a number'
   | 'a date'
   | 'a fault'
-  | 'below zero';
+  | 'below zero'
+  | 'a share'
+  | 'two ways';
 
 export interface ValueReading {
-  decimal: DecimalMark;
+  /** Null where commas or points could part thousands as well. */
+  decimal: DecimalMark | null;
   /** The grower's own words to a status, a number or `blank`. */
   words: Readonly<Record<string, string>>;
   isWeight: boolean;
@@ -32,6 +35,7 @@ export function cellValue(cell: WorkbookCell, { decimal, words: own, isWeight }:
     return isWeight ? 'not a number' : { digits: cell.text === 'TRUE' ? '1' : '0', unit: null };
   if (cell.kind === 'number') {
     if (isWeight && cell.text.startsWith('-')) return 'below zero';
+    if (isWeight && cell.shown?.endsWith('%') === true) return 'a share';
     return { digits: cell.text, unit: endingUnit(cell.shown ?? '').unit };
   }
   return ofText(cell.text, decimal, isWeight);
@@ -42,13 +46,23 @@ function saidByWord(meant: string): CellValue {
   return /^-?\d+(?:\.\d+)?$/.test(meant) ? { digits: meant, unit: null } : { status: meant };
 }
 
-function ofText(given: string, decimal: DecimalMark, isWeight: boolean): CellValue {
+/** Pounds and ounces, as scales show them: `1 lb 3.5 oz`. */
+const poundsAndOunces = /^(\d{1,3})\s*(?:lbs?|#)\.?,?\s*(\d{1,2}(?:[.,]\d{1,3})?)\s*oz\.?$/i;
+
+function ofText(given: string, decimal: DecimalMark | null, isWeight: boolean): CellValue {
   const text = given
     .replaceAll(/[\u00a0\u2007\u202f]/g, ' ')
     .replace(/^\u2212/, '-')
     .trim();
   const { rest, unit } = isWeight ? endingUnit(text) : { rest: text, unit: null };
-  const value = parseSigned(rest, decimal);
+  const both = isWeight ? poundsAndOunces.exec(text) : null;
+  if (both !== null && decimal !== null) {
+    const ounces = parseSigned(both[2]!, decimal);
+    if (ounces !== null && ounces < 16)
+      return { digits: String(toFifteen(Number(both[1]) * 16 + ounces)), unit: 'oz' };
+  }
+  if (decimal === null && /^-?\d+[.,]\d+$/.test(rest)) return 'two ways';
+  const value = parseSigned(rest, decimal ?? '.');
   if (value !== null) {
     if (isWeight && value < 0) return 'below zero';
     return { digits: rest.replace(',', '.'), unit };
@@ -56,6 +70,8 @@ function ofText(given: string, decimal: DecimalMark, isWeight: boolean): CellVal
   const status = statusInWords(text);
   return status === null ? 'not a number' : { status };
 }
+
+const toFifteen = (value: number): number => Number(value.toPrecision(15));
 
 /** A whole number in a cell; null for what is none. */
 export function wholeOf(text: string): string | null {

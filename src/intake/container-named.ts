@@ -51,7 +51,12 @@ export const saysContainer = (text: string): boolean =>
 /** True for a text that is there to name a container and nothing else, as a title above its rows does. */
 export function isContainerTitle(text: string, known: Pick<KnownTrial, 'containers'>): boolean {
   const [first = '', ...more] = plainWords(text).split(' ');
-  if (known.containers.length > 0) return containerNamed(text, known) !== null && more.length <= 3;
+  if (known.containers.length > 0) {
+    const id = containerNamed(text, known);
+    if (id === null || more.length > 3) return false;
+    // "Lettuces, page 1" is no title of a container that is called 1.
+    return more.length === 0 || plainWords(id).length > 1 || saysContainer(text) || isNameOnly(text, known);
+  }
   const isCode = /^[A-Za-z]{1,3}[ -]?\d{1,3}$/.test(text.trim());
   return isCode || (words.container.includes(first) && more.length > 0 && more.length <= 2);
 }

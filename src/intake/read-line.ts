@@ -1,3 +1,4 @@
+import { faultOfUnit } from './line-values.ts';
 import { nearest } from '../check/nearest.ts';
 import { showText } from '../check/show-value.ts';
 import { say } from '../model/say.ts';
@@ -17,7 +18,8 @@ export interface SaidOfLine {
   faulty: ReadonlySet<string>;
   status: string;
   remark: string;
-  potTotal: { digits: string; unit: string } | null;
+  /** Totals of pots, with the cut or plant that their headings fix. */
+  potTotals: { at: Partial<Record<Key, string>>; digits: string; unit: string }[];
   levels: Map<string, string>;
   block: string;
   plot: string;
@@ -39,7 +41,7 @@ export function readLine(table: TableReading, line: number): SaidOfLine {
     status: '',
     remark: '',
     remarks: [],
-    potTotal: null,
+    potTotals: [],
     levels: new Map(),
     block: '',
     plot: '',
@@ -52,13 +54,51 @@ export function readLine(table: TableReading, line: number): SaidOfLine {
   // A line that says nothing of its place at all may be a sum of those above, and none of their plants.
   const hasPlace = uses.some(([field, { is }]) => ofPlace.has(is) && cellAt(table, line, field) !== null);
   for (const [field, use] of uses) {
+    if (table.known.variables.some(({ id }) => id === use.is)) continue;
     const own = cellAt(table, line, field);
     const cell = own ?? (use.isCarried === true && hasPlace ? (table.above.get(field) ?? null) : null);
     if (cell === null) continue;
     if (use.isCarried === true) table.above.set(field, cell);
+    if (cell.kind === 'fault') {
+      faultOfFormula(table, said, use, cell);
+      continue;
+    }
+    if (coversOthers(table, cell, use)) {
+      faultOfSpread(table, said, use, cell);
+      continue;
+    }
     readCell(table, said, use, cell);
   }
   return { ...said, remark: said.remarks.join('; ') };
+}
+
+function faultOfFormula(table: TableReading, said: Draft, { is }: ColumnUse, cell: GridCell): void {
+  table.use(cell, is);
+  said.faulty.add(is);
+  const message = say('{found} is the fault of a formula; mend the formula, or type the number.', {
+    found: showText(cell.text),
+  });
+  table.fault('spreadsheet-value', cell, message, cell.text);
+}
+
+/** A cell joined over columns of different uses says one thing where several are asked for. */
+function coversOthers({ mapping, grid }: TableReading, cell: GridCell, use: ColumnUse): boolean {
+  if (cell.fields === 1) return false;
+  const first = grid.isTurned ? cell.row : cell.column;
+  return [...mapping.uses].some(
+    ([field, { is }]) => field >= first && field < first + cell.fields && is !== use.is,
+  );
+}
+
+function faultOfSpread(table: TableReading, said: Draft, { is }: ColumnUse, cell: GridCell): void {
+  table.use(cell, is);
+  said.faulty.add(is);
+  if (table.joined.has(`${cell.row} ${cell.column}`)) return;
+  table.joined.add(`${cell.row} ${cell.column}`);
+  const message = say('{found} stands in a cell that is joined over columns of different kinds; part it.', {
+    found: showText(cell.text),
+  });
+  table.fault('spreadsheet-joined', cell, message, cell.text);
 }
 
 function readCell(table: TableReading, said: Draft, use: ColumnUse, cell: GridCell): void {
@@ -129,9 +169,11 @@ function readTotal(table: TableReading, said: Draft, use: ColumnUse, cell: GridC
   const { decimal, words } = table.mapping;
   table.use(cell, use.is);
   const value = cellValue(cell, { decimal, words, isWeight: true });
-  if (typeof value === 'object' && 'digits' in value)
-    said.potTotal = { digits: value.digits, unit: value.unit ?? use.unit ?? '' };
-  else if (value !== 'blank')
+  if (typeof value === 'object' && 'digits' in value) {
+    if (value.unit === null && use.unit === undefined && table.unsureUnits.has(use.is))
+      faultOfUnit(table, use, cell);
+    said.potTotals.push({ at: use.at ?? {}, digits: value.digits, unit: value.unit ?? use.unit ?? '' });
+  } else if (value !== 'blank')
     table.fault(
       'spreadsheet-value',
       cell,
@@ -143,8 +185,8 @@ function readTotal(table: TableReading, said: Draft, use: ColumnUse, cell: GridC
 function readPlace(table: TableReading, said: Draft, { as }: ColumnUse, cell: GridCell): void {
   table.use(cell, 'place');
   const { known } = table;
-  const place =
-    as === undefined || cell.kind === 'date' ? null : placeInWords(cell.text, as, said.keys.container, known);
+  const isTold = as !== undefined && cell.kind !== 'date' && !isCutShort(cell, as, table);
+  const place = isTold ? placeInWords(cell.text, as, said.keys.container, known) : null;
   const container = place?.container === null || place === null ? '' : containerNamed(place.container, known);
   if (place === null || container === null) {
     said.faulty.add('row').add('column');
@@ -153,13 +195,31 @@ function readPlace(table: TableReading, said: Draft, { as }: ColumnUse, cell: Gr
         ? say(
             'the spreadsheet has made a date of a place such as 2-3; write it R2C3, or set the column to text and type it again.',
           )
-        : say('{found} cannot be read as a place ({form}).', { found: showText(cell.text), form: as ?? '' });
+        : as !== undefined && isCutShort(cell, as, table)
+          ? say(
+              '{found} may have been typed as {longer}, which a spreadsheet makes a number of; write it R1C1.',
+              {
+                found: showText(cell.text),
+                longer: `${cell.text}0`,
+              },
+            )
+          : say('{found} cannot be read as a place ({form}).', {
+              found: showText(cell.text),
+              form: as ?? '',
+            });
     table.fault('spreadsheet-place', cell, message, cell.text);
     return;
   }
   if (container !== '') said.keys.container = container;
   said.keys.row = String(place.row);
   said.keys.column = String(place.column);
+}
+
+/** Row 1 column 10, typed as 1.10, is the number 1.1 to a spreadsheet. */
+function isCutShort({ text }: GridCell, form: string, { known }: TableReading): boolean {
+  const found = /^\d+[.,](\d)$/.exec(text.trim());
+  const most = Math.max(0, ...known.containers.map(({ columns }) => columns));
+  return form === 'row-column' && found !== null && most >= Number(found[1]) * 10;
 }
 
 function containerOf(table: TableReading, cell: GridCell): string | null {

@@ -39,12 +39,15 @@ export interface TakenTable {
   problems: readonly Problem[];
   /** The names of cells that were used, to what they were taken for. */
   used: ReadonlyMap<string, string>;
+  /** The names of cells whose note was taken up. */
+  notes: ReadonlySet<string>;
 }
 
 /** Reads every row of a table as a mapping says. */
 export function takeRows(file: string, sheet: Sheet, mapping: Mapping, known: KnownTrial): TakenTable {
   const problems: Problem[] = [];
   const used = new Map<string, string>();
+  const notes = new Set<string>();
   const grid = gridOf(sheet, mapping.isTurned);
   const table: TableReading = {
     grid,
@@ -57,6 +60,7 @@ export function takeRows(file: string, sheet: Sheet, mapping: Mapping, known: Kn
     },
     above: new Map(),
     joined: new Set(),
+    notes,
     unsureUnits: unsureUnits(grid, mapping, known),
     headingsAgain: new Set(headingsAgain(grid, mapping.headings[1], mapping.uses, mapping.lines)),
     container: mapping.always.container ?? '',
@@ -64,7 +68,7 @@ export function takeRows(file: string, sheet: Sheet, mapping: Mapping, known: Kn
   const lacking = whatIsLacking(mapping, known);
   if (lacking !== null) {
     table.fault('spreadsheet-mapping', table.grid.place(mapping.headings[1], 0), lacking);
-    return { rows: [], problems, used };
+    return { rows: [], problems, used, notes };
   }
   for (const [field, message] of saidTwice(grid, mapping))
     table.fault('spreadsheet-twice', grid.place(mapping.headings[1], field), message);
@@ -72,13 +76,36 @@ export function takeRows(file: string, sheet: Sheet, mapping: Mapping, known: Kn
     table.fault(
       'spreadsheet-mapping',
       cell,
-      say('this row looks like one of the plants, and stands above the headings; say which row has the headings.'),
+      say(
+        'this row looks like one of the plants, and stands above the headings; say which row has the headings.',
+      ),
     );
-  if (problems.length > 0) return { rows: [], problems, used };
+  if (problems.length > 0) return { rows: [], problems, used, notes };
   const rows: TakenRow[] = [];
   for (let line = Math.min(mapping.headings[0], mapping.lines[0]); line <= mapping.lines[1]; line += 1)
     rows.push(...rowsOfLine(table, sheet.name, line));
-  return { rows, problems, used };
+  if (problems.length === 0 && isNumberedOn(mapping, rows))
+    table.fault(
+      'spreadsheet-place',
+      grid.place(mapping.headings[1], 0),
+      say(
+        'places seem to be numbered on from one container to the next: give row and column, or number them anew in each.',
+      ),
+    );
+  return { rows, problems, used, notes };
+}
+
+/** Numbers that go on from one container to the next are no places within it, though some would be. */
+function isNumberedOn({ uses }: Mapping, rows: readonly TakenRow[]): boolean {
+  if (![...uses.values()].some(({ as }) => as?.startsWith('numbered') === true)) return false;
+  const byContainer = Map.groupBy(rows, ({ keys: { container } }) => container);
+  const places = [...byContainer.values()].map(
+    (some) => new Set(some.map(({ keys: { row, column } }) => `${row} ${column}`)),
+  );
+  const isFirst = places.map((some) => some.has('1 1'));
+  const isApart =
+    new Set(places.flatMap((some) => [...some])).size === places.reduce((sum, { size }) => sum + size, 0);
+  return places.length > 1 && isFirst.includes(false) && isApart;
 }
 
 /** The first cells of rows above the headings that have a place and a weight under the same columns. */
@@ -162,7 +189,41 @@ function rowsOfLine(table: TableReading, sheet: string, line: number): TakenRow[
   if (plants.length === 0 || !isPlaced(table, said, plants, first)) return [];
   if (!agrees(table, said, plants) || !isWithin(table, said, plants, first)) return [];
   noteLine(table, line, said);
-  return plants.map((plant, index) => rowOf(said, plant, index === 0, sheet, plant.first ?? first));
+  const totals = totalsOf(table, said, plants, first);
+  return plants.map((plant, index) =>
+    rowOf(said, plant, index === 0, sheet, plant.first ?? first, totals[index] ?? null),
+  );
+}
+
+/** The pot's total of each plant's row: on the first row of the pot and cut that it is of. */
+function totalsOf(
+  table: TableReading,
+  said: SaidOfLine,
+  plants: readonly PlantValues[],
+  first: GridCell,
+): TakenRow['potTotal'][] {
+  const totals: TakenRow['potTotal'][] = plants.map(() => null);
+  for (const { at, digits, unit } of said.potTotals) {
+    const isOf = (plant: PlantValues): boolean =>
+      keys.every((key) => at[key] === undefined || at[key] === plant.at[key]);
+    const pots = new Set(
+      plants
+        .filter(isOf)
+        .map((plant) =>
+          ['container', 'row', 'column', 'cut'].map((key) => plant.at[key as Key] ?? '').join(' '),
+        ),
+    );
+    const index = plants.findIndex(isOf);
+    if (pots.size === 1 && totals[index] === null) {
+      totals[index] = { digits, unit };
+      continue;
+    }
+    const message = say('{found} is a total, and it is not clear of which pot and cut in this row.', {
+      found: showText(digits),
+    });
+    table.fault('spreadsheet-value', first, message, digits);
+  }
+  return totals;
 }
 
 /**
@@ -172,7 +233,7 @@ function rowsOfLine(table: TableReading, sheet: string, line: number): TakenRow[
  */
 function written(values: readonly PlantValues[], said: SaidOfLine): readonly PlantValues[] {
   const filled = values.filter(({ isBlank, status }) => !isBlank || status !== '');
-  const isSaid = said.status !== '' || said.remark !== '' || said.potTotal !== null;
+  const isSaid = said.status !== '' || said.remark !== '' || said.potTotals.length > 0;
   if (filled.length > 0) return filled;
   const hasPlace = said.keys.row !== '' && said.keys.column !== '';
   if (values.length === 1) return isSaid || hasPlace ? values : [];
@@ -202,7 +263,9 @@ function isPlaced(
 /** A heading and a cell of the row may both say the plant or cut: where they differ, which is right is not ours to say. */
 function agrees(table: TableReading, said: SaidOfLine, plants: readonly PlantValues[]): boolean {
   for (const { at, first } of plants) {
-    const key = keys.find((one) => at[one] !== undefined && said.keys[one] !== '' && at[one] !== said.keys[one]);
+    const key = keys.find(
+      (one) => at[one] !== undefined && said.keys[one] !== '' && at[one] !== said.keys[one],
+    );
     if (key === undefined || first === null) continue;
     table.fault(
       'spreadsheet-place',
@@ -232,22 +295,30 @@ function isWithin(
     table.fault(
       'spreadsheet-place',
       first ?? start,
-      say('row {row}, column {column} is outside of {container}, which has {rows} rows and {columns} columns.', {
-        ...{ row, column, container },
-        ...{ rows: grid.rows, columns: grid.columns },
-      }),
+      say(
+        'row {row}, column {column} is outside of {container}, which has {rows} rows and {columns} columns.',
+        {
+          ...{ row, column, container },
+          ...{ rows: grid.rows, columns: grid.columns },
+        },
+      ),
     );
     return false;
   }
   return true;
 }
 
-/** Notes fastened to cells of a row become part of its remark. */
+/** Notes fastened to cells of a row become part of its remark; one on a plant's own weight, of that plant's. */
 function noteLine(table: TableReading, line: number, said: SaidOfLine): void {
-  const notes = [...table.mapping.uses.keys()].flatMap(
-    (field) => table.grid.lines[line]?.[field]?.note ?? [],
-  );
-  said.remark = [said.remark, ...new Set(notes)].filter((text) => text !== '').join('; ');
+  const found = new Set<string>();
+  for (const [field, use] of table.mapping.uses) {
+    const cell = table.grid.lines[line]?.[field] ?? null;
+    const isOwn = use.at !== undefined && table.known.variables.some(({ id }) => id === use.is);
+    if (cell?.note === null || cell === null || isOwn) continue;
+    found.add(cell.note);
+    table.notes.add(cellName(cell.row, cell.column));
+  }
+  said.remark = [said.remark, ...found].filter((text) => text !== '').join('; ');
 }
 
 function rowOf(
@@ -256,14 +327,20 @@ function rowOf(
   isFirst: boolean,
   sheet: string,
   { row, column }: { row: number; column: number },
+  potTotal: TakenRow['potTotal'],
 ): TakenRow {
   const { levels, block, plot, plants } = said;
+  // What is said of a line of several pots is said of each of them.
+  const isElsewhere =
+    plant.at.row !== undefined || plant.at.column !== undefined || plant.at.container !== undefined;
   return {
     keys: { ...said.keys, ...plant.at },
     values: plant.values,
     status: plant.status === '' ? said.status : plant.status,
-    potTotal: isFirst ? said.potTotal : null,
-    remark: isFirst ? said.remark : '',
+    potTotal,
+    remark: [isFirst || isElsewhere ? said.remark : '', ...plant.notes]
+      .filter((text) => text !== '')
+      .join('; '),
     levels,
     block,
     plot,

@@ -17,7 +17,9 @@ export function unitsBesideBare(
   cells: readonly (WorkbookCell | null)[],
   own: string,
 ): readonly string[] | null {
-  const filled = cells.filter((cell) => cell !== null && /\d/.test(cell.text)).map((cell) => unitInCell(cell!));
+  const filled = cells
+    .filter((cell) => cell !== null && /\d/.test(cell.text))
+    .map((cell) => unitInCell(cell!));
   const units = [...new Set(filled.filter((unit) => unit !== null))];
   return filled.includes(null) && units.some((unit) => unit !== own) ? units : null;
 }

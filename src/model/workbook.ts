@@ -23,6 +23,8 @@ export interface Sheet {
   name: string;
   rows: readonly (readonly (WorkbookCell | null)[])[];
   merged: readonly Merged[];
+  /** What the spreadsheet does not show: rows and columns from 0, or the whole sheet. */
+  hidden: { rows: readonly number[]; columns: readonly number[]; isWhole: boolean };
 }
 
 /** A spreadsheet file as read. */

@@ -37,7 +37,11 @@ function readPacked(bytes: Uint8Array): Workbook | WorkbookFault {
   if (!paths.has('xl/workbook.xml') && !paths.has('content.xml')) return 'no spreadsheet';
   try {
     // A view of its own: the library writes marks onto the array that it is given.
-    const { SheetNames, Sheets } = read(bytes.subarray(), {
+    const {
+      SheetNames,
+      Sheets,
+      Workbook: book,
+    } = read(bytes.subarray(), {
       type: 'array',
       dense: true,
       cellDates: true,
@@ -45,7 +49,8 @@ function readPacked(bytes: Uint8Array): Workbook | WorkbookFault {
       cellNF: true,
       UTC: true,
     });
-    const sheets = SheetNames.map((name) => sheetOf(name, Sheets[name]!));
+    const isHidden = (index: number): boolean => (book?.Sheets?.[index]?.Hidden ?? 0) > 0;
+    const sheets = SheetNames.map((name, index) => sheetOf(name, Sheets[name]!, isHidden(index)));
     const cells = sheets.reduce((sum, { rows }) => sum + rows.reduce((all, row) => all + row.length, 0), 0);
     return cells > most.cells ? 'too large' : { sheets, isText: false, encoding: null };
   } catch {
@@ -53,7 +58,7 @@ function readPacked(bytes: Uint8Array): Workbook | WorkbookFault {
   }
 }
 
-function sheetOf(name: string, sheet: WorkSheet): Sheet {
+function sheetOf(name: string, sheet: WorkSheet, isWhole: boolean): Sheet {
   const rows: (readonly (CellObject | undefined)[])[] = sheet['!data'] ?? [];
   const merged = (sheet['!merges'] ?? []).map(({ s, e }) => ({
     top: s.r,
@@ -63,10 +68,24 @@ function sheetOf(name: string, sheet: WorkSheet): Sheet {
   }));
   return {
     name,
-    rows: Array.from(rows, (row) => Array.from(row ?? [], cellOf)),
+    rows: withoutEnd(Array.from(withoutEnd(rows), (row) => withoutEnd(Array.from(row ?? [], cellOf)))),
     merged,
+    hidden: { rows: hiddenOf(sheet['!rows']), columns: hiddenOf(sheet['!cols']), isWhole },
   };
 }
+
+/** Sheets may be formatted to their last row and column: what is empty at the end is left out. */
+function withoutEnd<T>(given: readonly T[]): T[] {
+  let length = given.length;
+  while (length > 0 && isEmpty(given[length - 1])) length -= 1;
+  return given.slice(0, length);
+}
+
+const isEmpty = (one: unknown): boolean =>
+  one === undefined || one === null || (Array.isArray(one) && one.every(isEmpty));
+
+const hiddenOf = (list: readonly ({ hidden?: boolean } | undefined)[] | undefined): number[] =>
+  Array.from(list ?? [], (one, index) => (one?.hidden === true ? index : -1)).filter((index) => index >= 0);
 
 function cellOf(cell: CellObject | undefined): WorkbookCell | null {
   if (cell === undefined) return null;
@@ -83,7 +102,9 @@ function cellOf(cell: CellObject | undefined): WorkbookCell | null {
   };
 }
 
-function valueOf({ t, v, w }: CellObject): Pick<WorkbookCell, 'text' | 'kind'> {
+function valueOf({ t, v, w, f }: CellObject): Pick<WorkbookCell, 'text' | 'kind'> {
+  // Some programs save a formula without what it came to: nothing is known of it then.
+  if (f !== undefined && (v === undefined || v === '')) return { text: `=${f}`, kind: 'fault' };
   if (t === 'n' && typeof v === 'number') return { text: digitsOf(v), kind: 'number' };
   if (t === 'd' && v instanceof Date) return { text: dayOf(v), kind: 'date' };
   if (t === 'b') return { text: v === true ? 'TRUE' : 'FALSE', kind: 'truth' };
@@ -105,7 +126,8 @@ function dayOf(moment: Date): string {
 
 function readDelimited(bytes: Uint8Array): Workbook | WorkbookFault {
   const { text, encoding } = textOfBytes(bytes);
-  if (text.includes('\0')) return 'no spreadsheet';
+  // Web pages are saved as .xls by some programs, and letters or books as text.
+  if (text.includes('\0') || /^\s*(?:<|%PDF|\{\\rtf)/.test(text)) return 'no spreadsheet';
   const csv = openCsv(text, delimiterIn(text));
   const rows: (WorkbookCell | null)[][] = [];
   let count = 0;
@@ -116,7 +138,13 @@ function readDelimited(bytes: Uint8Array): Workbook | WorkbookFault {
   });
   if (faults.some(({ kind }) => kind === 'unterminated quote')) return 'open quote';
   if (count > most.cells) return 'too large';
-  return count === 0 ? 'empty' : { sheets: [{ name: '', rows, merged: [] }], isText: true, encoding };
+  return count === 0
+    ? 'empty'
+    : {
+        sheets: [{ name: '', rows, merged: [], hidden: { rows: [], columns: [], isWhole: false } }],
+        isText: true,
+        encoding,
+      };
 }
 
 const isDay = (text: string): boolean => /^\d{4}-\d\d-\d\d$/.test(text);

@@ -29,8 +29,11 @@ function broughtIn({ name, bytes, trialYaml, layoutCsv }: AnySheet): Intake {
   return bringIn({ name, bytes, sha256: sha256(bytes), workbook }, mappings, { target });
 }
 
-const line = (place: { container: string; row: number; column: number; cut: number }, plant: number, what: string) =>
-  `${place.container} ${place.row} ${place.column}, plant ${plant}, cut ${place.cut}: ${what}`;
+const line = (
+  place: { container: string; row: number; column: number; cut: number },
+  plant: number,
+  what: string,
+) => `${place.container} ${place.row} ${place.column}, plant ${plant}, cut ${place.cut}: ${what}`;
 
 /** What was written down of each plant, in a line for each. */
 function writtenDown({ plants, unit }: AnySheet): string[] {
@@ -47,8 +50,14 @@ function saidByHarvest(files: ReadonlyMap<string, Uint8Array>): string[] {
   const report = ({ rule }: { rule: string }, { message }: { message: string }): void =>
     void faults.push(`${rule}: ${message}`);
   const metadata = readMetadata(files.get('trial.yaml')!, report)!;
-  const harvest = readHarvest(files.get('harvest.csv')!, metadata, fullGrid(metadata, () => undefined), () => undefined);
-  if (harvest === null || faults.length > 0) throw new Error(`harvest.csv cannot be read: ${faults.join('; ')}`);
+  const harvest = readHarvest(
+    files.get('harvest.csv')!,
+    metadata,
+    fullGrid(metadata, () => undefined),
+    () => undefined,
+  );
+  if (harvest === null || faults.length > 0)
+    throw new Error(`harvest.csv cannot be read: ${faults.join('; ')}`);
   return harvest.records.flatMap((one) => {
     const weight = one.values['fresh_weight'] ?? null;
     const said = weight === null ? (one.status === 'weighed' ? '' : one.status) : weight.toFixed(6);
@@ -57,7 +66,10 @@ function saidByHarvest(files: ReadonlyMap<string, Uint8Array>): string[] {
 }
 
 /** More plants than the layout has in a pot are an error of the check, which both the command and the page print. */
-function isRefusedByCheck({ trialYaml, layoutCsv }: AnySheet, files: ReadonlyMap<string, Uint8Array>): boolean {
+function isRefusedByCheck(
+  { trialYaml, layoutCsv }: AnySheet,
+  files: ReadonlyMap<string, Uint8Array>,
+): boolean {
   const before = [
     ['trial.yaml', strToU8(trialYaml)],
     ['layout.csv', strToU8(layoutCsv)],
@@ -67,23 +79,25 @@ function isRefusedByCheck({ trialYaml, layoutCsv }: AnySheet, files: ReadonlyMap
   return problems.some(({ rule }) => rule === 'plant-beyond-set');
 }
 
-const tally = new Map<string, number>();
-
 test('a sheet of any form becomes what was written on it, or is refused with the reason', () => {
+  const counts = { sound: 0, imported: 0 };
   fc.assert(
     fc.property(anySheet, (sheet) => {
       const { files, problems } = broughtIn(sheet);
-      const { by, container, slip } = sheet.choices;
-      const name = [by, container, slip === 'none' ? '' : 'slip', files === null ? 'refused' : 'imported'].join(' ');
-      tally.set(name, (tally.get(name) ?? 0) + 1);
+      const isSound = sheet.choices.slip === 'none' && sheet.choices.unitIn !== 'some cells';
+      if (isSound) counts.sound += 1;
       if (files === null) {
         expect(problems.map(({ message }) => message).join('')).not.toBe('');
         return;
       }
       if (isRefusedByCheck(sheet, files)) return;
-      expect(saidByHarvest(files).sort(), strFromU8(files.get('harvest.csv')!)).toEqual(writtenDown(sheet).sort());
+      if (isSound) counts.imported += 1;
+      expect(saidByHarvest(files).sort(), strFromU8(files.get('harvest.csv')!)).toEqual(
+        writtenDown(sheet).sort(),
+      );
     }),
     { numRuns: runs },
   );
-  if (process.env['TANKSIDE_SHEETS'] !== undefined) console.log([...tally].sort());
+  // Refusing everything would be safe, and of no use.
+  expect(counts.imported / counts.sound).toBeGreaterThan(0.6);
 });

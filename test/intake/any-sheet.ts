@@ -38,9 +38,7 @@ const choices = {
   shuffled: fc.boolean(),
   turned: fc.constantFrom(false, false, false, true),
   slip: fc.constantFrom(
-    'none',
-    'none',
-    'none',
+    ...Array.from({ length: 12 }, () => 'none' as const),
     'container forgotten',
     'place forgotten',
     'odd title',
@@ -53,7 +51,9 @@ const choices = {
   kind: fc.constantFrom('xlsx', 'ods', 'csv', 'csv with commas'),
 } as const;
 
-type Choices = { [name in keyof typeof choices]: (typeof choices)[name] extends fc.Arbitrary<infer T> ? T : never };
+type Choices = {
+  [name in keyof typeof choices]: (typeof choices)[name] extends fc.Arbitrary<infer T> ? T : never;
+};
 
 /** A plant at a cut, and what was written of it. */
 interface Plant {
@@ -119,7 +119,11 @@ function sheetOf(given: Choices): AnySheet {
       : [tableOf(given, ids, plants, given.container === 'unsaid' ? 'Weights' : 'Harvest')];
   const { kind } = given;
   const bytes =
-    kind === 'xlsx' ? xlsxFile(sheets) : kind === 'ods' ? odsFile(sheets) : csvFile(sheets[0]!, kind === 'csv');
+    kind === 'xlsx'
+      ? xlsxFile(sheets)
+      : kind === 'ods'
+        ? odsFile(sheets)
+        : csvFile(sheets[0]!, kind === 'csv');
   return {
     choices: given,
     name: `weights.${kind.slice(0, 4).trim()}`,
@@ -141,7 +145,9 @@ function plantsOf(given: Choices, container: string, at: number): Plant[] {
           const isLost = lost !== 'none' && drawn(salt, index, 6) === 0;
           const word = ['dead', 'not weighed', 'culled'][drawn(salt, index + 7, 3)]!;
           const draw = drawn(salt, index + 13, 4000);
-          const weight = { g: (400 + draw) / 10, oz: (20 + (draw % 150)) / 8, kg: (100 + draw) / 1000 }[given.unit];
+          const weight = { g: (400 + draw) / 10, oz: (20 + (draw % 150)) / 8, kg: (100 + draw) / 1000 }[
+            given.unit
+          ];
           const status = isLost && lost !== 'left empty' ? word : '';
           return { container, row, column, plant, cut, weight: isLost ? null : weight, status };
         }),
@@ -171,7 +177,13 @@ function tableOf(given: Choices, ids: readonly string[], plants: readonly Plant[
     if (isTitled ? at === 0 || given.again : at > 0 && given.again) for (const line of headings) put(line);
     if (slip === 'narrower again' && at > 0) put(headings.at(-1)!.slice(0, -1));
     const from = rows.length;
-    const lines = linesOf(given, hasColumn, id, at, plants.filter((one) => one.container === id));
+    const lines = linesOf(
+      given,
+      hasColumn,
+      id,
+      at,
+      plants.filter((one) => one.container === id),
+    );
     lines.forEach((line, index) => {
       put(line);
       if (slip === 'remark between' && index === 0) put(['slugs at the edge']);
@@ -214,7 +226,10 @@ function headingsOf(given: Choices, hasColumn: boolean): Line[] {
     ...(by !== 'cut' && given.cuts > 1 ? ['Cut'] : []),
   ];
   const first = hasColumn ? ['Tank', ...keys] : keys;
-  const after = [...(given.lost === 'status column' ? ['Status'] : []), ...(given.remarks ? ['Remarks'] : [])];
+  const after = [
+    ...(given.lost === 'status column' ? ['Status'] : []),
+    ...(given.remarks ? ['Remarks'] : []),
+  ];
   const count = { row: 1, plant: given.plants, cut: given.cuts, map: given.columns }[by];
   if (by === 'row') return [[...first, `Weight${unit}`, ...after]];
   const word = { plant: 'Plant', cut: 'Cut', map: 'Column' }[by];
@@ -248,14 +263,18 @@ function linesOf(
     groups.set(name, [...(groups.get(name) ?? []), one]);
   }
   const all = [...groups.values()];
-  if (given.shuffled) all.sort(([a], [b]) => drawn(given.salt, hashOf(a!), 99) - drawn(given.salt, hashOf(b!), 99));
+  if (given.shuffled)
+    all.sort(([a], [b]) => drawn(given.salt, hashOf(a!), 99) - drawn(given.salt, hashOf(b!), 99));
   const chosen = drawn(given.salt, 99, all.length);
   const lines = all.map((group, index): Line => {
     const [one] = group as [Plant];
     const isSlip = index === chosen;
     const said = given.container !== 'once' && given.container !== 'joined' ? true : index === 0;
     const forgotten = given.slip === 'container forgotten' && isSlip;
-    const place = given.slip === 'place forgotten' && isSlip ? placeOf(given, one, at).map(() => null) : placeOf(given, one, at);
+    const place =
+      given.slip === 'place forgotten' && isSlip
+        ? placeOf(given, one, at).map(() => null)
+        : placeOf(given, one, at);
     const lost = given.lost === 'status column' ? [one.status === '' ? null : one.status] : [];
     const remark = given.remarks ? [drawn(given.salt, index, 5) === 0 ? 'small' : null] : [];
     return [
@@ -309,7 +328,9 @@ function csvFile({ rows }: MadeSheet, isPoint: boolean): Uint8Array {
     if ('date' in given) return given.date;
     return mark(String('formula' in given ? given.value : 'number' in given ? given.number : ''));
   };
-  return strToU8(rows.map((row) => `${row.map((one) => quoted(cell(one), delimiter)).join(delimiter)}\r\n`).join(''));
+  return strToU8(
+    rows.map((row) => `${row.map((one) => quoted(cell(one), delimiter)).join(delimiter)}\r\n`).join(''),
+  );
 }
 
 const quoted = (text: string, delimiter: string): string => (text.includes(delimiter) ? `"${text}"` : text);
@@ -339,7 +360,9 @@ releases:
 
 function layoutCsv(given: Choices, ids: readonly string[]): string {
   const lines = ids.flatMap((id) =>
-    span(given.rows).flatMap((row) => span(given.columns).map((column) => `${id},${row},${column},${given.plants}\n`)),
+    span(given.rows).flatMap((row) =>
+      span(given.columns).map((column) => `${id},${row},${column},${given.plants}\n`),
+    ),
   );
   return `container,row,column,plants\n${lines.join('')}`;
 }

@@ -517,7 +517,7 @@ export const awkward: readonly Awkward[] = [
       ],
       options: { is1904: true },
     },
-    harvest: ['container,row,column,date,fresh_weight', 'T1,1,1,2025-10-20,182'],
+    harvest: ['container,row,column,cut,date,fresh_weight', 'T1,1,1,1,2025-10-20,182'],
     notUsed: [],
   },
   {
