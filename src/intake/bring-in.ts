@@ -1,10 +1,11 @@
+import { showText } from '../check/show-value.ts';
 import { hasError, type Problem } from '../model/problem.ts';
 import { say } from '../model/say.ts';
 import type { Workbook } from '../model/workbook.ts';
 import { setInYaml, type YamlValue } from '../read/edit-yaml.ts';
 import { rowsText } from '../weigh/rows-text.ts';
+import { plantOf, withCuts } from './cuts-by-day.ts';
 import { harvestTable } from './harvest-table.ts';
-import { columnLetters } from './cell-name.ts';
 import { cellInWords, inSheet, intakeProblem } from './intake-problem.ts';
 import { newTrial, type KnownTrial } from './known.ts';
 import { againstLayout, layoutText, toldPositions, type ToldPosition } from './layout-of-rows.ts';
@@ -12,6 +13,7 @@ import type { Mapping } from './mapping.ts';
 import { newTrialYaml, withCultivarIds, type NewTrialAnswers } from './new-trial.ts';
 import { cellsNotUsed, type NotUsed } from './not-used.ts';
 import type { Target } from './open-target.ts';
+import { seenOtherwise } from './seen-otherwise.ts';
 import { sourceEntry, type SourceEntry } from './source-entry.ts';
 import { takeRows, type TakenRow } from './take-rows.ts';
 
@@ -153,72 +155,6 @@ function yamlWith(
   return setInYaml(withUnits, ['sources'], entries as unknown as YamlValue);
 }
 
-/**
- * Cuts by their days where none is numbered: the cut whose day it is, where the trial has several and each row's day is
- * one of them; else in the order of the days, where each plant of a container was cut on all of them. Rows that do not
- * fit stay without a cut, and a plant in two of them is told of.
- */
-function withCuts(rows: readonly TakenRow[], cuts: readonly string[]): readonly TakenRow[] {
-  if (rows.some(({ keys }) => keys.cut !== '')) return rows;
-  const put = (row: TakenRow, cut: number): TakenRow => ({ ...row, keys: { ...row.keys, cut: String(cut) } });
-  if (cuts.length > 1 && rows.every(({ keys }) => cuts.includes(keys.date)))
-    return rows.map((row) => put(row, cuts.indexOf(row.keys.date) + 1));
-  const days = [...new Set(rows.map(({ keys }) => keys.date))].sort();
-  const plants = Map.groupBy(rows, plantOf);
-  const isWhole = [...plants.values()].every((cut) =>
-    days.every((day) => cut.some(({ keys }) => keys.date === day)),
-  );
-  return days.length > 1 && isWhole && !days.includes('')
-    ? rows.map((row) => put(row, days.indexOf(row.keys.date) + 1))
-    : rows;
-}
-
-const plantOf = ({ keys }: TakenRow): string => `${keys.container}|${keys.row}|${keys.column}|${keys.plant}`;
-
-/** What a grower who looks at the spreadsheet does not see, and is read all the same. */
-function seenOtherwise({ sheets }: Workbook, mappings: readonly Mapping[]): string[] {
-  return mappings.flatMap(({ sheet: name, lines, isTurned, uses }) => {
-    const sheet = sheets.find((one) => one.name === name);
-    if (sheet === undefined) return [];
-    const { rows, columns, isWhole } = sheet.hidden;
-    const isLine = (index: number): boolean => index >= lines[0] && index <= lines[1];
-    const inTable = isTurned
-      ? [...rows.filter((row) => uses.has(row)).map(rowName), ...columns.filter(isLine).map(columnLetters)]
-      : [
-          ...rows.filter(isLine).map(rowName),
-          ...columns.filter((column) => uses.has(column)).map(columnLetters),
-        ];
-    const results = sheet.rows.flat().filter((cell) => cell?.isFormula === true).length;
-    const where = name === '' ? say('the table') : name;
-    return [
-      ...(isWhole
-        ? [say('Sheet {sheet} is hidden in the spreadsheet, and read all the same.', { sheet: where })]
-        : []),
-      ...(inTable.length === 0
-        ? []
-        : [
-            say('Hidden in {sheet}, as by a filter, and read all the same: {places}.', {
-              sheet: where,
-              places: inTable.slice(0, 20).join(', ') + (inTable.length > 20 ? ' …' : ''),
-            }),
-          ]),
-      ...(results === 0
-        ? []
-        : [
-            say(
-              '{count} cells of {sheet} are formulas: what they came to when the file was saved is taken.',
-              {
-                count: results,
-                sheet: where,
-              },
-            ),
-          ]),
-    ];
-  });
-}
-
-const rowName = (row: number): string => String(row + 1);
-
 /** A plant that stands in two rows of the same cut. */
 function twice(file: string, rows: readonly TakenRow[]): Problem[] {
   const seen = new Map<string, TakenRow>();
@@ -249,6 +185,13 @@ function remarksOf({ workbook }: Given, destination: Destination, converted: rea
       : [
           say('The file is not UTF-8; it was read as {encoding}: look at names with accents.', {
             encoding: workbook.encoding,
+          }),
+        ]),
+    ...(workbook.covered.length === 0
+      ? []
+      : [
+          say('Hidden under joined cells, and not used: {texts}.', {
+            texts: workbook.covered.slice(0, 20).map(showText).join(', '),
           }),
         ]),
     ...(filled === 0

@@ -2,12 +2,13 @@ import { faultOfUnit } from './line-values.ts';
 import { nearest } from '../check/nearest.ts';
 import { showText } from '../check/show-value.ts';
 import { say } from '../model/say.ts';
+import { coversOthers, faultOfFormula, faultOfSpread } from './cell-faults.ts';
 import { cellValue, statusOfCell, wholeOf } from './cell-value.ts';
 import { containerNamed } from './container-named.ts';
 import { dateOfWords } from './dates-in-words.ts';
 import type { GridCell } from './grid.ts';
 import type { ColumnUse, Key } from './mapping.ts';
-import { placeInWords } from './place-in-words.ts';
+import { readPlace } from './read-place.ts';
 import { plainWords } from './plain-words.ts';
 import { cellAt, type TableReading } from './table-reading.ts';
 
@@ -70,35 +71,6 @@ export function readLine(table: TableReading, line: number): SaidOfLine {
     readCell(table, said, use, cell);
   }
   return { ...said, remark: said.remarks.join('; ') };
-}
-
-function faultOfFormula(table: TableReading, said: Draft, { is }: ColumnUse, cell: GridCell): void {
-  table.use(cell, is);
-  said.faulty.add(is);
-  const message = say('{found} is the fault of a formula; mend the formula, or type the number.', {
-    found: showText(cell.text),
-  });
-  table.fault('spreadsheet-value', cell, message, cell.text);
-}
-
-/** A cell joined over columns of different uses says one thing where several are asked for. */
-function coversOthers({ mapping, grid }: TableReading, cell: GridCell, use: ColumnUse): boolean {
-  if (cell.fields === 1) return false;
-  const first = grid.isTurned ? cell.row : cell.column;
-  return [...mapping.uses].some(
-    ([field, { is }]) => field >= first && field < first + cell.fields && is !== use.is,
-  );
-}
-
-function faultOfSpread(table: TableReading, said: Draft, { is }: ColumnUse, cell: GridCell): void {
-  table.use(cell, is);
-  said.faulty.add(is);
-  if (table.joined.has(`${cell.row} ${cell.column}`)) return;
-  table.joined.add(`${cell.row} ${cell.column}`);
-  const message = say('{found} stands in a cell that is joined over columns of different kinds; part it.', {
-    found: showText(cell.text),
-  });
-  table.fault('spreadsheet-joined', cell, message, cell.text);
 }
 
 function readCell(table: TableReading, said: Draft, use: ColumnUse, cell: GridCell): void {
@@ -180,46 +152,6 @@ function readTotal(table: TableReading, said: Draft, use: ColumnUse, cell: GridC
       say("{found} is not a number, as a pot's total must be.", { found: showText(cell.text) }),
       cell.text,
     );
-}
-
-function readPlace(table: TableReading, said: Draft, { as }: ColumnUse, cell: GridCell): void {
-  table.use(cell, 'place');
-  const { known } = table;
-  const isTold = as !== undefined && cell.kind !== 'date' && !isCutShort(cell, as, table);
-  const place = isTold ? placeInWords(cell.text, as, said.keys.container, known) : null;
-  const container = place?.container === null || place === null ? '' : containerNamed(place.container, known);
-  if (place === null || container === null) {
-    said.faulty.add('row').add('column');
-    const message =
-      cell.kind === 'date'
-        ? say(
-            'the spreadsheet has made a date of a place such as 2-3; write it R2C3, or set the column to text and type it again.',
-          )
-        : as !== undefined && isCutShort(cell, as, table)
-          ? say(
-              '{found} may have been typed as {longer}, which a spreadsheet makes a number of; write it R1C1.',
-              {
-                found: showText(cell.text),
-                longer: `${cell.text}0`,
-              },
-            )
-          : say('{found} cannot be read as a place ({form}).', {
-              found: showText(cell.text),
-              form: as ?? '',
-            });
-    table.fault('spreadsheet-place', cell, message, cell.text);
-    return;
-  }
-  if (container !== '') said.keys.container = container;
-  said.keys.row = String(place.row);
-  said.keys.column = String(place.column);
-}
-
-/** Row 1 column 10, typed as 1.10, is the number 1.1 to a spreadsheet. */
-function isCutShort({ text }: GridCell, form: string, { known }: TableReading): boolean {
-  const found = /^\d+[.,](\d)$/.exec(text.trim());
-  const most = Math.max(0, ...known.containers.map(({ columns }) => columns));
-  return form === 'row-column' && found !== null && most >= Number(found[1]) * 10;
 }
 
 function containerOf(table: TableReading, cell: GridCell): string | null {

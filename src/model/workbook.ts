@@ -34,4 +34,6 @@ export interface Workbook {
   isText: boolean;
   /** In what its text was written, where that is not UTF-8; null where it is. */
   encoding: string | null;
+  /** Texts that lie hidden under joined cells where the file does not let their place be told. */
+  covered: readonly string[];
 }

@@ -22,7 +22,16 @@ const choices = {
   /** What each column of values is of; `row` has one column for all. */
   by: fc.constantFrom('row', 'plant', 'cut', 'map'),
   container: fc.constantFrom('column', 'once', 'joined', 'title', 'sheet', 'unsaid'),
-  place: fc.constantFrom('row and column', 'lettered row', '2-3', 'R2C3', 'B3', 'number', 'with container'),
+  place: fc.constantFrom(
+    'row and column',
+    'lettered row',
+    '2-3',
+    'dotted',
+    'R2C3',
+    'B3',
+    'number',
+    'with container',
+  ),
   headings: fc.constantFrom('one line', 'joined above', 'days', 'bare numbers'),
   unit: fc.constantFrom('g', 'oz', 'kg'),
   unitIn: fc.constantFrom('heading', 'cells', 'format', 'some cells'),
@@ -303,6 +312,8 @@ function placeOf(given: Choices, { container, row, column }: Plant, at: number):
     'row and column': [row, column],
     'lettered row': [lettered, column],
     '2-3': [`${row}-${column}`],
+    // Row 1 column 10 is 1.1 to a spreadsheet.
+    dotted: [Number(`${row}.${column}`)],
     R2C3: [`R${row}C${column}`],
     B3: [`${lettered}${column}`],
     number: [before + number],

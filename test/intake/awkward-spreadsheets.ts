@@ -1,6 +1,7 @@
 /** Spreadsheets as growers keep them, and what comes of each. */
 import { strToU8 } from 'fflate';
 import type { Corrections } from '../../src/intake/corrections.ts';
+import { moreAwkward } from './more-awkward-spreadsheets.ts';
 import { odsFile, xlsxFile, type MadeSheet, type XlsxOptions } from '../support/spreadsheets.ts';
 
 /** A spreadsheet, and the harvest.csv it becomes, or the reasons for which it is refused. */
@@ -15,6 +16,10 @@ export interface Awkward {
   notUsed?: readonly string[];
   /** What else trial.yaml says afterwards. */
   trial?: string;
+  /** Sentences that say what a reader should know of it. */
+  remarks?: readonly string[];
+  /** True where more reasons follow than are given. */
+  isStart?: boolean;
   /** Parts of the reasons, one for each problem, in order. */
   refused?: readonly string[];
 }
@@ -760,6 +765,7 @@ export const awkward: readonly Awkward[] = [
     refused: ['no spreadsheet'],
   },
   { title: 'an empty file', file: { text: new Uint8Array(0) }, refused: ['empty'] },
+  ...moreAwkward,
   {
     title: 'a quotation mark never closed',
     file: { text: strToU8('tank,row,column,weight\nT1,1,1,"182\nT1,1,2,175.5\n') },
@@ -774,6 +780,7 @@ export function fileOf({ file }: Awkward): {
   sheets: readonly MadeSheet[] | null;
 } {
   if ('text' in file) return { name: 'weights.csv', bytes: file.text, sheets: null };
-  const bytes = file.kind === 'xlsx' ? xlsxFile(file.sheets, file.options) : odsFile(file.sheets);
+  const bytes =
+    file.kind === 'xlsx' ? xlsxFile(file.sheets, file.options) : odsFile(file.sheets, file.options);
   return { name: `weights.${file.kind}`, bytes, sheets: file.sheets };
 }
