@@ -1,8 +1,10 @@
+import { showText } from '../check/show-value.ts';
 import { hasError, type Problem } from '../model/problem.ts';
 import { say } from '../model/say.ts';
 import type { Workbook } from '../model/workbook.ts';
 import { setInYaml, type YamlValue } from '../read/edit-yaml.ts';
 import { rowsText } from '../weigh/rows-text.ts';
+import { plantOf, withCuts } from './cuts-by-day.ts';
 import { harvestTable } from './harvest-table.ts';
 import { cellInWords, inSheet, intakeProblem } from './intake-problem.ts';
 import { newTrial, type KnownTrial } from './known.ts';
@@ -11,6 +13,7 @@ import type { Mapping } from './mapping.ts';
 import { newTrialYaml, withCultivarIds, type NewTrialAnswers } from './new-trial.ts';
 import { cellsNotUsed, type NotUsed } from './not-used.ts';
 import type { Target } from './open-target.ts';
+import { seenOtherwise } from './seen-otherwise.ts';
 import { sourceEntry, type SourceEntry } from './source-entry.ts';
 import { takeRows, type TakenRow } from './take-rows.ts';
 
@@ -50,7 +53,10 @@ export function bringIn(given: Given, mappings: readonly Mapping[], destination:
     const sheet = given.workbook.sheets.find(({ name }) => name === mapping.sheet);
     return sheet === undefined ? [] : [{ mapping, taken: takeRows(given.name, sheet, mapping, known) }];
   });
-  const rows = withCuts(tables.flatMap(({ taken }) => taken.rows));
+  const rows = withCuts(
+    tables.flatMap(({ taken }) => taken.rows),
+    known.cuts,
+  );
   const told = toldPositions(given.name, rows);
   const problems = [
     ...tables.flatMap(({ taken }) => taken.problems),
@@ -58,7 +64,9 @@ export function bringIn(given: Given, mappings: readonly Mapping[], destination:
     ...told.problems,
     ...(mappings.length === 0 ? [withoutTable(given)] : []),
   ];
-  const used = new Map(tables.map(({ mapping, taken }) => [mapping.sheet, { mapping, used: taken.used }]));
+  const used = new Map(
+    tables.map(({ mapping, taken }) => [mapping.sheet, { mapping, used: taken.used, notes: taken.notes }]),
+  );
   const notUsed = cellsNotUsed(given.workbook, used);
   const harvest = harvestTable(rows, known);
   const made = problems.length > 0 ? null : filesOf(destination, known, told.positions, rows, given.name);
@@ -86,7 +94,10 @@ export function bringIn(given: Given, mappings: readonly Mapping[], destination:
       ),
     ),
     files,
-    remarks: remarksOf(given, destination, harvest.converted),
+    remarks: [
+      ...remarksOf(given, destination, harvest.converted),
+      ...seenOtherwise(given.workbook, mappings),
+    ],
   };
 }
 
@@ -144,20 +155,6 @@ function yamlWith(
   return setInYaml(withUnits, ['sources'], entries as unknown as YamlValue);
 }
 
-/** Where the same plant was cut on several days and no cut is numbered, the cuts are in the order of the days. */
-function withCuts(rows: readonly TakenRow[]): readonly TakenRow[] {
-  if (rows.some(({ keys }) => keys.cut !== '')) return rows;
-  const days = [...new Set(rows.map(({ keys }) => keys.date))].filter((day) => day !== '').sort();
-  const plants = rows.map(plantOf);
-  if (days.length < 2 || new Set(plants).size === plants.length) return rows;
-  return rows.map((row) => {
-    const cut = days.indexOf(row.keys.date) + 1;
-    return cut === 0 ? row : { ...row, keys: { ...row.keys, cut: String(cut) } };
-  });
-}
-
-const plantOf = ({ keys }: TakenRow): string => `${keys.container}|${keys.row}|${keys.column}|${keys.plant}`;
-
 /** A plant that stands in two rows of the same cut. */
 function twice(file: string, rows: readonly TakenRow[]): Problem[] {
   const seen = new Map<string, TakenRow>();
@@ -188,6 +185,13 @@ function remarksOf({ workbook }: Given, destination: Destination, converted: rea
       : [
           say('The file is not UTF-8; it was read as {encoding}: look at names with accents.', {
             encoding: workbook.encoding,
+          }),
+        ]),
+    ...(workbook.covered.length === 0
+      ? []
+      : [
+          say('Hidden under joined cells, and not used: {texts}.', {
+            texts: workbook.covered.slice(0, 20).map(showText).join(', '),
           }),
         ]),
     ...(filled === 0

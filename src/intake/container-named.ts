@@ -31,10 +31,32 @@ function idOf(text: string): string {
     .replaceAll(/^[ ._-]+|[ ._-]+$/g, '');
 }
 
+/** True where a text is the name of a container and nothing more, and longer than the number or letter of a row. */
+export function isNameOnly(text: string, known: Pick<KnownTrial, 'containers'>): boolean {
+  const plain = plainWords(text);
+  if (/^(?:\p{L}|\p{N}+)$/u.test(plain)) return false;
+  if (known.containers.length === 0) return isContainerTitle(text, known);
+  const own = known.containers.some(({ id }) => plainWords(id) === plain);
+  const [first = '', ...more] = plain.split(' ');
+  const isWordAndName = words.container.includes(first) && more.length === 1;
+  return own || (isWordAndName && containerNamed(text, known) !== null);
+}
+
+/** True where a text has a word such as "tank" in it, or looks like a container's code. */
+export const saysContainer = (text: string): boolean =>
+  plainWords(text)
+    .split(' ')
+    .some((word) => words.container.includes(word)) || /^[A-Za-z]{1,3}[ -]?\d{1,3}$/.test(text.trim());
+
 /** True for a text that is there to name a container and nothing else, as a title above its rows does. */
 export function isContainerTitle(text: string, known: Pick<KnownTrial, 'containers'>): boolean {
   const [first = '', ...more] = plainWords(text).split(' ');
-  if (known.containers.length > 0) return containerNamed(text, known) !== null && more.length <= 3;
+  if (known.containers.length > 0) {
+    const id = containerNamed(text, known);
+    if (id === null || more.length > 3) return false;
+    // "Lettuces, page 1" is no title of a container that is called 1.
+    return more.length === 0 || plainWords(id).length > 1 || saysContainer(text) || isNameOnly(text, known);
+  }
   const isCode = /^[A-Za-z]{1,3}[ -]?\d{1,3}$/.test(text.trim());
   return isCode || (words.container.includes(first) && more.length > 0 && more.length <= 2);
 }

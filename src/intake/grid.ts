@@ -14,6 +14,8 @@ export interface GridCell extends WorkbookCell {
 /** A sheet with each joined cell standing in every cell that it covers, turned where each plant has a column. */
 export interface Grid {
   lines: readonly (readonly (GridCell | null)[])[];
+  /** Cells that lie hidden under a joined one and hold something of their own. */
+  covered: readonly GridCell[];
   /** The number of fields. */
   width: number;
   isTurned: boolean;
@@ -29,7 +31,7 @@ export function gridOf(sheet: Sheet, isTurned: boolean): Grid {
   const rows: (GridCell | null)[][] = sheet.rows.map((cells, row) =>
     cells.map((cell, column) => (cell === null ? null : { ...cell, row, column, lines: 1, fields: 1 })),
   );
-  spread(rows, sheet, isTurned);
+  const covered = spread(rows, sheet, isTurned);
   const width = rows.reduce((widest, row) => Math.max(widest, row.length), 0);
   const lines = isTurned
     ? Array.from({ length: width }, (_, column) => rows.map((row) => row[column] ?? null))
@@ -37,6 +39,7 @@ export function gridOf(sheet: Sheet, isTurned: boolean): Grid {
   const number = (index: number): string => String(index + 1);
   return {
     lines,
+    covered,
     width: isTurned ? rows.length : width,
     isTurned,
     lineName: isTurned ? columnLetters : number,
@@ -46,21 +49,27 @@ export function gridOf(sheet: Sheet, isTurned: boolean): Grid {
 }
 
 /** Joined cells may reach to the sheet's end: they are spread no further than something is written. */
-function spread(rows: (GridCell | null)[][], { merged }: Sheet, isTurned: boolean): void {
+function spread(rows: (GridCell | null)[][], { merged }: Sheet, isTurned: boolean): GridCell[] {
+  const covered: GridCell[] = [];
   const lastColumn = rows.reduce((widest, row) => Math.max(widest, row.length), 1) - 1;
   for (const area of merged) {
     const cell = rows[area.top]?.[area.left] ?? null;
-    if (cell === null) continue;
     const bottom = Math.min(area.bottom, rows.length - 1);
     const right = Math.min(area.right, lastColumn);
     const [down, across] = [bottom - area.top + 1, right - area.left + 1];
-    const joined = { ...cell, lines: isTurned ? across : down, fields: isTurned ? down : across };
+    const spans = { lines: isTurned ? across : down, fields: isTurned ? down : across };
+    const joined = cell === null ? null : { ...cell, ...spans };
     for (let row = area.top; row <= bottom; row += 1) {
       const cells = rows[row]!;
       while (cells.length <= right) cells.push(null);
-      for (let column = area.left; column <= right; column += 1) cells[column] = joined;
+      for (let column = area.left; column <= right; column += 1) {
+        const under = cells[column] ?? null;
+        if (under !== null && (row > area.top || column > area.left)) covered.push(under);
+        cells[column] = joined;
+      }
     }
   }
+  return covered;
 }
 
 /** Every cell of a grid that something is written in or fastened to, each joined one once. */

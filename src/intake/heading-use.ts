@@ -57,7 +57,10 @@ function takenOut(
   const left: string[] = [];
   for (const part of parts) {
     const day = known.cuts.indexOf(part);
-    const container = known.containers.find(({ id }) => plainWords(part) === plainWords(id));
+    // A number alone is that of a plant or a column, even where a container is called so too.
+    const container = known.containers.find(
+      ({ id }) => /\p{L}/u.test(part) && plainWords(part) === plainWords(id),
+    );
     if (day >= 0) at.cut = String(day + 1);
     else if (/^\d{4}-\d\d-\d\d$/.test(part)) at.date = part;
     else if (container !== undefined) at.container = container.id;

@@ -52,7 +52,18 @@ export function toldPositions(
   return { positions: [...positions.values()], problems };
 }
 
-function contradiction({ levels, from }: ToldPosition, row: TakenRow): string | null {
+function contradiction({ levels, from, block, plot }: ToldPosition, row: TakenRow): string | null {
+  for (const [known, found] of [
+    [block, row.block],
+    [plot, row.plot],
+  ] as const) {
+    if (known === '' || found === '' || known === found) continue;
+    return say('{found} is said of this place by this row, and {known} by the row of {cell}.', {
+      found: showText(found),
+      known: showText(known),
+      cell: cellInWords({ file: '', ...from }),
+    });
+  }
   for (const [factor, level] of row.levels) {
     const known = levels.get(factor);
     if (known === undefined || known === level) continue;
@@ -113,12 +124,16 @@ export function againstLayout(
   positions: readonly Position[],
 ): Problem[] {
   const known = new Map(positions.map((one) => [`${one.container} ${one.row} ${one.column}`, one]));
-  return told.flatMap(({ container, row, column, levels, from }) => {
+  return told.flatMap(({ container, row, column, levels, block, plot, from }) => {
     const place = known.get(`${container} ${row} ${column}`);
     if (place === undefined) return [];
-    return [...levels].flatMap(([factor, level]) => {
-      const laid = place.treatment[factor];
-      if (laid === undefined || laid === '' || laid === level) return [];
+    const said = [
+      ...[...levels].map(([factor, level]) => [level, place.treatment[factor]] as const),
+      ...(block === '' ? [] : [[block, place.block] as const]),
+      ...(plot === '' ? [] : [[plot, place.plot] as const]),
+    ];
+    return said.flatMap(([level, laid]) => {
+      if (laid === undefined || laid === null || laid === '' || laid === level) return [];
       const message = say('{level} by the spreadsheet, and {laid} by the layout of the trial.', {
         level: showText(level),
         laid: showText(laid),

@@ -1,6 +1,7 @@
 import { showText } from '../check/show-value.ts';
 import { say } from '../model/say.ts';
 import { isWeight } from '../model/units.ts';
+import { cellName } from './cell-name.ts';
 import { cellValue, type CellValue } from './cell-value.ts';
 import type { GridCell } from './grid.ts';
 import { keys, type ColumnUse, type Key } from './mapping.ts';
@@ -15,6 +16,8 @@ export interface PlantValues {
   /** True where every cell is empty, or says so. */
   isBlank: boolean;
   first: GridCell | null;
+  /** Notes fastened to its cells, where the line has several plants. */
+  notes: string[];
 }
 
 /** The values of a line, plant by plant in the order of the fields. */
@@ -24,17 +27,22 @@ export function lineValues(table: TableReading, line: number): PlantValues[] {
     const variable = table.known.variables.find(({ id }) => id === use.is);
     if (variable === undefined) continue;
     const name = keys.map((key) => use.at?.[key] ?? '').join('|');
-    const group = groups.get(name) ?? {
+    const group: PlantValues = groups.get(name) ?? {
       at: use.at ?? {},
       values: new Map(),
       status: '',
       isBlank: true,
       first: null,
+      notes: [],
     };
     groups.set(name, group);
     const cell = cellAt(table, line, field);
     if (cell === null) continue;
     group.first ??= cell;
+    if (cell.note !== null && use.at !== undefined) {
+      group.notes.push(cell.note);
+      table.notes.add(cellName(cell.row, cell.column));
+    }
     if (cell.lines > 1 || cell.fields > 1) {
       faultOfJoined(table, cell);
       continue;
@@ -92,6 +100,10 @@ function readValue(table: TableReading, group: PlantValues, use: ColumnUse, cell
       );
     return;
   }
+  if (value.unit === null && use.unit === undefined && table.unsureUnits.has(use.is)) {
+    faultOfUnit(table, use, cell);
+    return;
+  }
   if (group.values.has(use.is)) {
     table.fault(
       'spreadsheet-twice',
@@ -110,11 +122,24 @@ function readValue(table: TableReading, group: PlantValues, use: ColumnUse, cell
   group.values.set(use.is, { digits: value.digits, unit: value.unit ?? use.unit ?? '' });
 }
 
+/** Some cells say their unit and this one does not, and nothing above them does. */
+export function faultOfUnit(table: TableReading, { is }: ColumnUse, cell: GridCell): void {
+  table.fault(
+    'spreadsheet-value',
+    cell,
+    say('{found} says no unit, and others beside it say {units}: say in which unit the column is.', {
+      found: showText(cell.text),
+      units: table.unsureUnits.get(is) ?? '',
+    }),
+    cell.text,
+  );
+}
+
 function messageOf(
   fault: Extract<CellValue, string>,
   { text }: GridCell,
   isWeighed: boolean,
-  decimal: '.' | ',',
+  decimal: '.' | ',' | null,
 ): string {
   const found = showText(text);
   if (fault === 'not a number' && /^\d+[.,]\d+$/.test(text.trim()))
@@ -127,6 +152,14 @@ function messageOf(
           '{found} has a point where the decimal mark is a comma; write the comma, or say that the mark is a point.',
           { found },
         );
+  if (fault === 'two ways')
+    return say(
+      '{found} may have a decimal mark in it, or one between thousands: say which the decimal mark is.',
+      {
+        found,
+      },
+    );
+  if (fault === 'a share') return say('{found} is shown as a percentage, which no weight is.', { found });
   if (fault === 'below zero') return say('{found} is below zero, which no weight is.', { found });
   if (fault === 'a date')
     return say(

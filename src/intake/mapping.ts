@@ -60,7 +60,8 @@ export interface Mapping {
   hasTitles: boolean;
   /** Words in columns of values to a status, or to `blank`. */
   words: Readonly<Record<string, string>>;
-  decimal: '.' | ',';
+  /** Null where a comma or point could part thousands as well, and nobody has said. */
+  decimal: '.' | ',' | null;
   /** How a date in digits is read; null where it does not say itself and has not been asked. */
   dates: 'day first' | 'month first' | null;
 }

@@ -13,23 +13,40 @@ export interface NotUsed {
   why: string;
 }
 
+/** A table that was read, and the names of the cells whose text or note was used. */
+export interface ReadTable {
+  mapping: Mapping;
+  used: ReadonlyMap<string, string>;
+  notes: ReadonlySet<string>;
+}
+
 /**
  * Every cell of a workbook that something is written in and that was not used, sheet by sheet.
  *
- * @param tables by sheet: its mapping, and the names of the cells that were used
+ * @param tables by sheet
  */
-export function cellsNotUsed(
-  { sheets }: Workbook,
-  tables: ReadonlyMap<string, { mapping: Mapping; used: ReadonlyMap<string, string> }>,
-): NotUsed[] {
+export function cellsNotUsed({ sheets }: Workbook, tables: ReadonlyMap<string, ReadTable>): NotUsed[] {
   return sheets.flatMap((sheet) => {
     const table = tables.get(sheet.name);
     const grid = gridOf(sheet, table?.mapping.isTurned ?? false);
-    return [...cellsOf(grid)].flatMap((cell) => {
-      if (table?.used.has(cellName(cell.row, cell.column)) === true) return [];
+    const covered = grid.covered.map((cell) => ({
+      cell: nameOf(sheet, cell),
+      text: textOf(cell),
+      why: say('it lies hidden under a joined cell'),
+    }));
+    const open = [...cellsOf(grid)].flatMap((cell) => {
+      if (table?.used.has(cellName(cell.row, cell.column)) === true) {
+        // A cell may be used, and the note fastened to it not.
+        const isKept = cell.note === null || table.notes.has(cellName(cell.row, cell.column));
+        return isKept
+          ? []
+          : [{ cell: nameOf(sheet, cell), text: cell.note ?? '', why: say('a note on a heading or title') }];
+      }
+      if (cell.text === '' && table?.notes.has(cellName(cell.row, cell.column)) === true) return [];
       const why = table === undefined ? say('its sheet is not used') : reason(grid, table.mapping, cell);
       return [{ cell: nameOf(sheet, cell), text: textOf(cell), why }];
     });
+    return [...open, ...covered];
   });
 }
 

@@ -1,4 +1,5 @@
 import type { Sheet, WorkbookCell } from '../model/workbook.ts';
+import { isWeight } from '../model/units.ts';
 import { say } from '../model/say.ts';
 import { containerNamed } from './container-named.ts';
 import { dataLines, headingsAgain, type DataLines } from './data-lines.ts';
@@ -8,7 +9,7 @@ import { gridOf, type Grid } from './grid.ts';
 import type { KnownTrial } from './known.ts';
 import type { ColumnUse, Key, Mapping } from './mapping.ts';
 import { placeFormOf, placeInWords } from './place-in-words.ts';
-import { endingUnit } from './unit-words.ts';
+import { unitInCell, unitsBesideBare } from './units-in-cells.ts';
 
 /** How a sheet could be read, and what in that was guessed and should be looked at. */
 export interface Proposal {
@@ -44,15 +45,31 @@ export function fillIn(sheet: Sheet, grid: Grid, headings: Headings, known: Know
     leftOut: [...data.leftOut, ...headingsAgain(grid, headings.last, uses, data.lines)],
   };
   const cells = (field: number): (WorkbookCell | null)[] => cellsIn(grid, lines, fields, field);
-  // A table of nothing but formulas sums up weights that stand elsewhere.
   const found = values.flatMap(([field]) => cells(field)).filter((cell) => cell !== null);
-  if (found.length === 0 || found.every(({ isFormula }) => isFormula)) return null;
+  const hasPlace = [...uses.values()].some(({ is }) => is === 'row' || is === 'column' || is === 'place');
+  const hasStatus = [...uses].some(([field, { is }]) => is === 'status' && isFilled(grid, data, field));
+  if (found.length === 0 && !hasStatus) return null;
+  // A table of nothing but formulas, and no place but the container's, sums up weights that stand elsewhere.
+  if (!hasPlace && found.every(({ isFormula }) => isFormula)) return null;
+  if (values.some(([, { at }]) => at?.column !== undefined))
+    guesses.push(
+      say('The table is taken for a drawing of the container: its rows down the sheet, its columns across.'),
+    );
+  // Columns of the same variable are weighed on the same scale.
+  const alike = ({ is }: ColumnUse): (WorkbookCell | null)[] =>
+    [...uses].flatMap(([at, use]) => (use.is === is && use.unit === undefined ? cells(at) : []));
+  const completing = new Map([...uses].map(([field, use]) => [field, alike(use)]));
   for (const [field, use] of uses)
-    uses.set(field, completed(use, cells(field), known, guesses, grid.fieldName(field)));
-  const texts = (is: (use: ColumnUse) => boolean): string[] =>
+    uses.set(
+      field,
+      completed(use, cells(field), known, guesses, grid.fieldName(field), completing.get(field)!),
+    );
+  const texts = (is: (use: ColumnUse) => boolean, kind?: WorkbookCell['kind']): string[] =>
     [...uses]
       .filter(([, use]) => is(use))
-      .flatMap(([field]) => cells(field).flatMap((cell) => cell?.text ?? []));
+      .flatMap(([field]) =>
+        cells(field).flatMap((cell) => (cell === null || cell.kind !== (kind ?? cell.kind) ? [] : cell.text)),
+      );
   const isValue = ({ is }: ColumnUse): boolean =>
     is === 'pot_total' || values.some(([, use]) => use.is === is);
   return {
@@ -66,7 +83,7 @@ export function fillIn(sheet: Sheet, grid: Grid, headings: Headings, known: Know
       always: always(sheet, uses, data, known, guesses),
       hasTitles: data.hasTitles,
       words: {},
-      decimal: decimalOf(texts(isValue)),
+      decimal: decimalOf(texts(isValue, 'text')),
       dates: orderOfDates(texts(({ is }) => is === 'date')),
     },
     guesses,
@@ -85,6 +102,9 @@ function cellsIn(
     return hasValue && !leftOut.includes(first + index) ? [line[field] ?? null] : [];
   });
 }
+
+const isFilled = (grid: Grid, { lines: [first, last] }: DataLines, field: number): boolean =>
+  grid.lines.slice(first, last + 1).some((line) => (line[field]?.text ?? '') !== '');
 
 /** Where only plants are numbered, and containers have a grid, the number is the place's. */
 function placed(
@@ -110,6 +130,7 @@ function completed(
   known: KnownTrial,
   guesses: string[],
   field: string,
+  all: readonly (WorkbookCell | null)[],
 ): ColumnUse {
   if (use.is === 'place') return withForm(use, cells, known, guesses, field);
   const isFactor = known.factors.some(({ id }) => id === use.is);
@@ -124,8 +145,14 @@ function completed(
   }
   const variable = known.variables.find(({ id }) => id === use.is);
   if ((variable === undefined && use.is !== 'pot_total') || use.unit !== undefined) return use;
-  const shown = cells.flatMap((cell) => endingUnit(cell?.shown ?? cell?.text ?? '').unit ?? []);
-  const unit = shown[0] ?? variable?.unit ?? '';
+  const own = variable?.unit ?? known.variables[0]?.unit ?? '';
+  if (unitsBesideBare(all, own) !== null) return use;
+  const shown = cells.flatMap((cell) => (cell === null ? [] : (unitInCell(cell) ?? [])));
+  const unit = shown[0] ?? own;
+  if (shown.length === 0 && isWeight(unit)) {
+    const guess = say('No unit is written beside the weights: they are taken to be in {unit}.', { unit });
+    if (!guesses.includes(guess)) guesses.push(guess);
+  }
   return unit === '' ? use : { ...use, unit };
 }
 
@@ -196,8 +223,20 @@ function containerOfSheet(name: string, known: KnownTrial): string | null {
   return containerNamed(name, known) ?? (more.length === 0 ? only!.id : null);
 }
 
-/** A comma where numbers have one between digits and none has a point. */
-function decimalOf(texts: readonly string[]): '.' | ',' {
-  const has = (mark: RegExp): boolean => texts.some((text) => mark.test(text.trim()));
-  return has(/^\d+,\d+(?:\s*\p{L}+)?$/u) && !has(/^\d+\.\d+(?:\s*\p{L}+)?$/u) ? ',' : '.';
+/**
+ * The decimal mark: a comma where numbers have one between digits and none has a point. Null where each mark stands
+ * before three digits, beside whole numbers: it may part thousands as well.
+ */
+function decimalOf(texts: readonly string[]): '.' | ',' | null {
+  const marks = texts.flatMap((text) => {
+    const found = /^(\d+)([.,])(\d+)(?:\s*\p{L}+)?$/u.exec(text.trim());
+    return found === null ? [] : [{ whole: found[1]!, mark: found[2]!, after: found[3]! }];
+  });
+  const mayBeThousands = marks.every(
+    ({ whole, after }) => after.length === 3 && /^[1-9]\d{0,2}$/.test(whole),
+  );
+  const isComma = marks.length > 0 && marks.every(({ mark }) => mark === ',');
+  const hasWhole = texts.some((text) => /^[1-9]\d{2}(?:\s*\p{L}+)?$/u.test(text.trim()));
+  if (marks.length > 0 && mayBeThousands && (isComma || hasWhole)) return null;
+  return isComma ? ',' : '.';
 }

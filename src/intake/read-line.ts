@@ -1,12 +1,14 @@
+import { faultOfUnit } from './line-values.ts';
 import { nearest } from '../check/nearest.ts';
 import { showText } from '../check/show-value.ts';
 import { say } from '../model/say.ts';
+import { coversOthers, faultOfFormula, faultOfSpread } from './cell-faults.ts';
 import { cellValue, statusOfCell, wholeOf } from './cell-value.ts';
 import { containerNamed } from './container-named.ts';
 import { dateOfWords } from './dates-in-words.ts';
 import type { GridCell } from './grid.ts';
 import type { ColumnUse, Key } from './mapping.ts';
-import { placeInWords } from './place-in-words.ts';
+import { readPlace } from './read-place.ts';
 import { plainWords } from './plain-words.ts';
 import { cellAt, type TableReading } from './table-reading.ts';
 
@@ -17,12 +19,15 @@ export interface SaidOfLine {
   faulty: ReadonlySet<string>;
   status: string;
   remark: string;
-  potTotal: { digits: string; unit: string } | null;
+  /** Totals of pots, with the cut or plant that their headings fix. */
+  potTotals: { at: Partial<Record<Key, string>>; digits: string; unit: string }[];
   levels: Map<string, string>;
   block: string;
   plot: string;
   plants: string;
 }
+
+const ofPlace = new Set(['container', 'row', 'column', 'place', 'plant', 'cut']);
 
 type Draft = SaidOfLine & { faulty: Set<string>; remarks: string[] };
 
@@ -37,7 +42,7 @@ export function readLine(table: TableReading, line: number): SaidOfLine {
     status: '',
     remark: '',
     remarks: [],
-    potTotal: null,
+    potTotals: [],
     levels: new Map(),
     block: '',
     plot: '',
@@ -47,11 +52,22 @@ export function readLine(table: TableReading, line: number): SaidOfLine {
   const uses = [...table.mapping.uses].sort(
     ([, a], [, b]) => Number(a.is === 'place') - Number(b.is === 'place'),
   );
+  // A line that says nothing of its place at all may be a sum of those above, and none of their plants.
+  const hasPlace = uses.some(([field, { is }]) => ofPlace.has(is) && cellAt(table, line, field) !== null);
   for (const [field, use] of uses) {
+    if (table.known.variables.some(({ id }) => id === use.is)) continue;
     const own = cellAt(table, line, field);
-    const cell = own ?? (use.isCarried === true ? (table.above.get(field) ?? null) : null);
+    const cell = own ?? (use.isCarried === true && hasPlace ? (table.above.get(field) ?? null) : null);
     if (cell === null) continue;
     if (use.isCarried === true) table.above.set(field, cell);
+    if (cell.kind === 'fault') {
+      faultOfFormula(table, said, use, cell);
+      continue;
+    }
+    if (coversOthers(table, cell, use)) {
+      faultOfSpread(table, said, use, cell);
+      continue;
+    }
     readCell(table, said, use, cell);
   }
   return { ...said, remark: said.remarks.join('; ') };
@@ -85,6 +101,15 @@ function readCell(table: TableReading, said: Draft, use: ColumnUse, cell: GridCe
   }
 }
 
+/** What may stand before a number and says no more than its heading does. */
+const before = {
+  row: /^(?:row|fila|r)\.?\s*(?=\d)/iu,
+  column: /^(?:column|columna|col|c)\.?\s*(?=\d)/iu,
+  plant: /^(?:plant|planta|pl|p|no|nr|#)\.?\s*(?=\d)/iu,
+  cut: /^(?:cut|harvest|corte|cosecha|no|nr|#)\.?\s*(?=\d)/iu,
+  plants: /^(?!)/u,
+} as const;
+
 function readWhole(
   table: TableReading,
   said: Draft,
@@ -92,7 +117,7 @@ function readWhole(
   cell: GridCell,
 ): void {
   table.use(cell, is);
-  const bare = cell.text.replace(/^\p{L}+\.?\s*(?=\d)/u, '');
+  const bare = cell.text.replace(before[is], '');
   const whole = cell.kind === 'date' ? null : (wholeOf(bare) ?? letterAsNumber(is, cell.text));
   if (whole === null) {
     said.faulty.add(is);
@@ -116,37 +141,17 @@ function readTotal(table: TableReading, said: Draft, use: ColumnUse, cell: GridC
   const { decimal, words } = table.mapping;
   table.use(cell, use.is);
   const value = cellValue(cell, { decimal, words, isWeight: true });
-  if (typeof value === 'object' && 'digits' in value)
-    said.potTotal = { digits: value.digits, unit: value.unit ?? use.unit ?? '' };
-  else if (value !== 'blank')
+  if (typeof value === 'object' && 'digits' in value) {
+    if (value.unit === null && use.unit === undefined && table.unsureUnits.has(use.is))
+      faultOfUnit(table, use, cell);
+    said.potTotals.push({ at: use.at ?? {}, digits: value.digits, unit: value.unit ?? use.unit ?? '' });
+  } else if (value !== 'blank')
     table.fault(
       'spreadsheet-value',
       cell,
       say("{found} is not a number, as a pot's total must be.", { found: showText(cell.text) }),
       cell.text,
     );
-}
-
-function readPlace(table: TableReading, said: Draft, { as }: ColumnUse, cell: GridCell): void {
-  table.use(cell, 'place');
-  const { known } = table;
-  const place =
-    as === undefined || cell.kind === 'date' ? null : placeInWords(cell.text, as, said.keys.container, known);
-  const container = place?.container === null || place === null ? '' : containerNamed(place.container, known);
-  if (place === null || container === null) {
-    said.faulty.add('row').add('column');
-    const message =
-      cell.kind === 'date'
-        ? say(
-            'the spreadsheet has made a date of a place such as 2-3; write it R2C3, or set the column to text and type it again.',
-          )
-        : say('{found} cannot be read as a place ({form}).', { found: showText(cell.text), form: as ?? '' });
-    table.fault('spreadsheet-place', cell, message, cell.text);
-    return;
-  }
-  if (container !== '') said.keys.container = container;
-  said.keys.row = String(place.row);
-  said.keys.column = String(place.column);
 }
 
 function containerOf(table: TableReading, cell: GridCell): string | null {

@@ -29,7 +29,7 @@ export function sourceEntry(file: string, sha256: string, mapping: Mapping): Sou
     ...(Object.keys(always).length === 0 ? {} : { always: { ...always } }),
     ...(hasTitles ? { titles: true } : {}),
     ...(Object.keys(words).length === 0 ? {} : { words: { ...words } }),
-    ...(decimal === '.' ? {} : { decimal }),
+    ...(decimal === '.' || decimal === null ? {} : { decimal }),
     ...(dates === null ? {} : { dates }),
   };
 }

@@ -15,6 +15,10 @@ export interface TableReading {
   above: Map<number, GridCell>;
   /** Joined cells among the values that have been told of. */
   joined: Set<string>;
+  /** By use: units that some cells say and a bare number may be in too. */
+  unsureUnits: ReadonlyMap<string, string>;
+  /** Names of the cells whose note was taken up. */
+  notes: Set<string>;
   /** Lines that say the headings again. */
   headingsAgain: ReadonlySet<number>;
   /** The container of the last title, or of every row; `` for none. */

@@ -3,14 +3,18 @@ import { say } from '../model/say.ts';
 import type { Sheet } from '../model/workbook.ts';
 import { cellName } from './cell-name.ts';
 import { containerNamed } from './container-named.ts';
-import { headingsAgain, isTitle, ownCells } from './data-lines.ts';
-import { gridOf, type GridCell } from './grid.ts';
+import { headingsAgain, isHeadingNext, isTitle, mayBeTitle, ownCells } from './data-lines.ts';
+import { gridOf } from './grid.ts';
 import { intakeProblem } from './intake-problem.ts';
 import type { KnownTrial } from './known.ts';
 import { lineValues, type PlantValues } from './line-values.ts';
+import { agrees, isPlaced, isWithin } from './line-faults.ts';
 import type { Key, Mapping } from './mapping.ts';
+import { dataAbove, isNumberedOn, saidTwice, whatIsLacking } from './mapping-faults.ts';
+import { totalsOf } from './pot-totals.ts';
 import { readLine, type SaidOfLine } from './read-line.ts';
 import { cellAt, type TableReading } from './table-reading.ts';
+import { unsureUnits } from './units-in-cells.ts';
 
 /** A row of harvest.csv to be, and what its line says of the layout. */
 export interface TakenRow {
@@ -36,12 +40,15 @@ export interface TakenTable {
   problems: readonly Problem[];
   /** The names of cells that were used, to what they were taken for. */
   used: ReadonlyMap<string, string>;
+  /** The names of cells whose note was taken up. */
+  notes: ReadonlySet<string>;
 }
 
 /** Reads every row of a table as a mapping says. */
 export function takeRows(file: string, sheet: Sheet, mapping: Mapping, known: KnownTrial): TakenTable {
   const problems: Problem[] = [];
   const used = new Map<string, string>();
+  const notes = new Set<string>();
   const grid = gridOf(sheet, mapping.isTurned);
   const table: TableReading = {
     grid,
@@ -54,39 +61,39 @@ export function takeRows(file: string, sheet: Sheet, mapping: Mapping, known: Kn
     },
     above: new Map(),
     joined: new Set(),
+    notes,
+    unsureUnits: unsureUnits(grid, mapping, known),
     headingsAgain: new Set(headingsAgain(grid, mapping.headings[1], mapping.uses, mapping.lines)),
     container: mapping.always.container ?? '',
   };
   const lacking = whatIsLacking(mapping, known);
   if (lacking !== null) {
     table.fault('spreadsheet-mapping', table.grid.place(mapping.headings[1], 0), lacking);
-    return { rows: [], problems, used };
+    return { rows: [], problems, used, notes };
   }
+  for (const [field, message] of saidTwice(grid, mapping))
+    table.fault('spreadsheet-twice', grid.place(mapping.headings[1], field), message);
+  for (const cell of dataAbove(table))
+    table.fault(
+      'spreadsheet-mapping',
+      cell,
+      say(
+        'this row looks like one of the plants, and stands above the headings; say which row has the headings.',
+      ),
+    );
+  if (problems.length > 0) return { rows: [], problems, used, notes };
   const rows: TakenRow[] = [];
   for (let line = Math.min(mapping.headings[0], mapping.lines[0]); line <= mapping.lines[1]; line += 1)
     rows.push(...rowsOfLine(table, sheet.name, line));
-  return { rows, problems, used };
-}
-
-/** What a mapping does not say where it stands, in a sentence; null where every row can have a place. */
-function whatIsLacking({ uses, always, hasTitles }: Mapping, known: KnownTrial): string | null {
-  const all = [...uses.values()];
-  const values = all.filter(({ is }) => known.variables.some(({ id }) => id === is));
-  if (values.length === 0)
-    return say('No column is taken for a weight, or for another variable of the trial.');
-  const place = all.find(({ is }) => is === 'place');
-  if (place !== undefined && place.as === undefined)
-    return say('It is not clear how places are written: as 2-3 for row 2 column 3, or otherwise.');
-  const isSaid = (key: Key): boolean =>
-    always[key] !== undefined ||
-    all.some(({ is }) => is === key) ||
-    values.every(({ at }) => at?.[key] !== undefined) ||
-    (key === 'container' ? hasTitles || place?.as === 'container-row-column' : place !== undefined);
-  const lacking = (['container', 'row', 'column'] as const).filter((key) => !isSaid(key));
-  if (lacking.length === 0) return null;
-  return say('Nothing says the {keys} of each plant; without its place a weight cannot be brought in.', {
-    keys: lacking.map((key) => say(key)).join(', '),
-  });
+  if (problems.length === 0 && isNumberedOn(mapping, rows))
+    table.fault(
+      'spreadsheet-place',
+      grid.place(mapping.headings[1], 0),
+      say(
+        'places seem to be numbered on from one container to the next: give row and column, or number them anew in each.',
+      ),
+    );
+  return { rows, problems, used, notes };
 }
 
 function rowsOfLine(table: TableReading, sheet: string, line: number): TakenRow[] {
@@ -101,7 +108,9 @@ function rowsOfLine(table: TableReading, sheet: string, line: number): TakenRow[
     return [];
   }
   if (line < mapping.lines[0] || mapping.leftOut.includes(line) || cells.length === 0) return [];
-  if (mapping.hasTitles && isTitle(cells, known)) {
+  const isNext = mapping.hasTitles && isHeadingNext(table.grid, mapping.headings[1], mapping.uses, line);
+  const isFirst = line < mapping.headings[0];
+  if (mapping.hasTitles && isTitle(cells, known, isNext || isFirst)) {
     table.container = containerNamed(cells[0]!.text, known) ?? '';
     table.use(cells[0]!, 'container');
     table.above.clear();
@@ -111,9 +120,14 @@ function rowsOfLine(table: TableReading, sheet: string, line: number): TakenRow[
   const said = readLine(table, line);
   const first = cells[0]!;
   const plants = written(values, said);
+  if (mapping.hasTitles && plants.length === 0 && mayBeTitle(cells, known)) table.container = '';
   if (plants.length === 0 || !isPlaced(table, said, plants, first)) return [];
+  if (!agrees(table, said, plants) || !isWithin(table, said, plants, first)) return [];
   noteLine(table, line, said);
-  return plants.map((plant, index) => rowOf(said, plant, index === 0, sheet, plant.first ?? first));
+  const totals = totalsOf(table, said, plants, first);
+  return plants.map((plant, index) =>
+    rowOf(said, plant, index === 0, sheet, plant.first ?? first, totals[index] ?? null),
+  );
 }
 
 /**
@@ -123,39 +137,24 @@ function rowsOfLine(table: TableReading, sheet: string, line: number): TakenRow[
  */
 function written(values: readonly PlantValues[], said: SaidOfLine): readonly PlantValues[] {
   const filled = values.filter(({ isBlank, status }) => !isBlank || status !== '');
-  const isSaid = said.status !== '' || said.remark !== '' || said.potTotal !== null;
+  const isSaid = said.status !== '' || said.remark !== '' || said.potTotals.length > 0;
   if (filled.length > 0) return filled;
   const hasPlace = said.keys.row !== '' && said.keys.column !== '';
   if (values.length === 1) return isSaid || hasPlace ? values : [];
   return isSaid && hasPlace ? values.slice(0, 1) : [];
 }
 
-function isPlaced(
-  table: TableReading,
-  said: SaidOfLine,
-  plants: readonly PlantValues[],
-  first: GridCell,
-): boolean {
-  const lacking = (['container', 'row', 'column'] as const).filter(
-    (key) => said.keys[key] === '' && plants.some(({ at }) => at[key] === undefined) && !said.faulty.has(key),
-  );
-  if (lacking.length > 0)
-    table.fault(
-      'spreadsheet-place',
-      first,
-      say('this row has something of a plant and not its {keys}; fill it in, or leave the row out.', {
-        keys: lacking.map((key) => say(key)).join(', '),
-      }),
-    );
-  return lacking.length === 0 && said.faulty.size === 0;
-}
-
-/** Notes fastened to cells of a row become part of its remark. */
+/** Notes fastened to cells of a row become part of its remark; one on a plant's own weight, of that plant's. */
 function noteLine(table: TableReading, line: number, said: SaidOfLine): void {
-  const notes = [...table.mapping.uses.keys()].flatMap(
-    (field) => table.grid.lines[line]?.[field]?.note ?? [],
-  );
-  said.remark = [said.remark, ...new Set(notes)].filter((text) => text !== '').join('; ');
+  const found = new Set<string>();
+  for (const [field, use] of table.mapping.uses) {
+    const cell = table.grid.lines[line]?.[field] ?? null;
+    const isOwn = use.at !== undefined && table.known.variables.some(({ id }) => id === use.is);
+    if (cell?.note === null || cell === null || isOwn) continue;
+    found.add(cell.note);
+    table.notes.add(cellName(cell.row, cell.column));
+  }
+  said.remark = [said.remark, ...found].filter((text) => text !== '').join('; ');
 }
 
 function rowOf(
@@ -164,14 +163,20 @@ function rowOf(
   isFirst: boolean,
   sheet: string,
   { row, column }: { row: number; column: number },
+  potTotal: TakenRow['potTotal'],
 ): TakenRow {
   const { levels, block, plot, plants } = said;
+  // What is said of a line of several pots is said of each of them.
+  const isElsewhere =
+    plant.at.row !== undefined || plant.at.column !== undefined || plant.at.container !== undefined;
   return {
     keys: { ...said.keys, ...plant.at },
     values: plant.values,
     status: plant.status === '' ? said.status : plant.status,
-    potTotal: isFirst ? said.potTotal : null,
-    remark: isFirst ? said.remark : '',
+    potTotal,
+    remark: [isFirst || isElsewhere ? said.remark : '', ...plant.notes]
+      .filter((text) => text !== '')
+      .join('; '),
     levels,
     block,
     plot,

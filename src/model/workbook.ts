@@ -23,6 +23,8 @@ export interface Sheet {
   name: string;
   rows: readonly (readonly (WorkbookCell | null)[])[];
   merged: readonly Merged[];
+  /** What the spreadsheet does not show: rows and columns from 0, or the whole sheet. */
+  hidden: { rows: readonly number[]; columns: readonly number[]; isWhole: boolean };
 }
 
 /** A spreadsheet file as read. */
@@ -32,4 +34,6 @@ export interface Workbook {
   isText: boolean;
   /** In what its text was written, where that is not UTF-8; null where it is. */
   encoding: string | null;
+  /** Texts that lie hidden under joined cells where the file does not let their place be told. */
+  covered: readonly string[];
 }

@@ -3,9 +3,11 @@ const linesLooked = 50;
 
 /**
  * What stands between the cells of a table: the sign that the most lines at its beginning hold equally often, so
- * that a title above the headings, or commas in a remark, decide nothing.
+ * that a title above the headings, or commas in a remark, decide nothing; unless the first line says it (`sep=;`).
  */
 export function delimiterIn(text: string): string {
+  const said = /^sep=([,;\t|])[\r\n]/i.exec(text);
+  if (said !== null) return said[1]!;
   const lines = text
     .replaceAll(/"[^"]*"/g, '')
     .split(/\r\n?|\n/)

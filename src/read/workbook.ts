@@ -3,6 +3,7 @@ import type { Sheet, Workbook, WorkbookCell } from '../model/workbook.ts';
 import { openCsv } from './csv.ts';
 import { delimiterIn } from './delimiter.ts';
 import { textOfBytes } from './text-of-bytes.ts';
+import { unzip } from './unzip.ts';
 import { zipEntries } from './zip-entries.ts';
 
 /** Why a spreadsheet could not be read. */
@@ -35,25 +36,36 @@ function readPacked(bytes: Uint8Array): Workbook | WorkbookFault {
   if (entries.reduce((sum, { size }) => sum + size, 0) > most.bytes) return 'too large';
   const paths = new Set(entries.map(({ path }) => path));
   if (!paths.has('xl/workbook.xml') && !paths.has('content.xml')) return 'no spreadsheet';
+  const isXlsx = paths.has('xl/workbook.xml');
   try {
     // A view of its own: the library writes marks onto the array that it is given.
-    const { SheetNames, Sheets } = read(bytes.subarray(), {
+    const {
+      SheetNames,
+      Sheets,
+      Workbook: book,
+    } = read(bytes.subarray(), {
       type: 'array',
       dense: true,
       cellDates: true,
       cellHTML: false,
       cellNF: true,
+      // Without it hidden rows and columns are not told, nor formulas saved without what they came to.
+      cellStyles: isXlsx,
       UTC: true,
     });
-    const sheets = SheetNames.map((name) => sheetOf(name, Sheets[name]!));
+    const isHidden = (index: number): boolean => (book?.Sheets?.[index]?.Hidden ?? 0) > 0;
+    const sheets = SheetNames.map((name, index) =>
+      sheetOf(isXlsx ? name : unescaped(name), Sheets[name]!, isHidden(index)),
+    );
     const cells = sheets.reduce((sum, { rows }) => sum + rows.reduce((all, row) => all + row.length, 0), 0);
-    return cells > most.cells ? 'too large' : { sheets, isText: false, encoding: null };
+    if (cells > most.cells) return 'too large';
+    return { sheets, isText: false, encoding: null, covered: coveredTexts(bytes) };
   } catch {
     return 'no spreadsheet';
   }
 }
 
-function sheetOf(name: string, sheet: WorkSheet): Sheet {
+function sheetOf(name: string, sheet: WorkSheet, isWhole: boolean): Sheet {
   const rows: (readonly (CellObject | undefined)[])[] = sheet['!data'] ?? [];
   const merged = (sheet['!merges'] ?? []).map(({ s, e }) => ({
     top: s.r,
@@ -63,10 +75,57 @@ function sheetOf(name: string, sheet: WorkSheet): Sheet {
   }));
   return {
     name,
-    rows: Array.from(rows, (row) => Array.from(row ?? [], cellOf)),
+    rows: withoutEnd(Array.from(withoutEnd(rows), (row) => withoutEnd(Array.from(row ?? [], cellOf)))),
     merged,
+    hidden: { rows: hiddenOf(sheet['!rows']), columns: hiddenOf(sheet['!cols']), isWhole },
   };
 }
+
+/** The library leaves the names of an OpenDocument's sheets as they stand in the file. */
+const unescaped = (name: string): string =>
+  name
+    .replaceAll(/&#(x?)([0-9a-f]{1,6});/gi, (_, hex: string, digits: string) =>
+      String.fromCodePoint(Number.parseInt(digits, hex === '' ? 10 : 16)),
+    )
+    .replaceAll('&quot;', '"')
+    .replaceAll('&apos;', "'")
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&amp;', '&');
+
+/** OpenDocument keeps what lies hidden under joined cells in cells of a kind that the library passes over. */
+function coveredTexts(bytes: Uint8Array): string[] {
+  const content = unzipOnly(bytes, 'content.xml');
+  if (content === null) return [];
+  const covered = /<table:covered-table-cell\b[^>]*[^/]>([\s\S]*?)<\/table:covered-table-cell>/g;
+  return [...content.matchAll(covered)]
+    .map(([, inner = '']) =>
+      inner
+        .replaceAll(/<[^>]*>/g, ' ')
+        .replaceAll(/\s+/g, ' ')
+        .trim(),
+    )
+    .filter((text) => text !== '');
+}
+
+function unzipOnly(bytes: Uint8Array, path: string): string | null {
+  const files = unzip(bytes);
+  const file = typeof files === 'string' ? undefined : files.get(path);
+  return file instanceof Uint8Array ? new TextDecoder().decode(file) : null;
+}
+
+/** Sheets may be formatted to their last row and column: what is empty at the end is left out. */
+function withoutEnd<T>(given: readonly T[]): T[] {
+  let length = given.length;
+  while (length > 0 && isEmpty(given[length - 1])) length -= 1;
+  return given.slice(0, length);
+}
+
+const isEmpty = (one: unknown): boolean =>
+  one === undefined || one === null || (Array.isArray(one) && one.every(isEmpty));
+
+const hiddenOf = (list: readonly ({ hidden?: boolean } | undefined)[] | undefined): number[] =>
+  Array.from(list ?? [], (one, index) => (one?.hidden === true ? index : -1)).filter((index) => index >= 0);
 
 function cellOf(cell: CellObject | undefined): WorkbookCell | null {
   if (cell === undefined) return null;
@@ -83,7 +142,9 @@ function cellOf(cell: CellObject | undefined): WorkbookCell | null {
   };
 }
 
-function valueOf({ t, v, w }: CellObject): Pick<WorkbookCell, 'text' | 'kind'> {
+function valueOf({ t, v, w, f }: CellObject): Pick<WorkbookCell, 'text' | 'kind'> {
+  // Some programs save a formula without what it came to: nothing is known of it then.
+  if (f !== undefined && (t === 'z' || v === undefined || v === '')) return { text: `=${f}`, kind: 'fault' };
   if (t === 'n' && typeof v === 'number') return { text: digitsOf(v), kind: 'number' };
   if (t === 'd' && v instanceof Date) return { text: dayOf(v), kind: 'date' };
   if (t === 'b') return { text: v === true ? 'TRUE' : 'FALSE', kind: 'truth' };
@@ -105,7 +166,8 @@ function dayOf(moment: Date): string {
 
 function readDelimited(bytes: Uint8Array): Workbook | WorkbookFault {
   const { text, encoding } = textOfBytes(bytes);
-  if (text.includes('\0')) return 'no spreadsheet';
+  // Web pages are saved as .xls by some programs, and letters or books as text.
+  if (text.includes('\0') || /^\s*(?:<|%PDF|\{\\rtf)/.test(text)) return 'no spreadsheet';
   const csv = openCsv(text, delimiterIn(text));
   const rows: (WorkbookCell | null)[][] = [];
   let count = 0;
@@ -116,7 +178,14 @@ function readDelimited(bytes: Uint8Array): Workbook | WorkbookFault {
   });
   if (faults.some(({ kind }) => kind === 'unterminated quote')) return 'open quote';
   if (count > most.cells) return 'too large';
-  return count === 0 ? 'empty' : { sheets: [{ name: '', rows, merged: [] }], isText: true, encoding };
+  return count === 0
+    ? 'empty'
+    : {
+        sheets: [{ name: '', rows, merged: [], hidden: { rows: [], columns: [], isWhole: false } }],
+        isText: true,
+        encoding,
+        covered: [],
+      };
 }
 
 const isDay = (text: string): boolean => /^\d{4}-\d\d-\d\d$/.test(text);

@@ -1,6 +1,7 @@
 /** Spreadsheets as growers keep them, and what comes of each. */
 import { strToU8 } from 'fflate';
 import type { Corrections } from '../../src/intake/corrections.ts';
+import { moreAwkward } from './more-awkward-spreadsheets.ts';
 import { odsFile, xlsxFile, type MadeSheet, type XlsxOptions } from '../support/spreadsheets.ts';
 
 /** A spreadsheet, and the harvest.csv it becomes, or the reasons for which it is refused. */
@@ -15,6 +16,10 @@ export interface Awkward {
   notUsed?: readonly string[];
   /** What else trial.yaml says afterwards. */
   trial?: string;
+  /** Sentences that say what a reader should know of it. */
+  remarks?: readonly string[];
+  /** True where more reasons follow than are given. */
+  isStart?: boolean;
   /** Parts of the reasons, one for each problem, in order. */
   refused?: readonly string[];
 }
@@ -132,7 +137,7 @@ export const awkward: readonly Awkward[] = [
         {
           name: 'T1',
           rows: [
-            ['Position', 'Weight in g', null, 'Remarks'],
+            ['Position', 'Weight in g, plant', null, 'Remarks'],
             [null, 1, 2, null],
             ['1-1', 92, 90, null],
             ['1-2', 88, null, 'one only'],
@@ -517,7 +522,7 @@ export const awkward: readonly Awkward[] = [
       ],
       options: { is1904: true },
     },
-    harvest: ['container,row,column,date,fresh_weight', 'T1,1,1,2025-10-20,182'],
+    harvest: ['container,row,column,cut,date,fresh_weight', 'T1,1,1,1,2025-10-20,182'],
     notUsed: [],
   },
   {
@@ -570,7 +575,7 @@ export const awkward: readonly Awkward[] = [
         },
       ],
     },
-    refused: ['Harvest!E2: "90" is a second fresh_weight of the same plant'],
+    refused: ['Harvest!E1: D and E are both taken for fresh_weight in g; say which is of what'],
   },
   {
     title: 'the fault of a formula',
@@ -760,6 +765,7 @@ export const awkward: readonly Awkward[] = [
     refused: ['no spreadsheet'],
   },
   { title: 'an empty file', file: { text: new Uint8Array(0) }, refused: ['empty'] },
+  ...moreAwkward,
   {
     title: 'a quotation mark never closed',
     file: { text: strToU8('tank,row,column,weight\nT1,1,1,"182\nT1,1,2,175.5\n') },
@@ -774,6 +780,7 @@ export function fileOf({ file }: Awkward): {
   sheets: readonly MadeSheet[] | null;
 } {
   if ('text' in file) return { name: 'weights.csv', bytes: file.text, sheets: null };
-  const bytes = file.kind === 'xlsx' ? xlsxFile(file.sheets, file.options) : odsFile(file.sheets);
+  const bytes =
+    file.kind === 'xlsx' ? xlsxFile(file.sheets, file.options) : odsFile(file.sheets, file.options);
   return { name: `weights.${file.kind}`, bytes, sheets: file.sheets };
 }

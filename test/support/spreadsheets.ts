@@ -40,12 +40,16 @@ export interface XlsxOptions {
   is1904?: boolean;
   /** Texts in the cells themselves and not in a shared list. */
   inline?: boolean;
+  edit?: Edit;
 }
+
+/** Changes a part of the file as another program would have written it; null leaves the part out. */
+export type Edit = (path: string, content: string) => string | null;
 
 /** An .xlsx file. */
 export function xlsxFile(
   sheets: readonly MadeSheet[],
-  { is1904 = false, inline = false }: XlsxOptions = {},
+  { is1904 = false, inline = false, edit = (_, content) => content }: XlsxOptions = {},
 ): Uint8Array {
   const shared: string[] = [];
   const formats: string[] = [];
@@ -53,7 +57,10 @@ export function xlsxFile(
   const documents = 'http://schemas.openxmlformats.org/officeDocument/2006/relationships';
   const packages = 'http://schemas.openxmlformats.org/package/2006';
   const files: Record<string, Uint8Array> = {};
-  const put = (path: string, content: string): void => void (files[path] = strToU8(`${xml}\n${content}`));
+  const put = (path: string, content: string): void => {
+    const edited = edit(path, content);
+    if (edited !== null) files[path] = strToU8(`${xml}\n${edited}`);
+  };
   sheets.forEach((sheet, index) => {
     const rows = sheet.rows.map((row, at) => {
       const cells = row.map((cell, column) =>
@@ -152,7 +159,10 @@ function xlsxCell(
 }
 
 /** An .ods file, with runs of empty cells and rows written as repeats, to the end of the sheet as programs do. */
-export function odsFile(sheets: readonly MadeSheet[]): Uint8Array {
+export function odsFile(
+  sheets: readonly MadeSheet[],
+  { edit = (_, content) => content }: { edit?: Edit } = {},
+): Uint8Array {
   const spaces = ['office', 'table', 'text', 'style', 'number', 'dc']
     .map((name) =>
       name === 'dc'
@@ -176,7 +186,7 @@ export function odsFile(sheets: readonly MadeSheet[]): Uint8Array {
   return zipSync(
     {
       mimetype: [strToU8(type), { level: 0 }],
-      'content.xml': strToU8(content),
+      'content.xml': strToU8(edit('content.xml', content) ?? ''),
       'styles.xml': strToU8(`${xml}\n<office:document-styles ${spaces} office:version="1.3"/>`),
       'META-INF/manifest.xml': strToU8(manifest),
     },

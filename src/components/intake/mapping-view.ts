@@ -57,13 +57,14 @@ export function mappingView(
       }),
       choiceField(
         say('Decimal mark of numbers that are text'),
-        mapping.decimal,
+        mapping.decimal ?? '',
         [
+          ...(mapping.decimal === null ? [['', say('not clear')] as const] : []),
           ['.', say('point')],
           [',', say('comma')],
         ],
         (decimal) => {
-          now.decimal = decimal === ',' ? ',' : '.';
+          now.decimal = decimal === ',' || decimal === '.' ? decimal : null;
           change();
         },
       ),
