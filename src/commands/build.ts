@@ -78,7 +78,7 @@ async function writeSite(
     logLevel: 'warn',
     integrations: [datasetsMeanwhile(crew, library, output)],
   });
-  await writeFiles(library, beside, output);
+  writeFiles(library, beside, output);
   await printSheets(library, output);
   await makeOfflineWorker(library, output);
 }

@@ -9,17 +9,17 @@ import { writeAll } from './write-all.ts';
  * Writes every published file below the output folder that is not written yet, and those given beside them
  * (photographs, the search).
  */
-export async function writeFiles(
+export function writeFiles(
   library: Library,
   beside: readonly PublishedFile[],
   output: string,
   progress: Progress = progressOf('Publishing'),
-): Promise<void> {
-  await writeAll(output, [...siteFiles(library), ...beside]);
+): void {
+  writeAll(output, [...siteFiles(library), ...beside]);
   for (const [index, item] of library.trials.entries()) {
     if (isWritten(item)) continue;
     const files = item.findings === null ? [] : publishedFiles(item, library);
-    await writeAll(join(output, 'data', item.trial.id), files);
+    writeAll(join(output, 'data', item.trial.id), files);
     progress.done(index + 1, library.trials.length);
   }
   progress.end();

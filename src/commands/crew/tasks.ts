@@ -41,11 +41,11 @@ export interface DatasetToWrite {
 }
 
 /** Makes and writes the files of a trial's dataset, and tells what they are. */
-export async function writeDataset({ item, site, language, output }: DatasetToWrite): Promise<FileFacts[]> {
+export function writeDataset({ item, site, language, output }: DatasetToWrite): Promise<FileFacts[]> {
   const alone = { site, cultivars: [], trials: [item], problems: [] };
   const files = inLanguage(language, () => publishedFiles(item, alone));
-  await writeAll(join(output, 'data', item.trial.id), files);
-  return files.map(fileFacts);
+  writeAll(join(output, 'data', item.trial.id), files);
+  return Promise.resolve(files.map(fileFacts));
 }
 
 export const tasks = { examine, writeDataset };
