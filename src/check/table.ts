@@ -111,7 +111,7 @@ function headingsOf({ needed, headings }: TableForm): string[] {
 /** True where not one heading is a needed one or alike. */
 function hasNoHeading(form: TableForm, cells: readonly string[]): boolean {
   const wanted = [...headingsOf(form), ...form.needed];
-  return !cells.some((cell) => nearest(cell, wanted) !== null);
+  return !cells.some((cell) => wanted.includes(cell) || nearest(cell, wanted) !== null);
 }
 
 /** The line within the first rows that holds all needed headings, or null. */

@@ -7,7 +7,10 @@ import { hasError } from '../model/problem.ts';
 import type { Library } from '../model/library.ts';
 import type { PublishedFile } from '../publish/files.ts';
 import { provideLibrary, provideSearch } from '../publish/library.ts';
+import { listTrials } from '../read/folder.ts';
 import { report } from './check.ts';
+import { type Crew, crewFor } from './crew/crew.ts';
+import { datasetsMeanwhile } from './crew/datasets-meanwhile.ts';
 import { contentFolder, outputFolder, root } from './folders.ts';
 import { libraryOf } from './library-of.ts';
 import { loadContent } from './load-content.ts';
@@ -15,12 +18,22 @@ import { makeOfflineWorker } from './make-offline-worker.ts';
 import { makePhotographs } from './make-photographs.ts';
 import { makeSearch } from './make-search.ts';
 import { printSheets } from './print-sheets.ts';
+import { progressOf } from './progress.ts';
 import { writeFiles } from './write-files.ts';
 
 export async function run(args: string[]): Promise<number> {
   parseArgs({ args, options: {} });
   const started = performance.now();
-  const content = await loadContent(contentFolder());
+  const crew = crewFor((await listTrials(contentFolder())).length);
+  try {
+    return await build(crew, started);
+  } finally {
+    await crew.dismiss();
+  }
+}
+
+async function build(crew: Crew, started: number): Promise<number> {
+  const content = await loadContent(contentFolder(), progressOf('Checking'), crew);
   process.stderr.write(report(content.problems));
   if (hasError(content.problems) || content.site === null) {
     process.stderr.write('Nothing was published: mend the errors above, then build again.\n');
@@ -37,7 +50,9 @@ export async function run(args: string[]): Promise<number> {
   provideSearch(search.missing);
   const output = outputFolder();
   const startedIn = process.cwd();
-  await replaceFolder(output, (next) => writeSite(library, [...photographs.files, ...search.files], next));
+  await replaceFolder(output, (next) =>
+    writeSite(library, [...photographs.files, ...search.files], next, crew),
+  );
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   process.stderr.write(
     `Built ${library.trials.length} trials in ${seconds} s into ${relative(startedIn, output) || output}\n`,
@@ -45,13 +60,25 @@ export async function run(args: string[]): Promise<number> {
   return 0;
 }
 
-async function writeSite(library: Library, beside: readonly PublishedFile[], output: string): Promise<void> {
+async function writeSite(
+  library: Library,
+  beside: readonly PublishedFile[],
+  output: string,
+  crew: Crew,
+): Promise<void> {
   provideLibrary(() => Promise.resolve(library));
   const { origin, pathname } = new URL(library.site.url);
   // Astro looks for a bundle's place from the folder the command was started in.
   process.chdir(root);
-  await buildPages({ root, outDir: output, site: origin, base: pathname, logLevel: 'warn' });
-  await writeFiles(library, beside, output);
+  await buildPages({
+    root,
+    outDir: output,
+    site: origin,
+    base: pathname,
+    logLevel: 'warn',
+    integrations: [datasetsMeanwhile(crew, library, output)],
+  });
+  writeFiles(library, beside, output);
   await printSheets(library, output);
   await makeOfflineWorker(library, output);
 }

@@ -5,6 +5,7 @@ import { siteFindings } from '../compute/site-findings.ts';
 import { languageOf, writeIn } from '../model/language.ts';
 import type { Library } from '../model/library.ts';
 import '../model/messages.ts';
+import type { Trial } from '../model/trial.ts';
 import type { CheckedContent } from './load-content.ts';
 import { type Progress, progressOf } from './progress.ts';
 
@@ -28,7 +29,8 @@ export function computeLibrary(
 ): Library {
   writeIn(languageOf(content.site?.language));
   const sorted = [...content.trials].sort(newestFirst);
-  const trials = siteFindings(sorted, (count) => progress.done(count, sorted.length));
+  const found = ({ id }: Trial) => content.computed.get(id);
+  const trials = siteFindings(sorted, (count) => progress.done(count, sorted.length), found);
   progress.end();
   // Apart from the site's own, whose published findings must not hang on what others publish.
   const gathered = siteFindings(withCropsAsHere(content.gathered, content.trials).sort(newestFirst));

@@ -11,10 +11,11 @@ import { reportTrialsNotAFolder } from '../check/rules/trials-not-a-folder.ts';
 import { siteFolder } from '../check/site-folder.ts';
 import { siteFindings } from '../compute/site-findings.ts';
 import type { FactSheet } from '../model/fact-sheet.ts';
+import type { Findings } from '../model/findings.ts';
+import { languageOf } from '../model/language.ts';
 import type { Cultivar, Library, SiteSettings } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
 import type { Trial } from '../model/trial.ts';
-import type { FolderFiles } from '../read/folder-files.ts';
 import { readGathered } from '../read/gathered.ts';
 import {
   isTrialsNoFolder,
@@ -24,6 +25,8 @@ import {
   readTrialFolder,
 } from '../read/folder.ts';
 import { checkSheets } from '../sheets/check-sheets.ts';
+import { type Crew, noCrew, shareOut } from './crew/crew.ts';
+import { examine } from './crew/tasks.ts';
 import { computeLibrary, unnamed } from './library-of.ts';
 import { type Progress, progressOf } from './progress.ts';
 
@@ -40,19 +43,25 @@ export interface CheckedContent {
   problems: readonly Problem[];
   /** How many trial folders there are, good or not. */
   folders: number;
+  /** The findings that are there already, by the trial's id. */
+  computed: ReadonlyMap<string, Findings>;
   /** What was found already, since fact sheets are checked against findings; null where there are no sheets. */
   library: Library | null;
 }
+
+/** While one folder is checked, the next are read. */
+const handsHere = 4;
 
 /** Today in UTC, as the checks take it: `TANKSIDE_TODAY` sets it, so that a build can be repeated. */
 export function today(): string {
   return process.env['TANKSIDE_TODAY'] ?? new Date().toISOString().slice(0, 10);
 }
 
-/** Reads and checks a content folder. */
+/** Reads and checks a content folder. A crew takes part, and computes what it has checked. */
 export async function loadContent(
   folder: string,
   progress: Progress = progressOf('Checking'),
+  crew: Crew = noCrew,
 ): Promise<CheckedContent> {
   const content = resolve(folder);
   const shared = await readContentFiles(content);
@@ -62,17 +71,18 @@ export async function loadContent(
   const trials: Trial[] = [];
   const ids = await listTrials(content);
   // A faulty cultivars.yaml is reported once, not once more for every cultivar.
-  const context = { cultivars: cultivars.value, today: today() };
-  const folders = readAhead(ids.map((id) => resolve(content, 'trials', id)));
-  for (const [index, id] of ids.entries()) {
-    const files = ((await folders.next()) as IteratorYieldResult<FolderFiles>).value;
-    const checked = checkTrial(id, files, { ...context, prefix: 'trials/' });
+  const context = { cultivars: cultivars.value, today: today(), prefix: 'trials/' };
+  const others = crew.hands('examine');
+  const language = others.length > 0 ? languageOf(site.value?.language) : null;
+  const toExamine = ids.map((id) => ({ folder: resolve(content, 'trials', id), context, language }));
+  const computed = new Map<string, Findings>();
+  const hands = [...others, ...Array.from({ length: handsHere }, () => examine)];
+  for (const examined of await shareOut(toExamine, hands, progress)) {
     // One at a time: a long file may have more problems than a call may have arguments.
-    for (const problem of checked.problems) problems.push(problem);
-    if (checked.trial) trials.push(checked.trial);
-    progress.done(index + 1, ids.length);
+    for (const problem of examined.problems) problems.push(problem);
+    if (examined.trial) trials.push(examined.trial);
+    if (examined.trial && examined.findings) computed.set(examined.trial.id, examined.findings);
   }
-  progress.end();
   const across = checkAcrossTrials(trials, cultivars.value ?? [], 'trials/');
   for (const problem of across.problems) problems.push(problem);
   const gathered = await loadGathered(content, site.value, across.trials, cultivars.value ?? []);
@@ -87,6 +97,7 @@ export async function loadContent(
     factSheets: sheets.value ?? [],
     problems: problems.sort(compareProblems),
     folders: ids.length,
+    computed,
     library: null,
   };
   return withSheets(checked, ids);
@@ -122,18 +133,6 @@ function withSheets(content: CheckedContent, ids: readonly string[]): CheckedCon
   const faulty = new Set(ids.filter((id) => !content.trials.some((trial) => trial.id === id)));
   const problems = [...content.problems, ...checkSheets(library, { faulty })].sort(compareProblems);
   return { ...content, problems, library: { ...library, problems } };
-}
-
-/** How many folders are read while one is checked. */
-const ahead = 8;
-
-/** Trial folders in their order, the next few already being read. */
-async function* readAhead(paths: readonly string[]): AsyncGenerator<FolderFiles> {
-  const reading: Promise<FolderFiles>[] = [];
-  for (let next = 0; next < paths.length || reading.length > 0;) {
-    while (next < paths.length && reading.length < ahead) reading.push(readTrialFolder(paths[next++]!));
-    yield await reading.shift()!;
-  }
 }
 
 /**

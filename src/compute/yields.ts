@@ -40,8 +40,18 @@ export interface Yields {
   pots: readonly PotYield[];
 }
 
-/** Reads the yields off the harvest: one entry for each plant and for each pot of the layout. */
+/** Those of the trial asked for last: the figures and tables of a page ask for the same ones in turn. */
+let last: { trial: Trial; byCut: Map<Cut, Yields> } | null = null;
+
+/** The yields read off the harvest: one entry for each plant and for each pot of the layout. */
 export function yieldsOf(trial: Trial, cut: Cut): Yields {
+  if (last?.trial !== trial) last = { trial, byCut: new Map() };
+  const known = last.byCut.get(cut) ?? readYields(trial, cut);
+  last.byCut.set(cut, known);
+  return known;
+}
+
+function readYields(trial: Trial, cut: Cut): Yields {
   const variable = trial.metadata.variables[0]!.id;
   const records = recordsByPosition(trial, cut);
   const plants: PlantYield[] = [];

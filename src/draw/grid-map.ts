@@ -48,7 +48,7 @@ export function gridMap(container: Container, cells: readonly MapCell[], heading
     const across = orientation.columnsReversed ? container.columns - each.column : each.column - 1;
     const x = margins.left + across * cell.width;
     const y = margins.top + (each.row - 1) * cell.height;
-    return drawCell(each, { x, y, ...cell });
+    return drawCell(each, cell.linesOf(each.name), { x, y, width: cell.width, height: cell.height });
   });
   const width = margins.left + grid.width + margins.right;
   return {
@@ -64,6 +64,8 @@ interface CellSize {
   width: number;
   height: number;
   full: boolean;
+  /** What is written of a name, line by line. */
+  linesOf: (name: MapCell['name']) => readonly string[];
 }
 
 /** As wide as a phone's column allows, but never too narrow for what stands in the cells. */
@@ -74,21 +76,22 @@ function cellSize(container: Container, cells: readonly MapCell[]): CellSize {
   const shorts = cells.map(({ name }) => textWidth(name?.short ?? '', nameSize));
   const least = Math.max(32, ...numbers.map((each) => each + 8), ...shorts.map((each) => each + 6));
   const width = Math.max(Math.ceil(least), Math.min(80, Math.floor((narrow - besides) / container.columns)));
-  const wrapped = cells.flatMap(({ name }) =>
-    name ? [{ name: name.full, lines: namesLines(name.full, width) }] : [],
-  );
+  const names = new Set(cells.flatMap(({ name }) => (name ? [name.full] : [])));
+  const wrapped = new Map([...names].map((name) => [name, wrapText(name, width - 5.5, nameSize)]));
   // A name cut within a word reads worse than its short form.
-  const full = wrapped.every(({ name, lines }) => lines.length <= 2 && lines.join(' ') === name);
-  const count = full ? Math.max(0, ...wrapped.map(({ lines }) => lines.length)) : 1;
-  return { width, height: 34 + count * lineHeight, full };
+  const full = [...wrapped].every(([name, lines]) => lines.length <= 2 && lines.join(' ') === name);
+  const count = full ? Math.max(0, ...[...wrapped.values()].map(({ length }) => length)) : 1;
+  const linesOf = (name: MapCell['name']) =>
+    name === null ? [] : full ? wrapped.get(name.full)! : [name.short];
+  return { width, height: 34 + count * lineHeight, full, linesOf };
 }
 
-const namesLines = (name: string, width: number) => wrapText(name, width - 5.5, nameSize);
-
-function drawCell(cell: MapCell, box: { x: number; y: number } & CellSize): string {
+function drawCell(
+  cell: MapCell,
+  lines: readonly string[],
+  box: { x: number; y: number; width: number; height: number },
+): string {
   const middle = box.x + box.width / 2;
-  const lines =
-    cell.name === null ? [] : box.full ? namesLines(cell.name.full, box.width) : [cell.name.short];
   const below = lines.length * lineHeight;
   const baseline = box.y + (box.height - below) / 2 + 5.5;
   const alone = cell.number === null;

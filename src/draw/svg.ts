@@ -32,14 +32,14 @@ export function round(coordinate: number): number {
 
 /** One element; its children are SVG already. */
 export function element(name: string, attributes: Attributes, ...children: readonly string[]): string {
-  const written = Object.entries(attributes)
-    .filter(([, value]) => value !== undefined)
-    .map(
-      ([key, value]) =>
-        ` ${key}="${typeof value === 'number' ? String(round(value)) : escapeText(value ?? '')}"`,
-    )
-    .join('');
-  return children.length === 0 ? `<${name}${written}/>` : `<${name}${written}>${children.join('')}</${name}>`;
+  // Most of the time that a page takes goes into its figures' elements: one string, no lists on the way.
+  let written = `<${name}`;
+  for (const key of Object.keys(attributes)) {
+    const value = attributes[key];
+    if (value === undefined) continue;
+    written += ` ${key}="${typeof value === 'number' ? String(round(value)) : escapeText(value)}"`;
+  }
+  return children.length === 0 ? `${written}/>` : `${written}>${children.join('')}</${name}>`;
 }
 
 /** A line of text; the text is escaped here. */

@@ -1,11 +1,10 @@
 import type { Library, TrialWithFindings } from '../model/library.ts';
 import { address, siteAddress } from './addresses.ts';
+import { datasetFacts } from './dataset-facts.ts';
 import { dataset, finished, type Dataset } from './dataset.ts';
 import { placeInWords } from './described-in-words.ts';
-import { fileFacts } from './file-facts.ts';
 import { type GatheredTrial, gatheredTrials } from './gathered-trials.ts';
 import { licence } from './licence.ts';
-import { publishedFiles } from './trial-files.ts';
 
 const context = {
   dcat: 'http://www.w3.org/ns/dcat#',
@@ -39,9 +38,8 @@ function location({ site }: Dataset): object {
 const gathered = new Set(['text/csv', 'application/zip']);
 
 function distributions(item: TrialWithFindings, library: Library, set: Dataset): object[] {
-  const files = publishedFiles(item, library).filter((file) => gathered.has(file.mediaType));
-  return files.map((file) => {
-    const { name, mediaType, description, bytes, sha256 } = fileFacts(file);
+  const files = datasetFacts(item, library).filter(({ mediaType }) => gathered.has(mediaType));
+  return files.map(({ name, mediaType, description, bytes, sha256 }) => {
     const downloadAddress = set.dataPage + encodeURIComponent(name);
     return {
       '@id': downloadAddress,

@@ -1,11 +1,11 @@
 import type { DatasetIndex } from '../model/generated/index.ts';
 import type { Library, TrialWithFindings } from '../model/library.ts';
 import { siteAddress } from './addresses.ts';
+import { datasetFacts } from './dataset-facts.ts';
 import { dataset, finished } from './dataset.ts';
 import { fileFacts } from './file-facts.ts';
 import { type GatheredTrial, gatheredTrials } from './gathered-trials.ts';
 import { jsonFile, type PublishedFile } from './published-file.ts';
-import { publishedFiles } from './trial-files.ts';
 
 type Entry = DatasetIndex['datasets'][number];
 
@@ -14,8 +14,7 @@ function entry(item: TrialWithFindings, library: Library): Entry[] {
   if (trial === null) return [];
   const { metadata } = trial.trial;
   const set = dataset(item, library);
-  const files = publishedFiles(item, library).map((file) => {
-    const { name, mediaType, bytes, sha256, description } = fileFacts(file);
+  const files = datasetFacts(item, library).map(({ name, mediaType, bytes, sha256, description }) => {
     return { name, address: `${set.id}/${name}`, media_type: mediaType, bytes, sha256, description };
   });
   return [

@@ -1,5 +1,6 @@
-import type { Library } from '../model/library.ts';
+import type { Library, TrialWithFindings } from '../model/library.ts';
 import { say } from '../model/say.ts';
+import { madeOnce } from './made-once.ts';
 import type { Photograph } from './photographs.ts';
 
 /**
@@ -21,6 +22,18 @@ export async function library(): Promise<Library> {
   if (load === undefined)
     throw new Error('library was not provided: build with `npm run build` or `npm run dev`');
   return await load();
+}
+
+const byId = madeOnce(
+  'trials-by-id',
+  ({ trials }: Library) => new Map(trials.map((item) => [item.trial.id, item])),
+);
+
+/** The trial that a page is of, by the id in its address. */
+export function trialOfPage(library: Library, id: string | undefined): TrialWithFindings {
+  const item = byId(library).get(id ?? '');
+  if (item === undefined) throw new Error(`no trial ${String(id)}`);
+  return item;
 }
 
 const photographsKey = Symbol.for('tankside.photographs');

@@ -1,11 +1,10 @@
 import type { Library, TrialWithFindings } from '../model/library.ts';
 import { address, siteAddress } from './addresses.ts';
 import type { CreditedPerson } from './credited-people.ts';
+import { datasetFacts } from './dataset-facts.ts';
 import { dataset, type Dataset } from './dataset.ts';
 import type { DatasetVariable } from './dataset-variables.ts';
 import { placeInWords } from './described-in-words.ts';
-import { fileFacts } from './file-facts.ts';
-import { publishedFiles } from './trial-files.ts';
 
 const person = ({ name, orcid, email }: CreditedPerson): object => ({
   '@type': 'Person',
@@ -61,18 +60,15 @@ function about({ taxon, crop }: Dataset): object {
 }
 
 function distributions(item: TrialWithFindings, library: Library, set: Dataset): object[] {
-  return publishedFiles(item, library).map((file) => {
-    const { name, mediaType, description, bytes, sha256 } = fileFacts(file);
-    return {
-      '@type': 'DataDownload',
-      name,
-      description,
-      contentUrl: set.dataPage + encodeURIComponent(name),
-      encodingFormat: mediaType,
-      contentSize: `${String(bytes)} B`,
-      sha256,
-    };
-  });
+  return datasetFacts(item, library).map(({ name, mediaType, description, bytes, sha256 }) => ({
+    '@type': 'DataDownload',
+    name,
+    description,
+    contentUrl: set.dataPage + encodeURIComponent(name),
+    encodingFormat: mediaType,
+    contentSize: `${String(bytes)} B`,
+    sha256,
+  }));
 }
 
 /** The schema.org Dataset of a finished trial, for the head of its pages. */

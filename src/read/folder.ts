@@ -61,7 +61,7 @@ export async function readTrialFolder(
   const unread: Unread[] = [];
   const files = new Map<string, Uint8Array>();
   const root = await realpath(path).catch(() => path);
-  await readInto(files, unread, root, '', new Set([root]));
+  await readInto(files, unread, root, '', root, new Set([root]));
   unread.sort((a, b) => (a.path < b.path ? -1 : 1));
   return Object.assign(files, { unread });
 }
@@ -71,17 +71,20 @@ async function readInto(
   unread: Unread[],
   root: string,
   folder: string,
+  at: string,
   visited: ReadonlySet<string>,
 ): Promise<void> {
-  const names = await readdir(join(root, folder)).catch(() => null);
-  if (names === null) {
+  const entries = await readdir(at, { withFileTypes: true }).catch(() => null);
+  if (entries === null) {
     unread.push({ path: folder, reason: 'not readable' });
     return;
   }
-  for (const name of names.sort()) {
+  for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+    const { name } = entry;
     if (name.startsWith('.')) continue;
     const path = folder === '' ? name : `${folder}/${name}`;
-    const real = await realpath(join(root, path)).catch(() => null);
+    // Only a link can lead elsewhere: a file is where it stands.
+    const real = entry.isFile() ? join(at, name) : await realpath(join(at, name)).catch(() => null);
     const found = real === null ? null : await stat(real).catch(() => null);
     if (real === null || found === null) unread.push({ path, reason: 'not readable' });
     else if (real !== root && !real.startsWith(root + sep))
@@ -89,7 +92,7 @@ async function readInto(
     else if (found.isDirectory() && /\.(csv|yaml|mdx)$/.test(name)) {
       unread.push({ path, reason: 'not a regular file' });
     } else if (found.isDirectory()) {
-      if (!visited.has(real)) await readInto(files, unread, root, path, new Set([...visited, real]));
+      if (!visited.has(real)) await readInto(files, unread, root, path, real, new Set([...visited, real]));
     } else if (!found.isFile()) unread.push({ path, reason: 'not a regular file' });
     else if (found.size > largestFile) unread.push({ path, reason: 'too large' });
     else {

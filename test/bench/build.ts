@@ -61,9 +61,20 @@ async function ourBuild(folder: string, count: number): Promise<{ seconds: numbe
   const out = join(folder, 'dist');
   await writeTrialFolders(content, count, SEED);
   const args = [join(root, 'src', 'commands', 'tankside.ts'), 'build'];
-  const seconds = await timedProcess(args, root, { TANKSIDE_CONTENT: content, TANKSIDE_OUT: out });
+  const seconds = await leastOfThree(() =>
+    timedProcess(args, root, { TANKSIDE_CONTENT: content, TANKSIDE_OUT: out }),
+  );
   await demand(out, count);
   return { seconds, pages: await pagesOf(out) };
+}
+
+/** Longer than this is measured once: what else the machine does for a moment no longer tells. */
+const LONG = 10;
+
+/** The least seconds of three runs, ours and the baseline alike: a short one is easily doubled by a neighbour. */
+async function leastOfThree(run: () => Promise<number>): Promise<number> {
+  const first = await run();
+  return first > LONG ? first : Math.min(first, await run(), await run());
 }
 
 /** Every page of a site: a trial has one of its own, and one of its data. */
@@ -74,11 +85,8 @@ async function pagesOf(dist: string): Promise<number> {
 
 async function bareBuild(folder: string, count: number): Promise<number> {
   await writeBareSite(folder, count);
-  const seconds = await timedProcess(
-    [join(root, 'node_modules', 'astro', 'bin', 'astro.mjs'), 'build'],
-    folder,
-    {},
-  );
+  const args = [join(root, 'node_modules', 'astro', 'bin', 'astro.mjs'), 'build'];
+  const seconds = await leastOfThree(() => timedProcess(args, folder, {}));
   await demand(join(folder, 'dist'), count);
   return seconds;
 }

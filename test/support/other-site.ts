@@ -85,7 +85,7 @@ export async function otherSite(
     const content = await temporaryFolder();
     await writeContent(content, { site, cultivars }, next);
     const checked = await loadContent(content, silent);
-    await writeFiles(libraryOf(checked), [], folder, silent);
+    writeFiles(libraryOf(checked), [], folder, silent);
   };
   await publish(trials);
   return { address, folder, requests, misbehave: (next) => void (how = next), publish, close };

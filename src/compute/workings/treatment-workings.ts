@@ -25,7 +25,13 @@ export function treatmentWorkings(
   descriptions: readonly TreatmentDescription[],
   measures: readonly Measure[],
 ): TreatmentWorking[] {
-  const yields = yieldsOf(trial, cut);
+  const { plants, pots } = yieldsOf(trial, cut);
+  const plantsOf = Map.groupBy(plants, ({ position }) => treatmentKey(position.treatment));
+  const potsOf = Map.groupBy(pots, ({ position }) => treatmentKey(position.treatment));
+  const ofTreatment = ({ treatment }: TreatmentDescription): Yields => {
+    const key = treatmentKey(treatment);
+    return { plants: plantsOf.get(key) ?? [], pots: potsOf.get(key) ?? [] };
+  };
   const rows = weightsRows(trial, cut);
   return descriptions.map((description, place) => ({
     treatment: treatmentName(trial, description.treatment, names),
@@ -33,19 +39,11 @@ export function treatmentWorkings(
       const summary = description[measure];
       if (summary === null) return [];
       const id = workingId(cut, place, measure);
-      const values = valuesOf(ofTreatment(yields, description), measure, rows);
+      const values = valuesOf(ofTreatment(description), measure, rows);
       return [working(trial, findings, id, measure, summary, values)];
     }),
     area: areaWorking(description, workingId(cut, place, 'area')),
   }));
-}
-
-function ofTreatment(yields: Yields, description: TreatmentDescription): Yields {
-  const key = treatmentKey(description.treatment);
-  return {
-    plants: yields.plants.filter(({ position }) => treatmentKey(position.treatment) === key),
-    pots: yields.pots.filter(({ position }) => treatmentKey(position.treatment) === key),
-  };
 }
 
 function working(
