@@ -42,6 +42,8 @@ export interface ImportOptions {
   isCorrected: boolean;
   write: boolean;
   replace: boolean;
+  /** True where the grower is asked about what is shown, and told nothing of options. */
+  isAsked?: boolean;
   /** What is said of a new trial. */
   answers(): NewTrialAnswers;
 }

@@ -1,9 +1,8 @@
 /** `import`: brings a grower's own spreadsheet into a trial's folder, and says what becomes of every cell. */
 import { existsSync, statSync } from 'node:fs';
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
-import { checkTrial } from '../check/check-trial.ts';
-import { compareProblems } from '../check/print-problem.ts';
+import { readFile } from 'node:fs/promises';
+import { basename, join, resolve } from 'node:path';
+import { createInterface } from 'node:readline/promises';
 import { bringIn, type Destination, type Given, type Intake } from '../intake/bring-in.ts';
 import { corrected } from '../intake/corrections.ts';
 import { newTrial } from '../intake/known.ts';
@@ -11,16 +10,16 @@ import { openTarget } from '../intake/open-target.ts';
 import { proposals } from '../intake/proposals.ts';
 import type { Proposal } from '../intake/propose-mapping.ts';
 import { whyNotRead } from '../intake/why-not-read.ts';
-import { withSources } from '../intake/with-sources.ts';
-import { hasError } from '../model/problem.ts';
 import { readTrialFolder } from '../read/folder.ts';
 import { sha256 } from '../read/sha256.ts';
 import { readWorkbook } from '../read/workbook.ts';
 import { report } from './check.ts';
+import { answerOf, help, question, together } from './import-answers.ts';
+import { finish, isReplacing } from './import-finish.ts';
 import { importOptions, type ImportOptions } from './import-options.ts';
 import { intakeReport, mappingReport } from './import-report.ts';
-import { contextOf, today } from './load-content.ts';
-import { wrongUse } from './usage.ts';
+import { today } from './load-content.ts';
+import { isWrongUse, wrongUse } from './usage.ts';
 
 export async function run(args: string[]): Promise<number> {
   const options = importOptions(args);
@@ -32,20 +31,86 @@ export async function run(args: string[]): Promise<number> {
   const folder = options.folder === null ? null : resolve(options.folder);
   const destination = await destinationOf(folder, options);
   if (destination === null) return 1;
+  const isAsked = process.stdin.isTTY && process.stdout.isTTY && !options.write;
+  if (!isAsked) return await settle(shown(given, destination, options), folder, destination, options);
+  const prompt = createInterface({ input: process.stdin, output: process.stdout });
+  try {
+    return await conversation(given, folder, destination, options, (text) => prompt.question(text));
+  } finally {
+    prompt.close();
+  }
+}
+
+/** Shows how the spreadsheet is read, and what comes of it. */
+function shown(given: Given, destination: Destination, options: ImportOptions): Intake {
   const chosen = mappingsOf(given, destination, options);
   for (const { mapping, guesses } of chosen) {
     const sheet = given.workbook.sheets.find(({ name }) => name === mapping.sheet)!;
     process.stdout.write(mappingReport(sheet, mapping, guesses));
   }
-  const mappings = chosen.map(({ mapping }) => mapping);
-  const intake = bringIn(given, mappings, destination);
+  const intake = bringIn(
+    given,
+    chosen.map(({ mapping }) => mapping),
+    destination,
+  );
   process.stdout.write(intakeReport(intake));
-  if (intake.files === null) {
-    process.stderr.write(`${report(intake.problems)}Nothing is written.\n`);
-    return 1;
-  }
-  return await finish(intake, folder, destination, options);
+  return intake;
 }
+
+async function settle(
+  intake: Intake,
+  folder: string | null,
+  destination: Destination,
+  options: ImportOptions,
+): Promise<number> {
+  if (intake.files !== null) return await finish(intake, folder, destination, options);
+  process.stderr.write(`${report(intake.problems)}Nothing is written.\n`);
+  return 1;
+}
+
+/** Shows, asks and shows again what was corrected, until it is written or left. */
+export async function conversation(
+  given: Given,
+  folder: string | null,
+  destination: Destination,
+  told: ImportOptions,
+  ask: (text: string) => Promise<string>,
+): Promise<number> {
+  const options = { ...told, isAsked: true };
+  let { corrections, isCorrected } = options;
+  let intake = shown(given, destination, options);
+  let code = await settle(intake, folder, destination, options);
+  for (;;) {
+    const typed = await ask(question);
+    const answer = answerOf(typed);
+    if (answer === 'stop') return code;
+    if (answer === 'write' && intake.files === null) {
+      process.stdout.write('What is named above must be said or mended first.\n');
+      continue;
+    }
+    try {
+      if (answer === 'write') {
+        const replace = options.replace || (isReplacing(intake, folder, destination) && (await isSure(ask)));
+        return await finish(intake, folder, destination, { ...options, write: true, replace });
+      }
+      if (answer === null) {
+        process.stdout.write(help);
+        continue;
+      }
+      const next = { ...options, corrections: together(corrections, answer), isCorrected: true };
+      intake = shown(given, destination, next);
+      code = await settle(intake, folder, destination, next);
+      ({ corrections, isCorrected } = next);
+    } catch (fault) {
+      if (!isWrongUse(fault)) throw fault;
+      process.stdout.write(`${fault.message}\n`);
+      intake = shown(given, destination, { ...options, corrections, isCorrected });
+    }
+  }
+}
+
+const isSure = async (ask: (text: string) => Promise<string>): Promise<boolean> =>
+  /^y(?:es)?$/i.test((await ask('What is there already gives way. Replace it? yes or no: ')).trim());
 
 /** The spreadsheet, or why it cannot be read. */
 async function givenOf(path: string): Promise<Given | string> {
@@ -98,34 +163,4 @@ function mappingsOf({ workbook }: Given, destination: Destination, options: Impo
     if ('fault' in mapping) throw wrongUse(`${mapping.fault}.`);
     return { mapping, guesses: [] };
   });
-}
-
-/** Writes where that was asked for, and says what the check thinks of the folder then. */
-async function finish(
-  { files, rows }: Intake,
-  folder: string | null,
-  destination: Destination,
-  { write, replace }: ImportOptions,
-): Promise<number> {
-  const before = 'target' in destination ? destination.target.files : new Map<string, Uint8Array>();
-  const after = new Map([...before, ...files!]);
-  const id = folder === null ? 'own-trial' : basename(folder);
-  const context = folder === null ? { cultivars: null, today: today(), prefix: '' } : await contextOf(folder);
-  const { problems } = checkTrial(id, after, context);
-  process.stderr.write(report(withSources(problems, rows).sort(compareProblems)));
-  if (!write) {
-    process.stdout.write(
-      'Nothing is written yet: name a folder and add --write, or correct how a column is read.\n',
-    );
-    return 0;
-  }
-  if (folder === null) throw wrongUse("--write needs the trial's folder behind the spreadsheet.");
-  if ('target' in destination && destination.target.filled > 0 && !replace)
-    throw wrongUse('harvest.csv has values already: add --replace where they are to give way.');
-  for (const [path, bytes] of files!) {
-    await mkdir(dirname(join(folder, path)), { recursive: true });
-    await writeFile(join(folder, path), bytes);
-  }
-  process.stdout.write(`Written: ${[...files!.keys()].join(', ')}.\n`);
-  return hasError(problems) ? 1 : 0;
 }

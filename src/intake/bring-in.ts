@@ -3,6 +3,7 @@ import { hasError, type Problem } from '../model/problem.ts';
 import { say } from '../model/say.ts';
 import type { Workbook } from '../model/workbook.ts';
 import { setInYaml, type YamlValue } from '../read/edit-yaml.ts';
+import { sha256 } from '../read/sha256.ts';
 import { rowsText } from '../weigh/rows-text.ts';
 import { plantOf, withCuts } from './cuts-by-day.ts';
 import { harvestTable } from './harvest-table.ts';
@@ -177,7 +178,16 @@ function twice(file: string, rows: readonly TakenRow[]): Problem[] {
 const notUsedText = (cells: readonly NotUsed[]): string =>
   rowsText([['cell', 'text', 'why'], ...cells.map(({ cell, text, why }) => [cell, text, why])]);
 
-function remarksOf({ workbook }: Given, destination: Destination, converted: readonly string[]): string[] {
+function isAnother(destination: Destination, path: string, bytes: Uint8Array): boolean {
+  const before = 'target' in destination ? destination.target.files.get(path) : undefined;
+  return before !== undefined && sha256(before) !== sha256(bytes);
+}
+
+function remarksOf(
+  { workbook, name, bytes }: Given,
+  destination: Destination,
+  converted: readonly string[],
+): string[] {
   const filled = 'target' in destination ? destination.target.filled : 0;
   return [
     ...(workbook.encoding === null
@@ -187,6 +197,9 @@ function remarksOf({ workbook }: Given, destination: Destination, converted: rea
             encoding: workbook.encoding,
           }),
         ]),
+    ...(isAnother(destination, `source/${name}`, bytes)
+      ? [say('{name} is there already with other content; it would be replaced.', { name: `source/${name}` })]
+      : []),
     ...(workbook.covered.length === 0
       ? []
       : [

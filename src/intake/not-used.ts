@@ -56,11 +56,16 @@ const nameOf = ({ name }: Sheet, { row, column }: GridCell): string =>
 const textOf = ({ text, note }: GridCell): string =>
   note === null ? text : text === '' ? note : `${text} (${note})`;
 
-function reason({ isTurned }: Grid, mapping: Mapping, { row, column }: GridCell): string {
+function reason({ isTurned }: Grid, mapping: Mapping, { row, column, text }: GridCell): string {
   const [line, field] = isTurned ? [column, row] : [row, column];
   const { headings, lines, leftOut, uses } = mapping;
   if (line < Math.min(headings[0], lines[0])) return say('above the table');
-  if (line > lines[1]) return say('below the table');
+  if (line > lines[1]) {
+    const isAmongWeights = uses.get(field)?.unit !== undefined && /^\d/.test(text);
+    return isAmongWeights
+      ? say('below the table, though it stands in a column of weights')
+      : say('below the table');
+  }
   if (leftOut.includes(line)) return say('its row is left out, as a total is');
   const use = uses.get(field);
   if (use === undefined || use.is === 'nothing') return say('its column is not used');

@@ -170,6 +170,8 @@ function withForm(
     guesses.push(
       say('Column {field}: places are taken to be numbered along the rows, from row 1 column 1.', { field }),
     );
+  if (form === 'row-column')
+    guesses.push(say('Column {field}: a place such as 2-3 is taken for row 2, column 3.', { field }));
   if (form !== 'letter row, number column') return { ...use, as: form };
   const fits = texts.every((text) => {
     const place = placeInWords(text, form, null, known);

@@ -1,6 +1,12 @@
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
+import { answerOf } from '../../src/commands/import-answers.ts';
+import { importOptions } from '../../src/commands/import-options.ts';
+import { conversation } from '../../src/commands/import.ts';
+import type { Workbook } from '../../src/model/workbook.ts';
+import { sha256 } from '../../src/read/sha256.ts';
+import { readWorkbook } from '../../src/read/workbook.ts';
 import { xlsxFile } from '../support/spreadsheets.ts';
 import { runCommand } from '../support/site.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -93,6 +99,64 @@ test('import does not write over weights that are there, unless it is told to', 
   const replaced = await runCommand(['import', sheet, trial, '--write', '--replace']);
   expect(replaced.stdout).toContain('Guessed: Read as trial.yaml remembers it.');
   expect(await readFile(join(trial, 'harvest.csv'), 'utf8')).toContain('T1,1,1,6\n');
+});
+
+test('import keeps what stands in a folder without trial.yaml, unless it is told to', async () => {
+  const folder = await temporaryFolder();
+  const sheet = join(folder, 'weights.xlsx');
+  const trial = join(folder, 'autumn-lettuce-2025');
+  await mkdir(trial);
+  await writeFile(join(trial, 'harvest.csv'), 'what I typed last week\n');
+  await writeFile(sheet, xlsxFile([{ name: 'Harvest', rows }]));
+  const refused = await runCommand(['import', sheet, trial, ...answers, '--write']);
+  expect(refused).toMatchObject({ code: 2, stderr: expect.stringContaining('harvest.csv is there already') });
+  expect(await readdir(trial)).toEqual(['harvest.csv']);
+  const replaced = await runCommand(['import', sheet, trial, ...answers, '--write', '--replace']);
+  expect(replaced.code).toBe(0);
+});
+
+test('import asks at a terminal, takes corrections in turn, and writes when told that it is right', async () => {
+  const folder = await temporaryFolder();
+  const bytes = xlsxFile([{ name: 'Harvest', rows: withSign }]);
+  const workbook = readWorkbook(bytes) as Workbook;
+  const given = { name: 'weights.xlsx', bytes, sha256: sha256(bytes), workbook };
+  const trial = join(folder, 'autumn-lettuce-2025');
+  const options = importOptions(['weights.xlsx', trial, ...answers]);
+  const destination = { answers: options.answers(), today: '2026-01-15' };
+  const lines = ['yes', 'what', 'E=wait', 'E=fresh_weight in g', 'x=dead', 'yes'];
+  let asked = 0;
+  const said = vi.spyOn(process.stdout, 'write').mockReturnValue(true);
+  const faults = vi.spyOn(process.stderr, 'write').mockReturnValue(true);
+  const code = await conversation(given, trial, destination, options, () =>
+    Promise.resolve(lines[asked++] ?? 'no'),
+  );
+  const shown = said.mock.calls.map(([text]) => String(text)).join('');
+  said.mockRestore();
+  faults.mockRestore();
+  expect(code).toBe(0);
+  expect(asked).toBe(lines.length);
+  expect(shown).toContain('must be said or mended first');
+  expect(shown).toContain('"wait" is nothing that a column can be');
+  const harvest = await readFile(join(trial, 'harvest.csv'), 'utf8');
+  expect(harvest).toContain('T1,1,1,6.25,');
+  expect(harvest).toContain('dead');
+  expect(await readFile(join(trial, 'trial.yaml'), 'utf8')).toContain('fresh_weight in g');
+});
+
+test.each([
+  ['yes', 'write'],
+  ['', 'stop'],
+  ['D=fresh_weight in oz', { columns: ['D=fresh_weight in oz'] }],
+  ['X=dead', { words: ['X=dead'] }],
+  ['n.a.=not weighed', { words: ['n.a.=not weighed'] }],
+  ['headings 3-4', { headings: '3-4' }],
+  ['leave out 12', { leaveOut: ['12'] }],
+  ['always container=T1', { always: ['container=T1'] }],
+  ['decimal ,', { decimal: ',' }],
+  ['dates day first', { dates: 'day first' }],
+  ['well', null],
+])('"%s" typed beside the preview is understood', (line, answer) => {
+  expect(answerOf(line)).toEqual(answer);
 });
 
 test('import says what is wrong with a file, a folder or an option', async () => {
