@@ -101,9 +101,14 @@ function monthInWords(text: string): DateFault | null {
 
 function other(text: string): DateFault {
   const expected = '2025-10-20';
-  if (/^[34]\d{4}(\.\d+)?$/.test(text)) {
+  if (isDayNumber(text)) {
     const fault = "is a spreadsheet's day number; format the column as year-month-day, such as 2025-10-20";
     return { fault, expected };
   }
   return { fault: 'is not a date; write year-month-day, such as 2025-10-20', expected };
+}
+
+/** True for what a spreadsheet shows of a day of 1982 to 2036 where the cell is not formatted as one. */
+export function isDayNumber(text: string): boolean {
+  return /^[34]\d{4}(\.\d+)?$/.test(text);
 }

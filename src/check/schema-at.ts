@@ -10,6 +10,7 @@ export interface Schema {
   $ref?: string;
   type?: string;
   pattern?: string;
+  format?: string;
   description?: string;
   examples?: unknown[];
   properties?: Record<string, Schema>;

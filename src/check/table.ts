@@ -8,7 +8,7 @@ import { reportDuplicateColumn } from './rules/duplicate-column.ts';
 import { reportMissingColumn } from './rules/missing-column.ts';
 import { reportNoHeadings } from './rules/no-headings.ts';
 import { reportNoRows } from './rules/no-rows.ts';
-import { reportRaggedRow } from './rules/ragged-row.ts';
+import { raggedRows } from './rules/ragged-row.ts';
 import { reportUnknownColumn } from './rules/unknown-column.ts';
 import { reportUnpairedQuote } from './rules/unpaired-quote.ts';
 import { actualDelimiter, reportSeparatorLine, reportWrongDelimiter } from './rules/wrong-delimiter.ts';
@@ -71,6 +71,7 @@ export function readTable(
   let headings: readonly string[] = [];
   let rows = 0;
   let isRaggedAnywhere = false;
+  const ragged = raggedRows(report, file, () => headings);
   const faults = csv.read((row, isBroken) => {
     if (isBroken) {
       // Its cells are not those that were meant; without headings the rows after it mean nothing either.
@@ -93,12 +94,11 @@ export function readTable(
     const isRagged = row.cells.length !== width;
     if (isBlank(row.cells)) return;
     rows += 1;
-    if (isRagged) {
-      isRaggedAnywhere = true;
-      reportRaggedRow(report, file, row.line, row.cells, headings);
-    }
+    if (isRagged) isRaggedAnywhere = true;
+    ragged.take(row, isRagged);
     onRow?.(row, isRagged);
   });
+  ragged.end(table !== null);
   for (const fault of faults) reportUnpairedQuote(report, file, fault);
   if (table !== null && rows === 0 && faults.length === 0 && form.needRows) reportNoRows(report, file);
   return { table, faulty: faults.length > 0 || isRaggedAnywhere || rows === 0 };

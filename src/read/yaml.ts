@@ -50,6 +50,8 @@ export function readYaml(source: string): Yaml {
       prettyErrors: false,
       // A %YAML 1.1 directive would turn yes into true and dates into points in time.
       schema: 'core',
+      // !!binary and the like make of a text what no key is.
+      resolveKnownTags: false,
       stringKeys: true,
       logLevel: 'error',
     });

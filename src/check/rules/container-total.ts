@@ -1,4 +1,5 @@
-import type { Facts } from '../facts.ts';
+import type { Position } from '../../model/trial.ts';
+import type { Facts, Harvest } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { toGrams } from '../to-grams.ts';
 import {
@@ -10,6 +11,7 @@ import {
   swappedDigits,
   weighedVariable,
 } from '../totals.ts';
+import { lookForRows } from './missing-row.ts';
 
 const rule: Rule = {
   rule: 'container-total',
@@ -27,10 +29,12 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
   const variable = weighedVariable(metadata.draft.variables);
   if (variable === null || harvest === null || layout === null || !harvest.complete) return;
   if (!(metadata.draft.containers ?? []).some((one) => one.weighed_total !== undefined)) return;
+  if (metadata.lost.has('variables.resolution')) return;
+  const uncounted = withoutEveryPlantOnce(harvest, layout.positions, metadata.draft.dates?.cuts?.length ?? 1);
   const byContainer = Map.groupBy(harvest.records, ({ container }) => container);
   for (const [index, { id, weighed_total: total }] of (metadata.draft.containers ?? []).entries()) {
     const records = byContainer.get(id);
-    if (total === undefined || records === undefined || harvest.unsure.has(id)) continue;
+    if (total === undefined || records === undefined || harvest.unsure.has(id) || uncounted.has(id)) continue;
     const parts = partsOf(records, variable.id);
     if (parts === null) continue;
     const weighed = toGrams(total.value, total.unit);
@@ -48,4 +52,20 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
       where: id,
     });
   }
+}
+
+/** The containers of which a plant has no row, or two, at a cut: that is reported, and their sum would say it once more. */
+function withoutEveryPlantOnce(harvest: Harvest, positions: readonly Position[], cuts: number): Set<string> {
+  const uncounted = new Set<string>();
+  for (let cut = 1; cut <= cuts; cut += 1) {
+    for (const index of lookForRows(harvest, positions, cut).lacking.keys())
+      uncounted.add(positions[index]!.container);
+  }
+  const seen = new Set<string>();
+  for (const [index, { container, cut, plant }] of harvest.records.entries()) {
+    const one = `${String(harvest.positionOf[index]!)} ${String(cut)} ${String(plant)}`;
+    if (seen.has(one)) uncounted.add(container);
+    seen.add(one);
+  }
+  return uncounted;
 }

@@ -24,7 +24,9 @@ const aroundTheTrial = 31;
 
 function spanOf({ draft }: Facts['metadata']): [first: string | undefined, last: string | undefined] {
   const { sown, germinated, transplanted, cuts = [] } = draft.dates ?? {};
-  return [sown ?? germinated ?? transplanted, cuts.at(-1)];
+  const [first, last] = [sown ?? germinated ?? transplanted, cuts.at(-1)];
+  // Dates out of their order are reported as such; no row can be held against them.
+  return first !== undefined && last !== undefined && first > last ? [undefined, undefined] : [first, last];
 }
 
 /** True for a day more than `before` days before the trial or `after` days after its last cut. */

@@ -4,6 +4,7 @@ import { atStrength, strengthOf } from '../../compute/nutrients/strength-of.ts';
 import { agreesWith } from '../../compute/nutrients/warnings.ts';
 import type { Facts } from '../facts.ts';
 import { readingPlace } from '../places.ts';
+import { isRecipeWhole } from '../recipe-warnings.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
@@ -20,7 +21,7 @@ export default rule;
 
 function check({ metadata, readings }: Facts, report: Report): void {
   const { nutrients, factors = [], containers = [] } = metadata.draft;
-  if (nutrients?.salts === undefined || readings === null) return;
+  if (nutrients?.salts === undefined || readings === null || !isRecipeWhole(metadata)) return;
   const seen = new Set<string>();
   for (const [index, { container, ec }] of readings.rows.entries()) {
     if (ec === null || ec === 0 || seen.has(container)) continue;

@@ -47,7 +47,7 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
 const advice = 'write the weight, or the status that says what became of it';
 
 /** The containers that have rows at a cut, and for each position that lacks rows what it lacks. */
-function lookForRows(
+export function lookForRows(
   harvest: Harvest,
   positions: readonly Position[],
   cut: number,

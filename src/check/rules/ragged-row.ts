@@ -11,28 +11,67 @@ const rule: Rule = {
 };
 export default rule;
 
-export function reportRaggedRow(
+/** A row with another number of cells than there are headings. */
+interface Ragged {
+  line: number;
+  cells: readonly string[];
+}
+
+/**
+ * Reports rows with another number of cells than there are headings: each on its own, or (where all rows are alike in
+ * it, so that it is the headings that slipped) once, and not at all where the headings were found unsound already.
+ */
+export function raggedRows(
   report: Report,
   file: string,
-  line: number,
-  row: readonly string[],
+  headings: () => readonly string[],
+): { take: (row: Ragged, isRagged: boolean) => void; end: (areHeadingsSound: boolean) => void } {
+  // Held back while every row so far has the same number of cells too many or too few; null once one differs.
+  let alike: Ragged[] | null = [];
+  return {
+    take: ({ line, cells }, isRagged) => {
+      if (alike !== null && isRagged && (alike[0]?.cells.length ?? cells.length) === cells.length) {
+        alike.push({ line, cells: [...cells] });
+        return;
+      }
+      for (const row of alike ?? []) reportRow(report, file, row, headings());
+      alike = null;
+      if (isRagged) reportRow(report, file, { line, cells }, headings());
+    },
+    end: (areHeadingsSound) => {
+      const [first, ...others] = alike ?? [];
+      if (first === undefined || (others.length > 0 && !areHeadingsSound)) return;
+      reportRow(report, file, first, headings(), others.length);
+    },
+  };
+}
+
+/** @param others how many rows have the same fault */
+function reportRow(
+  report: Report,
+  file: string,
+  { line, cells }: Ragged,
   headings: readonly string[],
+  others = 0,
 ): void {
-  const cells = row.length;
-  const split = splitNumber(row, headings);
+  const found = `${String(cells.length)} cell${cells.length === 1 ? '' : 's'}`;
+  const split = splitNumber(cells, headings);
+  const isMore = cells.length > headings.length;
   const advice =
     split !== null
       ? `a decimal comma splits "${split}" in two: write ${split.replace(',', '.')}`
-      : cells > headings.length
-        ? 'look for a separator too many, or put a text that holds one in double quotes'
-        : 'look for a separator too few';
-  const found = `${String(cells)} cell${cells === 1 ? '' : 's'}`;
+      : others > 0
+        ? `look for a heading too ${isMore ? 'few' : 'many'}`
+        : isMore
+          ? 'look for a separator too many, or put a text that holds one in double quotes'
+          : 'look for a separator too few';
+  const what = others > 0 ? `this row and all others (${String(others)}) have` : 'the row has';
   report(rule, {
     file,
     place: { line, column: 1 },
     found,
     expected: `${String(headings.length)} cells`,
-    message: `the row has ${found}, but there ${headings.length === 1 ? 'is 1 heading' : `are ${String(headings.length)} headings`}; ${advice}`,
+    message: `${what} ${found}, but there ${headings.length === 1 ? 'is 1 heading' : `are ${String(headings.length)} headings`}; ${advice}`,
   });
 }
 

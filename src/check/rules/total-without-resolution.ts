@@ -16,6 +16,8 @@ export default rule;
 function check({ metadata }: Facts, report: Report): void {
   const [primary] = metadata.draft.variables ?? [];
   if (primary === undefined || primary.resolution !== undefined) return;
+  // One that was refused is there, and to be mended.
+  if (metadata.lost.has('variables.resolution')) return;
   const index = (metadata.draft.containers ?? []).findIndex((one) => one.weighed_total !== undefined);
   const container = metadata.draft.containers?.[index];
   if (container === undefined) return;

@@ -26,8 +26,9 @@ export function explainUnknownKey(refusal: Refusal): Finding {
   const best = nearest(key, known);
   const home = best === null ? homeOfKey(refusal.schema, key) : null;
   const of = refusal.path.length === 0 ? refusal.file : pathInWords(refusal.path);
-  const advice =
-    best !== null
+  const advice = isRestOfNumber(refusal, key)
+    ? 'a comma within braces ends the value before it: write a number with a decimal point'
+    : best !== null
       ? `did you mean "${best}"?`
       : home !== null
         ? `it belongs at ${home}`
@@ -39,4 +40,14 @@ export function explainUnknownKey(refusal: Refusal): Finding {
     expected: best ?? home,
     message: `${showText(key)} is not a key of ${of}; ${advice}`,
   };
+}
+
+/** True for digits without a value beside a number: what a decimal comma makes of `{length: 1,20}`. */
+function isRestOfNumber({ error }: Refusal, key: string): boolean {
+  if (!/^\d+$/.test(key) || typeof error.data !== 'object' || error.data === null) return false;
+  const entries = Object.entries(error.data);
+  return (
+    entries.some(([other, value]) => other === key && value === null) &&
+    entries.some(([, value]) => typeof value === 'number')
+  );
 }

@@ -1,3 +1,4 @@
+import { isDayNumber } from '../date.ts';
 import { explainNumber } from '../explain-number.ts';
 import { flowYaml } from '../flow-yaml.ts';
 import { pathInWords, type Refusal } from '../refusal.ts';
@@ -30,7 +31,8 @@ export function explainWrongType(refusal: Refusal): Finding {
   const name = refusal.path.length === 0 ? 'the file' : pathInWords(refusal.path);
   const schema = schemaAt(refusal.schema, refusal.path);
   const example = schema?.examples?.[0];
-  const expected = kinds[type] ?? type;
+  const isDay = schema?.format === 'date';
+  const expected = isDay ? 'a date' : (kinds[type] ?? type);
   const such = example === undefined ? '' : `, such as ${flowYaml(example)}`;
   const isEmpty = data === null || data === undefined;
   const is = isEmpty ? 'is empty' : `is ${showValue(data)}`;
@@ -39,12 +41,15 @@ export function explainWrongType(refusal: Refusal): Finding {
     place: isEmpty ? refusal.yaml.keyPlace(refusal.path) : refusal.yaml.place(refusal.path),
     found: isEmpty ? null : showValue(data),
     expected,
-    message: `${name} ${is}, but must be ${expected}${advice(type, data, schema?.pattern) ?? such}`,
+    message: `${name} ${is}, but must be ${expected}${advice(type, data, schema) ?? such}`,
   };
 }
 
 /** What to write instead, where that can be told from what was found. */
-function advice(type: string, data: unknown, pattern: string | undefined): string | null {
+function advice(type: string, data: unknown, schema: ReturnType<typeof schemaAt>): string | null {
+  const pattern = schema?.pattern;
+  if (schema?.format === 'date' && typeof data === 'number')
+    return isDayNumber(String(data)) ? "; this is a spreadsheet's day number: write year-month-day" : null;
   // In quotes it would still not have the form that is needed, such as version: 1.0.
   if (pattern !== undefined && !new RegExp(pattern, 'u').test(String(data))) return null;
   if (type === 'string' && (typeof data === 'number' || typeof data === 'boolean')) {

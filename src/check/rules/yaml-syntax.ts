@@ -34,6 +34,8 @@ const words: readonly [RegExp, string][] = [
   [/plain value cannot start with/i, 'a value that begins with a special character must stand in quotes'],
   [/with stringkeys, all keys must be strings/i, 'keys must be plain words'],
   [/unexpected scalar at node end/i, 'text follows a value that has ended; put the whole value in quotes'],
+  [/alias node must not/i, 'a value that begins with & or * must stand in quotes'],
+  [/missing directives-end/i, 'a line that begins with % must stand in quotes'],
   [/nested too deep|call stack/i, 'it is nested too deep to read'],
 ];
 
