@@ -8,6 +8,7 @@ import { checkFactSheets } from '../check/fact-sheets.ts';
 import { type CheckContext, checkTrial } from '../check/check-trial.ts';
 import { compareProblems } from '../check/print-problem.ts';
 import { reportTrialsNotAFolder } from '../check/rules/trials-not-a-folder.ts';
+import { reportUnreadFiles } from '../check/rules/unread-file.ts';
 import { siteFolder } from '../check/site-folder.ts';
 import { siteFindings } from '../compute/site-findings.ts';
 import type { FactSheet } from '../model/fact-sheet.ts';
@@ -16,6 +17,7 @@ import { languageOf } from '../model/language.ts';
 import type { Cultivar, Library, SiteSettings } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
 import type { Trial } from '../model/trial.ts';
+import type { Unread } from '../read/folder-files.ts';
 import { readGathered } from '../read/gathered.ts';
 import {
   isTrialsNoFolder,
@@ -23,6 +25,7 @@ import {
   readContentFiles,
   readSheetsFolder,
   readTrialFolder,
+  unreadOfContent,
 } from '../read/folder.ts';
 import { checkSheets } from '../sheets/check-sheets.ts';
 import { type Crew, noCrew, shareOut } from './crew/crew.ts';
@@ -65,9 +68,16 @@ export async function loadContent(
 ): Promise<CheckedContent> {
   const content = resolve(folder);
   const shared = await readContentFiles(content);
-  const site = checkSite(shared.site);
-  const cultivars = checkCultivars(shared.cultivars);
-  const problems: Problem[] = [...site.problems, ...cultivars.problems, ...(await problemOfTrials(content))];
+  const unread = await unreadOfContent(content);
+  const isUnread = (file: string): boolean => unread.some(({ path }) => path === file);
+  // A file that is there and cannot be read is reported as such, and not called missing or empty.
+  const site = isUnread('site.yaml') ? notRead : checkSite(shared.site);
+  const cultivars = isUnread('cultivars.yaml') ? notRead : checkCultivars(shared.cultivars);
+  const problems: Problem[] = [
+    ...site.problems,
+    ...cultivars.problems,
+    ...(await problemsOfPlaces(content, unread)),
+  ];
   const trials: Trial[] = [];
   const ids = await listTrials(content);
   // A faulty cultivars.yaml is reported once, not once more for every cultivar.
@@ -103,9 +113,12 @@ export async function loadContent(
   return withSheets(checked, ids);
 }
 
-/** A file where the folder of the trials must be. */
-async function problemOfTrials(content: string): Promise<Problem[]> {
+const notRead = { value: null, problems: [] };
+
+/** A file where the folder of the trials must be, and what else cannot be read where it stands. */
+async function problemsOfPlaces(content: string, unread: readonly Unread[]): Promise<Problem[]> {
   const { report, problems } = collector('');
+  reportUnreadFiles({ unread }, report);
   if (await isTrialsNoFolder(content)) reportTrialsNotAFolder(report);
   return problems;
 }

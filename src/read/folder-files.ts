@@ -1,9 +1,11 @@
-/** Why a file was not read. All but the first four befall only what comes out of a zip archive. */
+/** Why a file was not read. All but the first six befall only what comes out of a zip archive. */
 export type UnreadReason =
   | 'a link that leaves the folder'
   | 'not a regular file'
   | 'not readable'
   | 'too large'
+  | 'not a folder'
+  | 'not in the folder of a trial'
   | 'a link'
   | 'outside the archive'
   | 'in the archive twice'

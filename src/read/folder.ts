@@ -1,5 +1,5 @@
 /** The only file of this room that touches the disk. */
-import { lstat, readdir, readFile, realpath, stat } from 'node:fs/promises';
+import { access, constants, lstat, readdir, readFile, realpath, stat } from 'node:fs/promises';
 import { join, sep } from 'node:path';
 import { largestFile, type Unread } from './folder-files.ts';
 
@@ -39,6 +39,41 @@ export async function readContentFiles(
     readFile(join(contentFolder, name)).catch(() => null);
   const [site, cultivars] = await Promise.all([read('site.yaml'), read('cultivars.yaml')]);
   return { site, cultivars };
+}
+
+/** The files that make a folder a trial's. */
+const ofTrial = /^(trial\.ya?ml|layout\.csv|harvest\.csv|readings\.csv|factsheet\.mdx)$/i;
+
+/** What stands in a content folder where its files and folders must be and cannot be read as such, sorted by path. */
+export async function unreadOfContent(contentFolder: string): Promise<Unread[]> {
+  const unread: Unread[] = [];
+  for (const path of ['cultivars.yaml', 'fact-sheets', 'site.yaml']) {
+    const wanted = path === 'fact-sheets' ? 'folder' : 'file';
+    const reason = await whyUnread(join(contentFolder, path), wanted);
+    if (reason !== null) unread.push({ path, reason });
+  }
+  const trials = join(contentFolder, 'trials');
+  for (const entry of await readdir(trials, { withFileTypes: true }).catch(() => [])) {
+    const path = `trials/${entry.name}`;
+    if (entry.isFile() && ofTrial.test(entry.name))
+      unread.push({ path, reason: 'not in the folder of a trial' });
+    else if (entry.isSymbolicLink() && (await stat(join(trials, entry.name)).catch(() => null)) === null)
+      unread.push({ path, reason: 'not readable' });
+  }
+  return unread.sort((a, b) => (a.path < b.path ? -1 : 1));
+}
+
+/** Null also where nothing is there. */
+async function whyUnread(path: string, wanted: 'file' | 'folder'): Promise<Unread['reason'] | null> {
+  if ((await lstat(path).catch(() => null)) === null) return null;
+  const found = await stat(path).catch(() => null);
+  if (found === null) return 'not readable';
+  if (wanted === 'folder') return found.isDirectory() ? null : 'not a folder';
+  if (!found.isFile()) return 'not a regular file';
+  return access(path, constants.R_OK).then(
+    () => null,
+    () => 'not readable' as const,
+  );
 }
 
 /** The files of `fact-sheets/`, those across trials; none where there is no such folder. */

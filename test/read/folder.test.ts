@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { checkTrial } from '../../src/check/check-trial.ts';
 import { printProblem } from '../../src/check/print-problem.ts';
-import { listTrials, readContentFiles, readTrialFolder } from '../../src/read/folder.ts';
+import { loadContent } from '../../src/commands/load-content.ts';
+import { listTrials, readContentFiles, readTrialFolder, unreadOfContent } from '../../src/read/folder.ts';
 
 let content = '';
 
@@ -66,5 +67,35 @@ describe('readTrialFolder', () => {
       'trials/b-trial/photos/gone.jpg  error  unread-file  "photos/gone.jpg" is not readable; mend or remove it',
       'trials/b-trial/photos/three.jpg  error  unread-file  "photos/three.jpg" is a link that leaves the folder; copy the file into the folder',
     ]);
+  });
+});
+
+describe('unreadOfContent', () => {
+  it('lists what cannot be read as what it should be, and a file or link astray among the trials', async () => {
+    expect(await unreadOfContent(content)).toEqual([]);
+    const wrong = mkdtempSync(join(tmpdir(), 'wrong-'));
+    mkdirSync(join(wrong, 'cultivars.yaml'));
+    symlinkSync('site.yaml', join(wrong, 'site.yaml'));
+    writeFileSync(join(wrong, 'fact-sheets'), 'x');
+    mkdirSync(join(wrong, 'trials', 'sound'), { recursive: true });
+    writeFileSync(join(wrong, 'trials', 'trial.yaml'), 'x');
+    writeFileSync(join(wrong, 'trials', 'notes.txt'), 'x');
+    symlinkSync('nowhere', join(wrong, 'trials', 'moved'));
+    expect(await unreadOfContent(wrong)).toEqual([
+      { path: 'cultivars.yaml', reason: 'not a regular file' },
+      { path: 'fact-sheets', reason: 'not a folder' },
+      { path: 'site.yaml', reason: 'not readable' },
+      { path: 'trials/moved', reason: 'not readable' },
+      { path: 'trials/trial.yaml', reason: 'not in the folder of a trial' },
+    ]);
+    const { problems } = await loadContent(wrong);
+    expect(problems.filter(({ rule }) => rule !== 'not-a-trial').map(printProblem)).toEqual([
+      'cultivars.yaml  error  unread-file  "cultivars.yaml" is not a regular file; mend or remove it',
+      'fact-sheets  error  unread-file  "fact-sheets" is not a folder; make it one, or remove it',
+      'site.yaml  error  unread-file  "site.yaml" is not readable; mend or remove it',
+      'trials/moved  error  unread-file  "trials/moved" is not readable; mend or remove it',
+      'trials/trial.yaml  error  unread-file  "trials/trial.yaml" is not in the folder of a trial; make a folder for the trial beside it, and move the file there',
+    ]);
+    rmSync(wrong, { recursive: true });
   });
 });

@@ -1,4 +1,4 @@
-import type { FolderFiles, UnreadReason } from '../../read/folder-files.ts';
+import type { FolderFiles, Unread, UnreadReason } from '../../read/folder-files.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -24,7 +24,7 @@ function check({ files }: Facts, report: Report): void {
   reportUnreadFiles(files, report);
 }
 
-export function reportUnreadFiles(files: FolderFiles, report: Report): void {
+export function reportUnreadFiles(files: { readonly unread?: readonly Unread[] }, report: Report): void {
   for (const { path, reason } of files.unread ?? []) {
     report(rule, { file: path, message: `${showText(path)} is ${reason}; ${advice[reason]}` });
   }
@@ -36,6 +36,8 @@ const advice: Readonly<Record<UnreadReason, string>> = {
   'a link that leaves the folder': 'copy the file into the folder',
   'not a regular file': 'mend or remove it',
   'not readable': 'mend or remove it',
+  'not a folder': 'make it one, or remove it',
+  'not in the folder of a trial': 'make a folder for the trial beside it, and move the file there',
   'too large': 'keep files under 100 MB',
   'a link': 'put the file itself into the archive',
   'outside the archive': again,
