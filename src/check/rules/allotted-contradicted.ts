@@ -73,7 +73,7 @@ function coarserThan(declared: Allotment, allotted: Allotment): string {
       'design.allotted is {declared}, but every container has one treatment, so the containers were allotted; write allotted: container',
       { declared },
     );
-  // No unit is finer than a position, so that none is coarser with positions allotted.
+  // Positions are the finest units there are, so they are never the coarser ones.
   return say(
     'design.allotted is {declared}, but every plot has one treatment, so the plots were allotted; write allotted: plot',
     { declared },

@@ -36,26 +36,18 @@ function check({ metadata, today }: Facts, report: Report): void {
   }
 }
 
+/** One of the two ends is known, or nothing could be held against them. */
 function messageOf(what: string, date: string, first: string | undefined, last: string | undefined): string {
-  if (last === undefined)
+  const values = { what, date, first: first ?? '', last: last ?? '' };
+  if (first === undefined)
     return say(
-      'the date of {what} is {date}, but the trial ran from {first} to now; is the year right?',
-      // One of the two is given, or nothing could be held against them.
-      { what, date, first: first ?? '' },
+      'the date of {what} is {date}, but the trial ran from its beginning to {last}; is the year right?',
+      values,
     );
-  return first === undefined
-    ? say(
-        'the date of {what} is {date}, but the trial ran from its beginning to {last}; is the year right?',
-        {
-          what,
-          date,
-          last,
-        },
-      )
-    : say('the date of {what} is {date}, but the trial ran from {first} to {last}; is the year right?', {
-        what,
-        date,
-        first,
-        last,
-      });
+  return last === undefined
+    ? say('the date of {what} is {date}, but the trial ran from {first} to now; is the year right?', values)
+    : say(
+        'the date of {what} is {date}, but the trial ran from {first} to {last}; is the year right?',
+        values,
+      );
 }
