@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { Variable } from '../model/trial.ts';
 import { isWeight } from '../model/units.ts';
 import type { Metadata } from './facts.ts';
@@ -59,18 +60,18 @@ export function valueColumn(metadata: Metadata, variable: Variable, mark: Decima
 function scaleOf({ kind, scale, marks }: Variable): ValueColumn['scale'] {
   if (kind !== 'scored') return null;
   if (scale === 'yes or no')
-    return { has: (value) => value === 0 || value === 1, words: '1 for yes or 0 for no' };
+    return { has: (value) => value === 0 || value === 1, words: say('1 for yes or 0 for no') };
   if (scale === 'BBCH') {
     return {
       has: (value) => Number.isInteger(value) && value >= 0 && value <= 99,
-      words: 'a BBCH code from 0 to 99',
+      words: say('a BBCH code from 0 to 99'),
     };
   }
   if (marks === undefined) return null;
   const known = Object.keys(marks)
     .map(Number)
     .sort((a, b) => a - b);
-  return { has: (value) => known.includes(value), words: `one of ${known.join(', ')}` };
+  return { has: (value) => known.includes(value), words: say('one of {marks}', { marks: known.join(', ') }) };
 }
 
 function weightColumn(name: string, unit: string, mark: DecimalMark): ValueColumn {
