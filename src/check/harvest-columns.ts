@@ -1,5 +1,5 @@
-import { say } from '../model/say.ts';
 import type { Variable } from '../model/trial.ts';
+import { say } from '../model/say.ts';
 import { isWeight } from '../model/units.ts';
 import type { Metadata } from './facts.ts';
 import { parseDecimal, parseSigned, type DecimalMark } from './number.ts';
@@ -71,7 +71,8 @@ function scaleOf({ kind, scale, marks }: Variable): ValueColumn['scale'] {
   const known = Object.keys(marks)
     .map(Number)
     .sort((a, b) => a - b);
-  return { has: (value) => known.includes(value), words: say('one of {marks}', { marks: known.join(', ') }) };
+  const words = say('one of {marks}', { marks: known.join(', ') });
+  return { has: (value) => known.includes(value), words };
 }
 
 function weightColumn(name: string, unit: string, mark: DecimalMark): ValueColumn {
