@@ -26,12 +26,12 @@ function check(facts: Facts, report: Report): void {
   const weighings = weighingsOf(facts);
   if (weighings === null) return;
   const { harvest, variable, fellows } = weighings;
-  for (const { name, members, usual } of fellows) {
+  for (const { name, inWords, members, usual } of fellows) {
     // Single weights far from the rest are asked after one by one (unit-mixed-up).
     const { near, mean, cv } = spreadOf(members, usual);
     if (near.length < fewest) continue;
     if (cv >= smallest && cv <= largest) continue;
-    const values = { count: near.length, name, cv: cv.toFixed(1), mean: inGrams(mean) };
+    const values = { count: near.length, name: inWords(), cv: cv.toFixed(1), mean: inGrams(mean) };
     const message =
       cv < smallest
         ? say(
