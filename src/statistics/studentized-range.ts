@@ -1,4 +1,5 @@
 import { averageOverChi } from './average-over-chi.ts';
+import { keepingAnswers } from './keeping-answers.ts';
 import { logRangeUpperTail } from './range-of-normals.ts';
 import { quantileOfTail } from './distributions/quantile-of-tail.ts';
 
@@ -42,8 +43,10 @@ export function studentizedRangeUpperTail(q: number, groups: number, df: number)
  *
  * @example studentizedRangeUpperQuantile(0.05, 3, 27) // 3.506426123354154
  */
-export function studentizedRangeUpperQuantile(p: number, groups: number, df: number): number {
-  requireDomain('studentizedRangeUpperQuantile', groups, df);
-  const upper = (q: number) => studentizedRangeUpperTail(q, groups, df);
-  return quantileOfTail(p, upper, (q) => 1 - upper(q), 3);
-}
+export const studentizedRangeUpperQuantile = keepingAnswers(
+  (p: number, groups: number, df: number): number => {
+    requireDomain('studentizedRangeUpperQuantile', groups, df);
+    const upper = (q: number) => studentizedRangeUpperTail(q, groups, df);
+    return quantileOfTail(p, upper, (q) => 1 - upper(q), 3);
+  },
+);

@@ -1,6 +1,7 @@
 import betaln from '@stdlib/math-base-special-betaln';
 import { betaLowerTail } from './beta.ts';
 import { normalUpperQuantile, normalUpperTail } from './normal.ts';
+import { keepingAnswers } from '../keeping-answers.ts';
 import { quantileOfTail } from './quantile-of-tail.ts';
 
 /**
@@ -35,7 +36,7 @@ export function tTwoSided(t: number, df: number): number {
  *
  * @example tUpperQuantile(0.025, 15) // 2.131449545559323
  */
-export function tUpperQuantile(p: number, df: number): number {
+export const tUpperQuantile = keepingAnswers((p: number, df: number): number => {
   if (!(df > 0)) throw new RangeError(`tUpperQuantile requires positive degrees of freedom, not ${df}`);
   if (!(p >= 0 && p <= 1)) throw new RangeError(`tUpperQuantile requires a chance from 0 to 1, not ${p}`);
   if (df === Infinity) return normalUpperQuantile(p);
@@ -46,4 +47,4 @@ export function tUpperQuantile(p: number, df: number): number {
     return betaLowerTail(ratio / (1 + ratio), 0.5, df / 2, 1 / (1 + ratio));
   };
   return quantileOfTail(2 * p, (t) => tTwoSided(t, df), inside, Math.max(normalUpperQuantile(p), 1e-3));
-}
+});
