@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { knownSalt, knownSalts } from '../../compute/nutrients/known-salts.ts';
 import { parseFormula } from '../../compute/nutrients/parse-formula.ts';
 import type { Facts } from '../facts.ts';
@@ -25,13 +26,23 @@ function check({ metadata }: Facts, report: Report): void {
     const read = parseFormula(formula);
     if (!('problem' in read)) continue;
     const best = nearest(formula, formulas) ?? knownSalt(name)?.formulas[0] ?? null;
-    const advice = best === null ? 'write it such as MgSO4.7H2O or Ca(NO3)2.4H2O' : `did you mean "${best}"?`;
+    const values = { formula: showText(formula), problem: escapeUnseen(read.problem) };
+    const message =
+      best === null
+        ? say(
+            '{formula} is no chemical formula: it {problem}; write it such as MgSO4.7H2O or Ca(NO3)2.4H2O',
+            values,
+          )
+        : say('{formula} is no chemical formula: it {problem}; did you mean "{near}"?', {
+            ...values,
+            near: best,
+          });
     report(rule, {
       file: 'trial.yaml',
       place: metadata.place(['nutrients', 'salts', index, 'formula']),
       found: formula,
       expected: best,
-      message: `${showText(formula)} is no chemical formula: it ${escapeUnseen(read.problem)}; ${advice}`,
+      message,
     });
   }
 }

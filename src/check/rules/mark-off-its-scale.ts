@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -21,7 +22,11 @@ export function reportMarkOffItsScale(
   cell: { name: string; text: string; marks: string; where: string },
 ): void {
   const { name, text, marks, where } = cell;
-  const message = `${table.heading(name)} is ${showText(text)}, which is none of its marks; write ${marks}`;
+  const message = say('{column} is {found}, which is none of its marks; write {marks}', {
+    column: table.heading(name),
+    found: showText(text),
+    marks,
+  });
   const place = table.place(row, name);
   report(rule, { file: table.file, place, found: text, expected: marks, message, where });
 }

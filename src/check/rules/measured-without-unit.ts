@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 
@@ -15,7 +16,9 @@ export default rule;
 function check({ metadata }: Facts, report: Report): void {
   for (const [index, { id, kind, unit }] of (metadata.draft.variables ?? []).entries()) {
     if (kind !== 'measured' || unit !== undefined) continue;
-    const message = `${id} is measured and has no unit; write one, such as unit: g`;
+    const message = say('{variable} is measured and has no unit; write one, such as unit: g', {
+      variable: id,
+    });
     const place = metadata.place(['variables', index]);
     report(rule, { file: 'trial.yaml', place, expected: 'unit: g', message });
   }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { distance } from 'fastest-levenshtein';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -25,11 +26,11 @@ export function meantFile(name: string): string | null {
     .replace(/\.yml$/, '.yaml')
     .replace(/[\s_-]*(\(\d+\)|\d+|copy|final|new)(?=\.[a-z]+$)/, '');
   const [, stem = '', ending = ''] = /^(.*)\.([a-z]+)$/.exec(plain) ?? [];
-  const isSpreadsheet = ['xlsx', 'xls', 'ods', 'tsv', 'numbers'].includes(ending);
+  const isTable = ['xlsx', 'xls', 'ods', 'tsv', 'numbers'].includes(ending);
   const found = known.find((one) => {
     const [knownStem = '', knownEnding = ''] = one.split('.');
-    const isEnding = ending === knownEnding || (isSpreadsheet && knownEnding === 'csv');
-    return isEnding && distance(stem, knownStem) <= (isSpreadsheet ? 0 : 2);
+    const isEnding = ending === knownEnding || (isTable && knownEnding === 'csv');
+    return isEnding && distance(stem, knownStem) <= (isTable ? 0 : 2);
   });
   return found ?? null;
 }
@@ -41,19 +42,15 @@ function check({ files, metadata }: Facts, report: Report): void {
     if (best === null || files.has(best)) continue;
     // A finished trial without its harvest is told of the name where the file is missed.
     if (best === 'harvest.csv' && metadata.draft.status === 'finished') continue;
-    report(rule, {
-      file: path,
-      found: path,
-      expected: best,
-      message: `${showText(path)} looks like ${best}; ${renameTo('it', path, best)}`,
-    });
+    const values = { path: showText(path), meant: best };
+    const message = isSpreadsheet(path)
+      ? say('{path} looks like {meant}; save it from the spreadsheet as CSV, named {meant}', values)
+      : say('{path} looks like {meant}; rename it to {meant}', values);
+    report(rule, { file: path, found: path, expected: best, message });
   }
 }
 
-/** What to do with a file, said of its name or of `it`, so that it is read. */
-export function renameTo(said: string, path: string, meant: string): string {
-  const isSpreadsheet = /\.(xlsx?|ods|numbers)$/i.test(path);
-  return isSpreadsheet
-    ? `save ${said} from the spreadsheet as CSV, named ${meant}`
-    : `rename ${said} to ${meant}`;
+/** True for a name that a spreadsheet program gives, of which another name alone makes no CSV. */
+export function isSpreadsheet(path: string): boolean {
+  return /\.(xlsx?|ods|numbers)$/i.test(path);
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
 
@@ -23,7 +24,10 @@ export function reportMissingColumn(
     file,
     place: { line: 1, column: 1 },
     expected: heading,
-    message: `the column ${showText(heading)} is missing; the headings are ${list}`,
+    message: say('the column {column} is missing; the headings are {headings}', {
+      column: showText(heading),
+      headings: list,
+    }),
     hint,
   });
 }

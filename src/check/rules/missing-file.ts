@@ -1,6 +1,7 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
-import { meantFile, renameTo } from './misnamed-file.ts';
+import { isSpreadsheet, meantFile } from './misnamed-file.ts';
 import { isUnread } from './unread-file.ts';
 import { showText } from '../show-value.ts';
 
@@ -16,14 +17,20 @@ const rule: Rule = {
 export default rule;
 
 export function reportMissingFile(report: Report, file: string, why: string): void {
-  report(rule, { file, expected: file, message: `there is no ${file}; ${why}` });
+  report(rule, { file, expected: file, message: say('there is no {file}; {why}', { file, why }) });
 }
 
 function check({ files, metadata }: Facts, report: Report): void {
   if (metadata.draft.status !== 'finished' || files.has('harvest.csv')) return;
   if (isUnread(files, 'harvest.csv')) return;
   const meant = [...files.keys()].find((path) => !path.includes('/') && meantFile(path) === 'harvest.csv');
-  const advice =
-    meant === undefined ? 'a finished trial needs one' : renameTo(showText(meant), meant, 'harvest.csv');
-  reportMissingFile(report, 'harvest.csv', advice);
+  reportMissingFile(report, 'harvest.csv', adviceOf(meant));
+}
+
+function adviceOf(meant: string | undefined): string {
+  if (meant === undefined) return say('a finished trial needs one');
+  const values = { path: showText(meant), meant: 'harvest.csv' };
+  return isSpreadsheet(meant)
+    ? say('save {path} from the spreadsheet as CSV, named {meant}', values)
+    : say('rename {path} to {meant}', values);
 }

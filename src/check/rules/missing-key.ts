@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { flowYaml } from '../flow-yaml.ts';
 import { pathInWords, type Refusal } from '../refusal.ts';
 import type { Finding, Rule } from '../rule.ts';
@@ -18,12 +19,30 @@ export function explainMissingKey(refusal: Refusal): Finding {
   const example = schemaAt(refusal.schema, [...refusal.path, key])?.examples?.[0];
   const line = `${key}: ${flowYaml(example)}`;
   const isRoot = refusal.path.length === 0;
-  const of = isRoot ? '' : ` of ${pathInWords(refusal.path)}`;
-  const finished = refusal.error.schemaPath.includes('/then/') ? ' (a finished trial needs it)' : '';
+  const values = { key, path: pathInWords(refusal.path), example: line };
   return {
     file: refusal.file,
     place: isRoot ? null : refusal.yaml.keyPlace(refusal.path),
     expected: line,
-    message: `the key "${key}"${of} is missing${finished}; add it, such as ${line}`,
+    message: refusal.error.schemaPath.includes('/then/')
+      ? missingWhenFinished(isRoot, values)
+      : missing(isRoot, values),
   };
+}
+
+type Values = Readonly<Record<'key' | 'path' | 'example', string>>;
+
+function missing(isRoot: boolean, values: Values): string {
+  return isRoot
+    ? say('the key "{key}" is missing; add it, such as {example}', values)
+    : say('the key "{key}" of {path} is missing; add it, such as {example}', values);
+}
+
+function missingWhenFinished(isRoot: boolean, values: Values): string {
+  return isRoot
+    ? say('the key "{key}" is missing (a finished trial needs it); add it, such as {example}', values)
+    : say(
+        'the key "{key}" of {path} is missing (a finished trial needs it); add it, such as {example}',
+        values,
+      );
 }

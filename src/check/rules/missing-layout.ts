@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
@@ -13,9 +14,10 @@ export default rule;
 export function reportMissingLayout(report: Report, container: string, factor: string, level: string): void {
   report(rule, {
     file: 'layout.csv',
-    message:
-      `there is no layout.csv, and ${container} has no level of ${factor} in trial.yaml; ` +
-      `write layout.csv, or treatment: {${factor}: ${level}} under ${container}`,
+    message: say(
+      'there is no layout.csv, and {container} has no level of {factor} in trial.yaml; write layout.csv, or {example} under {container}',
+      { container, factor, example: `treatment: {${factor}: ${level}}` },
+    ),
     where: container,
   });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Position } from '../../model/trial.ts';
 import type { Facts, Harvest } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -24,15 +25,18 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
   for (let cut = 1; cut <= cuts; cut += 1) {
     const { withRows, lacking } = lookForRows(harvest, layout.positions, cut);
     const saidOf = new Set<string>();
-    for (const [index, names] of lacking) {
+    for (const [index, plants] of lacking) {
       const position = layout.positions[index]!;
       const { container } = position;
       if (harvest.unsure.has(container) || saidOf.has(container)) continue;
       const isWhole = !withRows.has(container);
       if (isWhole) saidOf.add(container);
-      for (const name of isWhole ? [''] : names) {
-        const what = isWhole ? container : `${positionInWords(position)}${name}`;
-        const message = `${what} has no row at cut ${String(cut)}; ${advice}`;
+      for (const plant of isWhole ? [null] : plants) {
+        const what = isWhole ? container : plantInWords(position, plant);
+        const message = say(
+          '{what} has no row at cut {cut}; write the weight, or the status that says what became of it',
+          { what, cut },
+        );
         report(rule, {
           file: 'harvest.csv',
           expected: what,
@@ -44,14 +48,17 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
   }
 }
 
-const advice = 'write the weight, or the status that says what became of it';
+function plantInWords(position: Position, plant: number | null): string {
+  const place = positionInWords(position);
+  return plant === null ? place : say('{place} plant {plant}', { place, plant });
+}
 
-/** The containers that have rows at a cut, and for each position that lacks rows what it lacks. */
+/** The containers that have rows at a cut, and for each position that lacks rows the plants without one; null is the pot. */
 export function lookForRows(
   harvest: Harvest,
   positions: readonly Position[],
   cut: number,
-): { withRows: Set<string>; lacking: Map<number, string[]> } {
+): { withRows: Set<string>; lacking: Map<number, (number | null)[]> } {
   const withRows = new Set<string>();
   const hasRow = new Uint8Array(positions.length);
   harvest.records.forEach((record, index) => {
@@ -59,18 +66,18 @@ export function lookForRows(
     withRows.add(record.container);
     hasRow[harvest.positionOf[index]!] = 1;
   });
-  const lacking = new Map<number, string[]>();
+  const lacking = new Map<number, (number | null)[]>();
   positions.forEach(({ plants }, index) => {
-    if (hasRow[index] === 0) lacking.set(index, ['']);
+    if (hasRow[index] === 0) lacking.set(index, [null]);
     else if (plants > 1) {
-      const names = lackingPlants(harvest, index, cut, plants);
-      if (names.length > 0) lacking.set(index, names);
+      const without = lackingPlants(harvest, index, cut, plants);
+      if (without.length > 0) lacking.set(index, without);
     }
   });
   return { withRows, lacking };
 }
 
-function lackingPlants(harvest: Harvest, position: number, cut: number, plants: number): string[] {
+function lackingPlants(harvest: Harvest, position: number, cut: number, plants: number): number[] {
   const records = recordsByPosition(harvest)
     .at(position)
     .map((index) => harvest.records[index]!);
@@ -78,5 +85,5 @@ function lackingPlants(harvest: Harvest, position: number, cut: number, plants: 
   // A row without a plant number is the pot weighed whole.
   if (there.has(null)) return [];
   const numbers = Array.from({ length: plants }, (_, index) => index + 1);
-  return numbers.filter((plant) => !there.has(plant)).map((plant) => ` plant ${String(plant)}`);
+  return numbers.filter((plant) => !there.has(plant));
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
 
@@ -21,16 +22,28 @@ export function reportNoHeadings(
   needed: readonly string[],
   headingsLine: number | null,
 ): void {
-  const advice =
-    headingsLine === null
-      ? `write them above the rows: ${needed.join(',')}`
-      : `they stand in line ${String(headingsLine)}: delete the lines above`;
   const found = first.join(',');
+  const text = showText(found);
+  const message =
+    headingsLine === null
+      ? say('line {line} ({text}) has none of the headings; write them above the rows: {headings}', {
+          line,
+          text,
+          headings: needed.join(','),
+        })
+      : say(
+          'line {line} ({text}) has none of the headings; they stand in line {at}: delete the lines above',
+          {
+            line,
+            text,
+            at: headingsLine,
+          },
+        );
   report(rule, {
     file,
     place: { line, column: 1 },
     found,
     expected: needed.join(','),
-    message: `line ${String(line)} (${showText(found)}) has none of the headings; ${advice}`,
+    message,
   });
 }

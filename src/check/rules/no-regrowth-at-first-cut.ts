@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import { indexesWhere } from '../indexes-where.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -21,8 +22,9 @@ function check({ harvest }: Facts, report: Report): void {
   const { records } = harvest;
   for (const index of indexesWhere(records, ({ status, cut }) => status === 'no regrowth' && cut === 1)) {
     const record = records[index]!;
-    const message =
-      'the status at cut 1 is "no regrowth", but nothing was cut before; was the plant dead, or the cut another?';
+    const message = say(
+      'the status at cut 1 is "no regrowth", but nothing was cut before; was the plant dead, or the cut another?',
+    );
     report(rule, {
       file: 'harvest.csv',
       place: recordPlace(harvest, index, 'status'),

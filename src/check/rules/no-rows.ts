@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
@@ -11,7 +12,10 @@ const rule: Rule = {
 export default rule;
 
 export function reportNoRows(report: Report, file: string): void {
-  const advice = file === 'harvest.csv' ? 'write the rows' : 'write the rows, or delete the file';
-  const message = `the file has headings and no rows; ${advice}`;
+  const message = say(
+    file === 'harvest.csv'
+      ? 'the file has headings and no rows; write the rows'
+      : 'the file has headings and no rows; write the rows, or delete the file',
+  );
   report(rule, { file, place: { line: 1, column: 1 }, message });
 }

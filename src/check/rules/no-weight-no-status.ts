@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -21,17 +22,18 @@ export function reportNoWeightNoStatus(
   status: string,
   where: string,
 ): void {
-  const heading = table.heading(name);
-  const is =
+  const message = say(
     status === 'weighed'
-      ? `the status is "weighed", but ${heading} is empty`
-      : `${heading} and status are both empty`;
+      ? 'the status is "weighed", but {column} is empty; write the weight, or the status: not weighed, dead, no regrowth, culled or not planted'
+      : '{column} and status are both empty; write the weight, or the status: not weighed, dead, no regrowth, culled or not planted',
+    { column: table.heading(name) },
+  );
   report(rule, {
     file: table.file,
     place: table.place(row, name),
     found: '',
     expected: 'a weight or a status',
-    message: `${is}; write the weight, or the status: not weighed, dead, no regrowth, culled or not planted`,
+    message,
     where,
   });
 }

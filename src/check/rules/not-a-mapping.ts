@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showValue } from '../show-value.ts';
 
@@ -17,6 +18,6 @@ export function reportNotAMapping(report: Report, file: string, value: unknown, 
     place: { line: 1, column: 1 },
     found: showValue(value),
     expected: wanted,
-    message: `the file holds ${showValue(value)}, but must hold ${wanted}`,
+    message: say('the file holds {found}, but must hold {wanted}', { found: showValue(value), wanted }),
   });
 }

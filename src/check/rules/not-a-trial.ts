@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { FolderFiles } from '../../read/folder-files.ts';
 import { nearest } from '../nearest.ts';
@@ -19,15 +20,13 @@ export function reportNotATrial(report: Report, files: FolderFiles): void {
     (path) => path.endsWith('/trial.yaml') && !path.startsWith('versions/'),
   );
   const alike = nearest('trial.yaml', names);
-  const advice =
+  const message =
     inside !== undefined
-      ? `there is one at ${showText(inside)}: move the files up into this folder`
+      ? say('the folder has no trial.yaml; there is one at {path}: move the files up into this folder', {
+          path: showText(inside),
+        })
       : alike !== null
-        ? `rename ${showText(alike)} to trial.yaml`
-        : 'write one, or move the folder out of trials/';
-  report(rule, {
-    file: 'trial.yaml',
-    expected: 'trial.yaml',
-    message: `the folder has no trial.yaml; ${advice}`,
-  });
+        ? say('the folder has no trial.yaml; rename {path} to trial.yaml', { path: showText(alike) })
+        : say('the folder has no trial.yaml; write one, or move the folder out of trials/');
+  report(rule, { file: 'trial.yaml', expected: 'trial.yaml', message });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -21,18 +22,30 @@ export function reportNotAWholeNumber(
   name: string,
   text: string,
 ): void {
-  const expected = 'a whole number from 1';
-  const fault = explainNumber(text, '.');
-  const advice =
-    fault.expected !== null && /^[1-9]\d*$/.test(fault.expected) && !/^\d/.test(fault.fault)
-      ? `; write ${fault.expected}`
-      : '';
-  const is = text === '' ? 'is empty' : `is ${showText(text)}`;
+  const column = table.heading(name);
+  const found = showText(text);
+  const number = text === '' || /^[\d.,-]+$/.test(text) ? null : numberMeant(text);
+  const message =
+    text === ''
+      ? say('{column} is empty, but must be a whole number from 1', { column })
+      : number === null
+        ? say('{column} is {found}, but must be a whole number from 1', { column, found })
+        : say('{column} is {found}, but must be a whole number from 1; write {number}', {
+            column,
+            found,
+            number,
+          });
   report(rule, {
     file: table.file,
     place: table.place(row, name),
     found: text,
-    expected,
-    message: `${table.heading(name)} ${is}, but must be ${expected}${text === '' || /^[\d.,-]+$/.test(text) ? '' : advice}`,
+    expected: 'a whole number from 1',
+    message,
   });
+}
+
+/** The whole number that a text was meant for; null where that cannot be told. */
+function numberMeant(text: string): string | null {
+  const { fault, expected } = explainNumber(text, '.');
+  return expected !== null && /^[1-9]\d*$/.test(expected) && !/^\d/.test(fault) ? expected : null;
 }

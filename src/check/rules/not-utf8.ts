@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { WrongBytes } from '../../read/utf8.ts';
 
@@ -14,16 +15,18 @@ export default rule;
 
 export function reportNotUtf8(report: Report, file: string, wrong: WrongBytes): void {
   const byte = `0x${wrong.byte.toString(16).toUpperCase().padStart(2, '0')}`;
-  const how = file.endsWith('.csv')
-    ? 'save it as "CSV UTF-8" from the spreadsheet, or with encoding UTF-8 from a text editor'
-    : 'save it with encoding UTF-8 from the text editor';
-  const guess = wrong.guess === 'Latin-1' ? 'Latin-1 or Windows-1252' : wrong.guess;
-  const line = String(wrong.line);
+  const guess = wrong.guess === 'Latin-1' ? say('Latin-1 or Windows-1252') : wrong.guess;
+  const message = say(
+    file.endsWith('.csv')
+      ? 'the file is not UTF-8 (it looks like {guess}): line {line} holds the byte {byte}; save it as "CSV UTF-8" from the spreadsheet, or with encoding UTF-8 from a text editor'
+      : 'the file is not UTF-8 (it looks like {guess}): line {line} holds the byte {byte}; save it with encoding UTF-8 from the text editor',
+    { guess, line: wrong.line, byte },
+  );
   report(rule, {
     file,
     place: { line: wrong.line, column: 1 },
     found: byte,
     expected: 'UTF-8',
-    message: `the file is not UTF-8 (it looks like ${guess}): line ${line} holds the byte ${byte}; ${how}`,
+    message,
   });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import { placeAt } from '../../read/place.ts';
 
@@ -16,8 +17,10 @@ export function reportNulByte(report: Report, file: string, text: string): boole
   const offset = text.indexOf('\0');
   if (offset === -1) return false;
   const place = placeAt(text, offset);
-  const line = String(place.line);
-  const message = `line ${line} holds a byte of value zero, so the file is damaged; save it again as text`;
+  const message = say(
+    'line {line} holds a byte of value zero, so the file is damaged; save it again as text',
+    { line: place.line },
+  );
   report(rule, { file, place, found: '\0', message });
   return true;
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Variable } from '../../model/trial.ts';
 import type { Facts, Metadata } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -50,7 +51,10 @@ function check({ metadata, harvest }: Facts, report: Report): void {
     if (off.length === 0) continue;
     const measured = indexesWhere(harvest.records, ({ values }) => typeof values[id] === 'number').length;
     if (off.length > 4 && off.length > measured / 4) {
-      const message = `${String(off.length)} of ${String(measured)} values of ${id} lie between the steps of ${String(resolution)} ${unit}; is the resolution right?`;
+      const message = say(
+        '{count} of {all} values of {variable} lie between the steps of {resolution} {unit}; is the resolution right?',
+        { count: off.length, all: measured, variable: id, resolution, unit },
+      );
       report(rule, {
         file: 'trial.yaml',
         place: metadata.place(['variables', number, 'resolution']),
@@ -62,7 +66,12 @@ function check({ metadata, harvest }: Facts, report: Report): void {
     for (const index of off) {
       const record = harvest.records[index]!;
       const shown = String(Number(((record.values[id] ?? 0) / (step / resolution)).toPrecision(12)));
-      const message = `${id} is ${shown} ${unit}, but the scale shows steps of ${String(resolution)} ${unit}`;
+      const message = say('{variable} is {value} {unit}, but the scale shows steps of {resolution} {unit}', {
+        variable: id,
+        value: shown,
+        unit,
+        resolution,
+      });
       report(rule, {
         file: 'harvest.csv',
         place: recordPlace(harvest, index, id),

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Variable } from '../../model/trial.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -32,11 +33,14 @@ function check({ metadata, harvest }: Facts, report: Report): void {
       const record = harvest.records[index]!;
       const value = record.values[id]!;
       const shown = `${String(Number((value / gramsOf(variable)).toPrecision(12)))} ${unit}`.trim();
-      const limit =
-        rangeFault(value, variable) === 'below'
-          ? `below the lowest of ${String(lowest)}`
-          : `above the highest of ${String(highest)}`;
-      const message = `${id} is ${shown}, ${limit} ${unit}`.trim();
+      const isBelow = rangeFault(value, variable) === 'below';
+      const limit = `${String(isBelow ? lowest : highest)} ${unit}`.trim();
+      const message = say(
+        isBelow
+          ? '{variable} is {value}, below the lowest of {limit}'
+          : '{variable} is {value}, above the highest of {limit}',
+        { variable: id, value: shown, limit },
+      );
       report(rule, {
         file: 'harvest.csv',
         place: recordPlace(harvest, index, id),

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { nearest } from '../nearest.ts';
@@ -24,11 +25,11 @@ function check({ metadata, files }: Facts, report: Report): void {
         file: 'trial.yaml',
         place: metadata.place(['photos', index, 'file']),
         found: path,
-        message: `${showText(path)} ${fault}`,
+        message: fault,
       });
     }
     if (alt.trim() === '') {
-      const message = 'alt is blank; say what the picture shows, for those who do not see it';
+      const message = say('alt is blank; say what the picture shows, for those who do not see it');
       report(rule, {
         file: 'trial.yaml',
         place: metadata.place(['photos', index, 'alt']),
@@ -40,20 +41,35 @@ function check({ metadata, files }: Facts, report: Report): void {
 }
 
 function faultOf(path: string, bytes: Uint8Array | undefined, paths: readonly string[]): string | null {
-  if (/^[a-z]+:/i.test(path))
-    return 'is an address, not a file of the folder; copy the photograph into the folder';
-  if (path.startsWith('/') || /(^|[/\\])\.\.([/\\]|$)/.test(path)) {
-    return 'leads out of the folder; copy the photograph into the folder';
+  const shown = showText(path);
+  if (/^[a-z]+:/i.test(path)) {
+    return say('{path} is an address, not a file of the folder; copy the photograph into the folder', {
+      path: shown,
+    });
   }
-  if (path.includes('\\')) return `has backslashes; write ${showText(path.replaceAll('\\', '/'))}`;
+  if (path.startsWith('/') || /(^|[/\\])\.\.([/\\]|$)/.test(path)) {
+    return say('{path} leads out of the folder; copy the photograph into the folder', { path: shown });
+  }
+  if (path.includes('\\')) {
+    const corrected = showText(path.replaceAll('\\', '/'));
+    return say('{path} has backslashes; write {corrected}', { path: shown, corrected });
+  }
   if (bytes === undefined) {
     const best = nearest(path, paths);
-    return `is not in the folder; ${best === null ? 'put it there, or correct the path' : `did you mean "${best}"?`}`;
+    return best === null
+      ? say('{path} is not in the folder; put it there, or correct the path', { path: shown })
+      : say('{path} is not in the folder; did you mean "{near}"?', { path: shown, near: best });
   }
   const kind = imageKind(bytes);
-  if (kind === null) return 'is not a JPEG, PNG or WebP picture; save it as one of these';
+  if (kind === null) {
+    return say('{path} is not a JPEG, PNG or WebP picture; save it as one of these', { path: shown });
+  }
   const extension = /\.([^.]+)$/.exec(path)?.[1]?.toLowerCase().replace('jpeg', 'jpg') ?? '';
   return extension === kind
     ? null
-    : `is a ${kind.toUpperCase()} picture by its contents; name it so that it ends in .${kind}`;
+    : say('{path} is a {kind} picture by its contents; name it so that it ends in .{ending}', {
+        path: shown,
+        kind: kind.toUpperCase(),
+        ending: kind,
+      });
 }

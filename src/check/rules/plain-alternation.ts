@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { positionPlace } from '../places.ts';
@@ -30,7 +31,10 @@ function check({ metadata, layout }: Facts, report: Report): void {
   const period = new Set(keys).size;
   if (period < 2 || keys.length < Math.max(fewestUnits, period * fewestRepeats)) return;
   if (!keys.every((key, index) => key === keys[index % period])) return;
-  const message = `the ${String(period)} treatments follow each other in the same order ${String(Math.floor(keys.length / period))} times, though design.randomised is true; were lots drawn?`;
+  const message = say(
+    'the {treatments} treatments follow each other in the same order {times} times, though design.randomised is true; were lots drawn?',
+    { treatments: period, times: Math.floor(keys.length / period) },
+  );
   const place = positionPlace(layout, 0, factors[0]?.id) ?? metadata.place(['design', 'randomised']);
   report(rule, { file: layout.table === null ? 'trial.yaml' : 'layout.csv', place, message });
 }

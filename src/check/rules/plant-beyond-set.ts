@@ -1,3 +1,4 @@
+import { sayCount } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -20,13 +21,18 @@ export function reportPlantBeyondSet(
   plants: number,
   where: string,
 ): void {
-  const set = plants === 1 ? '1 plant was set' : `${String(plants)} plants were set`;
+  const message = sayCount(
+    plants,
+    'plant is {plant}, but {count} plant was set at {where}; correct the number, or plants in layout.csv',
+    'plant is {plant}, but {count} plants were set at {where}; correct the number, or plants in layout.csv',
+    { plant, where },
+  );
   report(rule, {
     file: table.file,
     place: table.place(row, 'plant'),
     found: String(plant),
     expected: `1 to ${String(plants)}`,
-    message: `plant is ${String(plant)}, but ${set} at ${where}; correct the number, or plants in layout.csv`,
+    message,
     where,
   });
 }

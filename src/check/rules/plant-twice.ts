@@ -1,3 +1,5 @@
+import { say } from '../../model/say.ts';
+import type { HarvestRecord } from '../../model/trial.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { positionInWords, whereOf } from '../grid.ts';
@@ -32,9 +34,12 @@ function check({ harvest, layout }: Facts, report: Report): void {
       const other = plant === null ? single.get(cut) : wholePot.get(cut);
       const fault =
         before !== undefined
-          ? `${positionInWords(record)}${plants > 1 && plant !== null ? ` plant ${String(plant)}` : ''} has a row at cut ${String(cut)} already, in line ${String(before)}${plants > 1 && plant === null ? '; number the plants in the column plant' : ''}`
+          ? twice(record, plants, before)
           : other !== undefined
-            ? `${positionInWords(record)} has rows both for single plants and for the whole pot at cut ${String(cut)} (line ${String(other)}); write one or the other`
+            ? say(
+                '{place} has rows both for single plants and for the whole pot at cut {cut} (line {line}); write one or the other',
+                { place: positionInWords(record), cut, line: other },
+              )
             : null;
       if (before === undefined) lines.set(key, line);
       (plant === null ? wholePot : single).set(cut, line);
@@ -48,6 +53,19 @@ function check({ harvest, layout }: Facts, report: Report): void {
       });
     }
   }
+}
+
+function twice(record: HarvestRecord, plants: number, line: number): string {
+  const { plant, cut } = record;
+  const position = positionInWords(record);
+  const place =
+    plants > 1 && plant !== null ? say('{place} plant {plant}', { place: position, plant }) : position;
+  return say(
+    plants > 1 && plant === null
+      ? '{place} has a row at cut {cut} already, in line {line}; number the plants in the column plant'
+      : '{place} has a row at cut {cut} already, in line {line}',
+    { place, cut, line },
+  );
 }
 
 /** True where few rows are of as many different cuts: the common case, told without building maps. */

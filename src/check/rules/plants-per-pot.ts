@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { parseWhole } from '../number.ts';
@@ -28,7 +29,10 @@ function check({ metadata, layout }: Facts, report: Report): void {
     if (plants >= 1 && plants <= mostPlants) continue;
     isSound = false;
     const place = metadata.place(['factors', index, 'levels', number, 'id']);
-    const message = `the level ${showText(id)} of ${plantsPerPotFactor} must be a whole number in quotes, such as "3"`;
+    const message = say('the level {level} of {factor} must be a whole number in quotes, such as "3"', {
+      level: showText(id),
+      factor: plantsPerPotFactor,
+    });
     report(rule, { file: 'trial.yaml', place, found: id, message });
   }
   if (!isSound || layout === null || !layout.table?.index.has('plants')) return;
@@ -39,7 +43,11 @@ function check({ metadata, layout }: Facts, report: Report): void {
       !factor.levels.some(({ id }) => id === position.treatment[plantsPerPotFactor])
     )
       continue;
-    const message = `plants is ${String(position.plants)}, but ${plantsPerPotFactor} is ${String(set)}; one of the two is wrong`;
+    const message = say('plants is {plants}, but {factor} is {set}; one of the two is wrong', {
+      plants: position.plants,
+      factor: plantsPerPotFactor,
+      set,
+    });
     report(rule, {
       file: 'layout.csv',
       place: positionPlace(layout, at, 'plants'),

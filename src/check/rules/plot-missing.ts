@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { whereOf } from '../grid.ts';
@@ -30,7 +31,10 @@ function check({ layout, metadata }: Facts, report: Report): void {
         if (said.has(position.container)) continue;
         said.add(position.container);
         const at = (metadata.draft.containers ?? []).findIndex(({ id }) => id === position.container);
-        const message = `${position.container} has no block, but other containers have one; write block: under each`;
+        const message = say(
+          '{container} has no block, but other containers have one; write block: under each',
+          { container: position.container },
+        );
         report(rule, {
           file: 'trial.yaml',
           place: metadata.place(['containers', at]),
@@ -39,7 +43,7 @@ function check({ layout, metadata }: Facts, report: Report): void {
         });
         continue;
       }
-      const message = 'plot is empty, but other positions have one; write the plot of this position';
+      const message = say('plot is empty, but other positions have one; write the plot of this position');
       report(rule, {
         file: 'layout.csv',
         place: positionPlace(layout, index, name),

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import { indexesWhere } from '../indexes-where.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -39,9 +40,8 @@ function check({ layout, metadata }: Facts, report: Report): void {
       first.set(plot, position);
       continue;
     }
-    const difference = differenceOf(before, position, keyOf, isKnown);
-    if (difference === null) continue;
-    const message = `plot ${showText(plot)} ${difference}, as line ${String(before.line)} says; a plot has one treatment in one container, and a name of its own`;
+    const message = differenceOf(before, position, keyOf, isKnown);
+    if (message === null) continue;
     report(rule, {
       file: 'layout.csv',
       place: positionPlace(layout, index, 'plot'),
@@ -72,11 +72,25 @@ function differenceOf(
   keyOf: (position: Position) => string,
   isKnown: (position: Position) => boolean,
 ): string | null {
-  if (a.container !== b.container) return `stands in ${b.container} here, but in ${a.container}`;
-  if (a.block !== b.block)
-    return `is in block ${showText(b.block ?? '')} here, but in ${showText(a.block ?? '')}`;
+  const values = { plot: showText(b.plot ?? ''), line: String(a.line) };
+  if (a.container !== b.container) {
+    return say(
+      'plot {plot} stands in {here} here, but in {there}, as line {line} says; a plot has one treatment in one container, and a name of its own',
+      { ...values, here: b.container, there: a.container },
+    );
+  }
+  if (a.block !== b.block) {
+    return say(
+      'plot {plot} is in block {here} here, but in {there}, as line {line} says; a plot has one treatment in one container, and a name of its own',
+      { ...values, here: showText(b.block ?? ''), there: showText(a.block ?? '') },
+    );
+  }
   // A level that is no level is reported as such.
   if (!isKnown(a) || !isKnown(b)) return null;
   const [had, has] = [keyOf(a), keyOf(b)];
-  return had === has ? null : `has ${has} here, but ${had}`;
+  if (had === has) return null;
+  return say(
+    'plot {plot} has {here} here, but {there}, as line {line} says; a plot has one treatment in one container, and a name of its own',
+    { ...values, here: has, there: had },
+  );
 }

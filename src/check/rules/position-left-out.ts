@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { positionInWords } from '../grid.ts';
@@ -29,7 +30,10 @@ function check({ layout, metadata }: Facts, report: Report): void {
     }
     if (gaps.length > most || rows * columns < 4) continue;
     for (const gap of gaps) {
-      const message = `${positionInWords(gap)} has no row in layout.csv, while the rest of ${id} has; was it left empty?`;
+      const message = say(
+        '{position} has no row in layout.csv, while the rest of {container} has; was it left empty?',
+        { position: positionInWords(gap), container: id },
+      );
       report(rule, {
         file: 'layout.csv',
         found: positionInWords(gap),

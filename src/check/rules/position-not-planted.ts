@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -21,12 +22,17 @@ export function reportPositionNotPlanted(
   spot: Spot,
   hasLayout: boolean,
 ): void {
-  const source = hasLayout ? 'is not in layout.csv' : 'has no treatment in trial.yaml';
+  const message = say(
+    hasLayout
+      ? '{position} is not in layout.csv, so nothing was planted there; correct the position or the layout'
+      : '{position} has no treatment in trial.yaml, so nothing was planted there; correct the position or the layout',
+    { position: positionInWords(spot) },
+  );
   report(rule, {
     file: table.file,
     place: table.place(row, 'container'),
     found: positionInWords(spot),
-    message: `${positionInWords(spot)} ${source}, so nothing was planted there; correct the position or the layout`,
+    message,
     where: whereOf(spot),
   });
 }

@@ -1,3 +1,4 @@
+import { sayCount } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -26,12 +27,27 @@ export function reportOffTheGrid(
   ] as const) {
     const value = at[name];
     if (value >= 1 && value <= size) continue;
+    const values = { container: container.id, found: value };
+    const message =
+      name === 'row'
+        ? sayCount(
+            size,
+            '{container} has {count} row, so there is no row {found}',
+            '{container} has {count} rows, so there is no row {found}',
+            values,
+          )
+        : sayCount(
+            size,
+            '{container} has {count} column, so there is no column {found}',
+            '{container} has {count} columns, so there is no column {found}',
+            values,
+          );
     report(rule, {
       file: table.file,
       place: table.place(row, name),
       found: String(value),
       expected: `1 to ${String(size)}`,
-      message: `${container.id} has ${String(size)} ${name}${size === 1 ? '' : 's'}, so there is no ${name} ${String(value)}`,
+      message,
       where: `${container.id} ${String(at.row)} ${String(at.column)}`,
     });
   }

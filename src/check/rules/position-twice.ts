@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -20,7 +21,10 @@ export function reportPositionTwice(
   at: { container: string; row: number; column: number },
   firstLine: number,
 ): void {
-  const message = `${positionInWords(at)} stands in line ${String(firstLine)} already; each position has one row`;
+  const message = say('{position} stands in line {line} already; each position has one row', {
+    position: positionInWords(at),
+    line: firstLine,
+  });
   report(rule, {
     file: table.file,
     place: table.place(row, 'container'),

@@ -1,3 +1,4 @@
+import { say, sayCount } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { whereOf } from '../grid.ts';
@@ -49,7 +50,10 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
       const other = withTotal.find((index) => harvest.records[index]!.potTotal !== total);
       if (other !== undefined) {
         const found = harvest.records[other]!.potTotal!;
-        const message = `pot_total is ${inGrams(found)} here, but ${inGrams(total)} in line ${String(record.line)} of the same pot; write it once, or alike`;
+        const message = say(
+          'pot_total is {found} here, but {total} in line {line} of the same pot; write it once, or alike',
+          { found: inGrams(found), total: inGrams(total), line: String(record.line) },
+        );
         report(rule, {
           file: 'harvest.csv',
           place: recordPlace(harvest, other, 'pot_total'),
@@ -66,14 +70,18 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
       const step = stepInGrams(variable, total, unit === 'kg' ? 'g' : unit);
       if (parts === null || !isBeyondRounding(total, parts, step)) continue;
       const sum = inGrams(parts.sum);
+      const message = sayCount(
+        parts.n,
+        'pot_total is {total}, but the plant weighs {sum}: rounding explains {most}',
+        'pot_total is {total}, but the {count} weights of the pot sum to {sum}: rounding explains {most}',
+        { total: inGrams(total), sum, most: inGrams(mostByRounding(parts.n, step)) },
+      );
       report(rule, {
         file: 'harvest.csv',
         place: recordPlace(harvest, first, 'pot_total'),
         found: inGrams(total),
         expected: sum,
-        message:
-          `pot_total is ${inGrams(total)}, but ${parts.n === 1 ? 'the plant weighs' : `the ${String(parts.n)} weights of the pot sum to`} ${sum}: ` +
-          `rounding explains ${inGrams(mostByRounding(parts.n, step))}${swappedDigits(total, parts.sum)}`,
+        message: `${message}${swappedDigits(total, parts.sum)}`,
         where: whereOf(record),
       });
     }

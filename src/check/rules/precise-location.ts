@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 
@@ -23,7 +24,10 @@ function check({ metadata }: Facts, report: Report): void {
       place: metadata.place(['site', key]),
       found: String(value),
       expected: rounded,
-      message: `site.${key} is ${String(value)}, more precise than 2 decimals, which shows where somebody lives; write ${rounded}`,
+      message: say(
+        'site.{key} is {value}, more precise than 2 decimals, which shows where somebody lives; write {rounded}',
+        { key, value, rounded },
+      ),
     });
   }
 }

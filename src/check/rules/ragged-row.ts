@@ -1,3 +1,4 @@
+import { say, sayCount } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
@@ -59,19 +60,36 @@ function reportRow(
   const isMore = cells.length > headings.length;
   const advice =
     split !== null
-      ? `a decimal comma splits "${split}" in two: write ${split.replace(',', '.')}`
+      ? say('a decimal comma splits "{number}" in two: write {corrected}', {
+          number: split,
+          corrected: split.replace(',', '.'),
+        })
       : others > 0
-        ? `look for a heading too ${isMore ? 'few' : 'many'}`
+        ? say(isMore ? 'look for a heading too few' : 'look for a heading too many')
         : isMore
-          ? 'look for a separator too many, or put a text that holds one in double quotes'
-          : 'look for a separator too few';
-  const what = others > 0 ? `this row and all others (${String(others)}) have` : 'the row has';
+          ? say('look for a separator too many, or put a text that holds one in double quotes')
+          : say('look for a separator too few');
+  const has =
+    others > 0
+      ? sayCount(
+          cells.length,
+          'this row and all others ({others}) have {count} cell',
+          'this row and all others ({others}) have {count} cells',
+          { others },
+        )
+      : sayCount(cells.length, 'the row has {count} cell', 'the row has {count} cells');
+  const message = sayCount(
+    headings.length,
+    '{has}, but there is {count} heading; {advice}',
+    '{has}, but there are {count} headings; {advice}',
+    { has, advice },
+  );
   report(rule, {
     file,
     place: { line, column: 1 },
     found,
     expected: `${String(headings.length)} cells`,
-    message: `${what} ${found}, but there ${headings.length === 1 ? 'is 1 heading' : `are ${String(headings.length)} headings`}; ${advice}`,
+    message,
   });
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 
@@ -18,7 +19,10 @@ function check({ metadata }: Facts, report: Report): void {
   if (design === undefined || design.randomised) return;
   const { arrangement } = design;
   if (arrangement !== 'completely randomised' && arrangement !== 'randomised blocks') return;
-  const message = `design.arrangement is ${arrangement}, but design.randomised is false; were lots drawn?`;
+  const message = say(
+    'design.arrangement is {arrangement}, but design.randomised is false; were lots drawn?',
+    { arrangement },
+  );
   report(rule, {
     file: 'trial.yaml',
     place: metadata.place(['design', 'randomised']),

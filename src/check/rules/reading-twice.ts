@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { readingPlace } from '../places.ts';
@@ -24,7 +25,10 @@ function check({ readings }: Facts, report: Report): void {
     const before = lines.get(key);
     if (before === undefined) lines.set(key, line);
     else {
-      const message = `${container} has a reading of ${date} already, in line ${String(before)}; check the container and the date`;
+      const message = say(
+        '{container} has a reading of {date} already, in line {line}; check the container and the date',
+        { container, date, line: before },
+      );
       report(rule, {
         file: 'readings.csv',
         place: readingPlace(readings!, index, 'container'),

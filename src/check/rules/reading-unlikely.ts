@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { readingPlace } from '../places.ts';
@@ -24,8 +25,14 @@ function check({ readings }: Facts, report: Report): void {
       const unlikely = value === null ? null : unlikelyReading(name, value);
       if (value === null || unlikely === null) continue;
       const { lowest, highest, perhaps } = unlikely;
-      const asks = perhaps === null ? '' : `; was it ${String(perhaps)}?`;
-      const message = `${name} is ${String(value)}, outside ${String(lowest)} to ${String(highest)}${asks}`;
+      const values = { name, value, lowest, highest };
+      const message =
+        perhaps === null
+          ? say('{name} is {value}, outside {lowest} to {highest}', values)
+          : say('{name} is {value}, outside {lowest} to {highest}; was it {perhaps}?', {
+              ...values,
+              perhaps,
+            });
       const place = readingPlace(readings!, index, name);
       report(rule, { file: 'readings.csv', place, found: String(value), message, where: reading.container });
     }

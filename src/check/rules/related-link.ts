@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { hasOrcidCheckDigit } from '../orcid.ts';
@@ -19,34 +20,40 @@ function check({ metadata }: Facts, report: Report): void {
     const fault = kind === 'doi' ? doiFault(value) : kind === 'orcid' ? orcidFault(value) : urlFault(value);
     if (fault === null) continue;
     const place = metadata.place(['related', index, 'value']);
-    report(rule, { file: 'trial.yaml', place, found: value, message: `${showText(value)} ${fault}` });
+    report(rule, { file: 'trial.yaml', place, found: value, message: fault });
   }
   for (const [index, { orcid }] of (metadata.draft.people ?? []).entries()) {
     const fault = orcid === undefined ? null : orcidFault(orcid);
     if (orcid === undefined || fault === null) continue;
     const place = metadata.place(['people', index, 'orcid']);
-    report(rule, { file: 'trial.yaml', place, found: orcid, message: `${showText(orcid)} ${fault}` });
+    report(rule, { file: 'trial.yaml', place, found: orcid, message: fault });
   }
 }
 
 function doiFault(value: string): string | null {
   if (/^(https:\/\/doi\.org\/)?10\.\d{4,9}\/\S+$/.test(value)) return null;
   const inner = /10\.\d{4,9}\/\S+/.exec(value)?.[0];
-  return `is no DOI; ${inner === undefined ? 'a DOI looks like 10.5555/12345678' : `write ${inner}`}`;
+  return inner === undefined
+    ? say('{value} is no DOI; a DOI looks like 10.5555/12345678', { value: showText(value) })
+    : say('{value} is no DOI; write {doi}', { value: showText(value), doi: inner });
 }
 
 function orcidFault(value: string): string | null {
   const digits = /^(?:https:\/\/orcid\.org\/)?(\d{4}-\d{4}-\d{4}-\d{3}[\dX])$/.exec(value)?.[1];
-  if (digits === undefined) return 'is no ORCID; an ORCID looks like 0000-0002-1825-0097';
+  const shown = { value: showText(value) };
+  if (digits === undefined) return say('{value} is no ORCID; an ORCID looks like 0000-0002-1825-0097', shown);
   return hasOrcidCheckDigit(digits)
     ? null
-    : 'is no ORCID: its last digit does not fit the others; copy it again';
+    : say('{value} is no ORCID: its last digit does not fit the others; copy it again', shown);
 }
 
 function urlFault(value: string): string | null {
   const address = URL.parse(value);
   if (/^https?:\/\//i.test(value) && !/\s/.test(value) && address !== null) {
-    return address.username === '' && address.password === '' ? null : 'holds a user name; leave it out';
+    const isPlain = address.username === '' && address.password === '';
+    return isPlain ? null : say('{value} holds a user name; leave it out', { value: showText(value) });
   }
-  return 'is no address of a page; write one that begins with https:// or http://';
+  return say('{value} is no address of a page; write one that begins with https:// or http://', {
+    value: showText(value),
+  });
 }

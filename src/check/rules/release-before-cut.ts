@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { compareVersions } from '../versions.ts';
@@ -20,7 +21,10 @@ function check({ metadata, today }: Facts, report: Report): void {
   const newest = [...releases.entries()].sort(([, a], [, b]) => compareVersions(a.version, b.version)).at(-1);
   if (newest === undefined || newest[1].date >= last) return;
   const [index, { version, date }] = newest;
-  const message = `release ${version} is dated ${date}, before the last cut on ${last}; is the date right?`;
+  const message = say(
+    'release {version} is dated {date}, before the last cut on {last}; is the date right?',
+    { version, date, last },
+  );
   report(rule, {
     file: 'trial.yaml',
     place: metadata.place(['releases', index, 'date']),

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { isReserved } from '../harvest-columns.ts';
@@ -20,9 +21,14 @@ function check({ metadata }: Facts, report: Report): void {
     for (const [index, { id }] of (metadata.draft[key] ?? []).entries()) {
       const isFactorToo = key === 'variables' && factors.includes(id);
       if (!isReserved(id) && !isFactorToo) continue;
-      const kind = key === 'factors' ? 'factor' : 'variable';
-      const whose = isFactorToo ? 'the id of a factor' : 'the name of a column';
-      const message = `the ${kind} id "${id}" is ${whose} already; choose another`;
+      const message = isFactorToo
+        ? say('the variable id "{id}" is the id of a factor already; choose another', { id })
+        : say(
+            key === 'factors'
+              ? 'the factor id "{id}" is the name of a column already; choose another'
+              : 'the variable id "{id}" is the name of a column already; choose another',
+            { id },
+          );
       report(rule, { file: 'trial.yaml', place: metadata.place([key, index, 'id']), found: id, message });
     }
   }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { gramsIn } from '../../model/units.ts';
@@ -32,7 +33,17 @@ function check(facts: Facts, report: Report): void {
   const step = resolution * (gramsIn[unit] ?? 1);
   const ending = all.filter(({ weight }) => Math.round(weight / step) % 5 === 0).length;
   if (all.length < fewest || upperTail(ending, all.length) >= unlikely) return;
-  const message = `${String(ending)} of ${String(all.length)} weights end in 0 or 5, where a scale with steps of ${String(resolution)} ${unit} gives about ${String(Math.round(all.length * share))}; is the resolution ${String(Number((resolution * 5).toPrecision(12)))} ${unit}?`;
+  const message = say(
+    '{count} of {all} weights end in 0 or 5, where a scale with steps of {step} {unit} gives about {expected}; is the resolution {coarser} {unit}?',
+    {
+      count: ending,
+      all: all.length,
+      step: resolution,
+      unit,
+      expected: Math.round(all.length * share),
+      coarser: Number((resolution * 5).toPrecision(12)),
+    },
+  );
   const place = facts.metadata.place(['variables', 0, 'resolution']);
   report(rule, { file: 'trial.yaml', place, found: String(ending), message });
 }
