@@ -1,4 +1,5 @@
 import type { Variable } from '../model/trial.ts';
+import { say } from '../model/say.ts';
 import { isWeight } from '../model/units.ts';
 import type { Metadata } from './facts.ts';
 import { parseDecimal, parseSigned, type DecimalMark } from './number.ts';
@@ -59,18 +60,19 @@ export function valueColumn(metadata: Metadata, variable: Variable, mark: Decima
 function scaleOf({ kind, scale, marks }: Variable): ValueColumn['scale'] {
   if (kind !== 'scored') return null;
   if (scale === 'yes or no')
-    return { has: (value) => value === 0 || value === 1, words: '1 for yes or 0 for no' };
+    return { has: (value) => value === 0 || value === 1, words: say('1 for yes or 0 for no') };
   if (scale === 'BBCH') {
     return {
       has: (value) => Number.isInteger(value) && value >= 0 && value <= 99,
-      words: 'a BBCH code from 0 to 99',
+      words: say('a BBCH code from 0 to 99'),
     };
   }
   if (marks === undefined) return null;
   const known = Object.keys(marks)
     .map(Number)
     .sort((a, b) => a - b);
-  return { has: (value) => known.includes(value), words: `one of ${known.join(', ')}` };
+  const words = say('one of {marks}', { marks: known.join(', ') });
+  return { has: (value) => known.includes(value), words };
 }
 
 function weightColumn(name: string, unit: string, mark: DecimalMark): ValueColumn {

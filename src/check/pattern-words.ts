@@ -1,6 +1,7 @@
+import { say, sayCount } from '../model/say.ts';
 import type { SchemaError } from './validator.ts';
 
-/** Every pattern of the schemas, in words. */
+/** Every pattern of the schemas, in words, which are said where they are used. */
 export const patternWords: Readonly<Record<string, string>> = {
   '^(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)\\.(0|[1-9][0-9]*)$': 'three numbers with points between',
   '^-?[0-9]{1,3}$': 'a whole number of at most three digits',
@@ -23,23 +24,32 @@ export const patternWords: Readonly<Record<string, string>> = {
   '^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$': 'a language tag such as en or en-IE',
 };
 
-const characters = (count: unknown): string => `${String(count)} character${count === 1 ? '' : 's'}`;
-const entries = (count: unknown): string => `${String(count)} entr${count === 1 ? 'y' : 'ies'}`;
-
 /** What a schema asks of a value's form, to be said after "must be". */
 export function formInWords({ keyword, params }: SchemaError): string {
-  const limit: unknown = params['limit'];
-  const words: Readonly<Record<string, string>> = {
-    pattern: patternWords[String(params['pattern'])] ?? `of the form ${String(params['pattern'])}`,
-    minLength: `at least ${characters(limit)} long`,
-    maxLength: `at most ${characters(limit)} long`,
-    minItems: `a list of at least ${entries(limit)}`,
-    maxItems: `a list of at most ${entries(limit)}`,
-    minProperties: `a mapping of at least ${entries(limit)}`,
-    minimum: `at least ${String(limit)}`,
-    maximum: `at most ${String(limit)}`,
-    exclusiveMinimum: `more than ${String(limit)}`,
-    format: 'an address such as https://example.org/trials/',
-  };
-  return words[keyword] ?? 'of another form';
+  const form = String(params['pattern']);
+  const limit = Number(params['limit']);
+  switch (keyword) {
+    case 'pattern':
+      return say(patternWords[form] ?? 'of the form {form}', { form });
+    case 'minLength':
+      return sayCount(limit, 'at least {count} character long', 'at least {count} characters long');
+    case 'maxLength':
+      return sayCount(limit, 'at most {count} character long', 'at most {count} characters long');
+    case 'minItems':
+      return sayCount(limit, 'a list of at least {count} entry', 'a list of at least {count} entries');
+    case 'maxItems':
+      return sayCount(limit, 'a list of at most {count} entry', 'a list of at most {count} entries');
+    case 'minProperties':
+      return sayCount(limit, 'a mapping of at least {count} entry', 'a mapping of at least {count} entries');
+    case 'minimum':
+      return say('at least {limit}', { limit });
+    case 'maximum':
+      return say('at most {limit}', { limit });
+    case 'exclusiveMinimum':
+      return say('more than {limit}', { limit });
+    case 'format':
+      return say('an address such as https://example.org/trials/');
+    default:
+      return say('of another form');
+  }
 }

@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { Container, Factor, Position } from '../model/trial.ts';
 import type { CsvRow } from '../read/csv.ts';
 import { companionForm } from './csv-form.ts';
@@ -90,7 +91,7 @@ function restReader(
     const own = container.block ?? null;
     if (text === null || text === '') {
       if (text === '' && own === null)
-        reportBlankCell(report, table, row, 'block', 'give every position its block', container.id);
+        reportBlankCell(report, table, row, 'block', say('give every position its block'), container.id);
       return own;
     }
     if (own !== null && own !== text) {
@@ -112,7 +113,7 @@ function restReader(
           table,
           row,
           factor.id,
-          'every position of the layout has a treatment',
+          say('every position of the layout has a treatment'),
           whereOf(spot),
         );
       if (own === undefined) onUnknown();
