@@ -1,13 +1,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { sumsFile } from '../../src/check/frozen-versions.ts';
 import { rules } from '../../src/check/rules.ts';
 import { allCautions } from '../../src/compute/cautions/cautions-of.ts';
 import { inLanguage, language, writeIn } from '../../src/model/language.ts';
 import meanings from '../../src/model/meanings.json' with { type: 'json' };
 import messages from '../../src/model/messages.json' with { type: 'json' };
 import '../../src/model/messages.ts';
-import { nutrientNames } from '../../src/model/nutrient-keys.ts';
+import * as nutrients from '../../src/model/nutrient-keys.ts';
 import type { Problem } from '../../src/model/problem.ts';
 import { sheetComponents } from '../../src/sheets/components.ts';
 import { names, pathOf, problemsOf } from './broken-folders.ts';
@@ -91,7 +92,8 @@ function formatWords(): string {
     found.push(name, ...attributes.flatMap((each) => [each.name, ...(each.choices ?? [])]));
   }
   found.push(
-    ...nutrientNames,
+    sumsFile,
+    JSON.stringify(nutrients),
     ...rules.map(({ rule }) => rule),
     ...allCautions.map(({ id }) => id),
     JSON.stringify(cultivars),
