@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { Position } from '../model/trial.ts';
 import { showText } from './show-value.ts';
 import { unitCount, unitKeys, type Allotment } from './strata.ts';
@@ -32,21 +33,23 @@ export function blocksFault(positions: readonly Position[], factors: readonly st
   // Some without a block are reported one by one (plot-missing).
   if (blocks.has('') && blocks.size > 1) return null;
   if (blocks.has(''))
-    return 'no block is given; write block: under each container, or a column block in layout.csv';
-  if (blocks.size < 2) return 'there is only one block; write unreplicated or completely randomised';
+    return say('no block is given; write block: under each container, or a column block in layout.csv');
+  if (blocks.size < 2) return say('there is only one block; write unreplicated or completely randomised');
   for (const [block, members] of blocks) {
     for (const factor of factors) {
       const here = new Set(members.map(({ treatment }) => treatment[factor]));
       const lacking = positions.find(({ treatment }) => !here.has(treatment[factor]));
-      if (lacking) return `block ${showText(block)} lacks ${factor} ${lacking.treatment[factor] ?? ''}`;
+      if (lacking) return lacks(block, `${factor} ${lacking.treatment[factor] ?? ''}`);
     }
     const here = new Set(members.map(keyOf));
     const lacking = positions.find((position) => !here.has(keyOf(position)));
-    if (lacking && !isBalancedFraction(members, factors))
-      return `block ${showText(block)} lacks ${keyOf(lacking)}`;
+    if (lacking && !isBalancedFraction(members, factors)) return lacks(block, keyOf(lacking));
   }
   return null;
 }
+
+const lacks = (block: string, treatment: string): string =>
+  say('block {block} lacks {treatment}', { block: showText(block), treatment });
 
 /** A block of a factorial may hold a chosen fraction of the combinations, each level of a factor as often as the others. */
 function isBalancedFraction(members: readonly Position[], factors: readonly string[]): boolean {
@@ -61,11 +64,17 @@ export function latinSquareFault(positions: readonly Position[], unit: Allotment
   const treatments = new Set(positions.map(keyOf)).size;
   const units = unitCount(positions, unit);
   if (units % (treatments * treatments) !== 0) {
-    return `${String(treatments)} treatments need ${String(treatments * treatments)} units, and there are ${String(units)}`;
+    return say('{treatments} treatments need {needed} units, and there are {units}', {
+      treatments,
+      needed: treatments * treatments,
+      units,
+    });
   }
   if (unit !== 'position') {
     const counts = [...tally(unitKeys(positions, unit, treatmentInWords)).values()];
-    return counts.every((count) => count === counts[0]) ? null : 'the treatments do not occur equally often';
+    return counts.every((count) => count === counts[0])
+      ? null
+      : say('the treatments do not occur equally often');
   }
   for (const line of ['row', 'column'] as const) {
     for (const members of grouped(
@@ -74,10 +83,27 @@ export function latinSquareFault(positions: readonly Position[], unit: Allotment
     ).values()) {
       const twice = [...tally(members.map(keyOf))].find(([, count]) => count > 1);
       const [one] = members;
-      if (twice && one)
-        return `${line} ${String(one[line])} of ${one.container} has ${twice[0]} ${String(twice[1])} times`;
+      if (twice && one) {
+        const values = {
+          number: one[line],
+          container: one.container,
+          treatment: twice[0],
+          count: twice[1],
+        };
+        return line === 'row'
+          ? say('row {number} of {container} has {treatment} {count} times', values)
+          : say('column {number} of {container} has {treatment} {count} times', values);
+      }
       if (members.length !== treatments && one) {
-        return `${line} ${String(one[line])} of ${one.container} has ${String(members.length)} positions, not ${String(treatments)}`;
+        const values = {
+          number: one[line],
+          container: one.container,
+          count: members.length,
+          treatments,
+        };
+        return line === 'row'
+          ? say('row {number} of {container} has {count} positions, not {treatments}', values)
+          : say('column {number} of {container} has {count} positions, not {treatments}', values);
       }
     }
   }
@@ -90,12 +116,12 @@ export function splitPlotFault(
   units: readonly Allotment[],
   positions: readonly Position[],
 ): string | null {
-  if (factors.length < 2) return 'it has one factor; a split plot has two, on units of different size';
+  if (factors.length < 2) return say('it has one factor; a split plot has two, on units of different size');
   // Within blocks a main plot may be known by nothing but the treatment that its positions share.
   const sameUnits = new Set(units).size === 1;
   const inPlots = positions.some(({ plot }) => plot !== null);
   return sameUnits && !inPlots && units[0] === 'container'
-    ? 'all its factors were allotted to containers'
+    ? say('all its factors were allotted to containers')
     : null;
 }
 
@@ -103,5 +129,19 @@ export function splitPlotFault(
 export function unreplicatedFault(positions: readonly Position[], unit: Allotment): string | null {
   const counts = [...tally(unitKeys(positions, unit, treatmentInWords)).values()];
   if (counts.some((count) => count < 2)) return null;
-  return `every treatment has ${String(Math.min(...counts))} or more ${unit}s; write completely randomised or randomised blocks`;
+  const values = { least: Math.min(...counts) };
+  if (unit === 'container')
+    return say(
+      'every treatment has {least} or more containers; write completely randomised or randomised blocks',
+      values,
+    );
+  return unit === 'plot'
+    ? say(
+        'every treatment has {least} or more plots; write completely randomised or randomised blocks',
+        values,
+      )
+    : say(
+        'every treatment has {least} or more positions; write completely randomised or randomised blocks',
+        values,
+      );
 }

@@ -1,4 +1,5 @@
 import { gatheredFiles } from '../model/gathered.ts';
+import { say } from '../model/say.ts';
 import { showText, showValue } from './show-value.ts';
 import { asObject, asText, asWebAddress, jsonValue } from './json-value.ts';
 
@@ -44,13 +45,13 @@ export function gatheredIndex(bytes: Uint8Array, address: string): AnnouncedSite
   const index = asObject(jsonValue(bytes));
   if (index === null) {
     const start = new TextDecoder().decode(bytes.subarray(0, 300)).trim();
-    return `is no JSON but begins with ${showText(start)}`;
+    return say('is no JSON but begins with {start}', { start: showText(start) });
   }
   const { form, datasets } = index;
-  if (form !== 1) return `is of the form ${showValue(form)}; this program reads form 1`;
-  if (!Array.isArray(datasets)) return 'has no list of datasets';
+  if (form !== 1) return say('is of the form {form}; this program reads form 1', { form: showValue(form) });
+  if (!Array.isArray(datasets)) return say('has no list of datasets');
   if (datasets.length > mostDatasets)
-    return `announces ${String(datasets.length)} datasets, over ${String(mostDatasets)}`;
+    return say('announces {count} datasets, over {most}', { count: datasets.length, most: mostDatasets });
   const read = datasets.map((value, at) => announced(value, address) ?? faultOf(value, at));
   const sound = read.filter((each) => typeof each !== 'string');
   const once = sound.filter(({ id }, at) => sound.findIndex((each) => each.id === id) === at);
@@ -61,15 +62,25 @@ export function gatheredIndex(bytes: Uint8Array, address: string): AnnouncedSite
     cultivars: cultivars && fileOf({ ...cultivars, name: 'cultivars.json' }, address),
     faults: [
       ...read.filter((each) => typeof each === 'string'),
-      ...sound.filter((each) => !once.includes(each)).map(({ id }) => `it announces ${showText(id)} twice`),
+      ...sound
+        .filter((each) => !once.includes(each))
+        .map(({ id }) => say('it announces {id} twice', { id: showText(id) })),
     ],
   };
 }
 
 function faultOf(value: unknown, at: number): string {
   const id = asText(asObject(value)?.['id']);
-  const which = id === null ? `number ${String(at + 1)}` : showText(id);
-  return `its dataset ${which} is not as an index describes one, or leads out of its site or folder`;
+  return id === null
+    ? say(
+        'its dataset number {number} is not as an index describes one, or leads out of its site or folder',
+        {
+          number: at + 1,
+        },
+      )
+    : say('its dataset {id} is not as an index describes one, or leads out of its site or folder', {
+        id: showText(id),
+      });
 }
 
 function announced(value: unknown, address: string): Announced | null {

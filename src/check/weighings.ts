@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { HarvestRecord, Position, Variable } from '../model/trial.ts';
 import type { Facts, Harvest } from './facts.ts';
 import { weighedVariable } from './totals.ts';
@@ -14,8 +15,10 @@ export interface Weighing {
 
 /** Weights of the same treatment at the same cut. */
 export interface Fellows {
-  /** `cultivar slate-egret at cut 1`. */
+  /** `cultivar slate-egret at cut 1`, in every language, as `accepted.where` names them. */
   name: string;
+  /** The same in the language being written. */
+  inWords(): string;
   members: readonly Weighing[];
   /** The middle weight, the upper one of two; 0 where there are fewer than four. */
   usual: number;
@@ -45,18 +48,24 @@ function collect({ metadata, harvest, layout }: Facts): Weighings | null {
   if (variable === null || harvest === null || layout === null) return null;
   const all: Weighing[] = [];
   const groups = new Map<string, Map<number, Weighing[]>>();
+  const positionOf = (index: number): Planted => layout.positions[harvest.positionOf[index] ?? -1] ?? nowhere;
   harvest.records.forEach((record, index) => {
     const weight = record.values[variable.id];
     if (record.status !== 'weighed' || weight === null || weight === undefined || weight <= 0) return;
     const weighing = { index, record, weight };
     all.push(weighing);
-    const position = layout.positions[harvest.positionOf[index] ?? -1] ?? nowhere;
-    groupOf(groups, fellowsName(position, record.plant), record.cut).push(weighing);
+    groupOf(groups, fellowsName(positionOf(index), record.plant), record.cut).push(weighing);
   });
   const fellows = [...groups].flatMap(([treatment, cuts]) =>
     [...cuts].map(([cut, members]): Fellows => {
       const name = `${treatment} at cut ${String(cut)}`.trim();
-      return { name, members, usual: usualOf(members.map(({ weight }) => weight)) };
+      const { index, record } = members[0]!;
+      return {
+        name,
+        inWords: () => fellowsInWords(positionOf(index), record),
+        members,
+        usual: usualOf(members.map(({ weight }) => weight)),
+      };
     }),
   );
   return { variable, harvest, all, fellows };
@@ -70,6 +79,16 @@ const nowhere: Planted = { treatment: {}, plants: 1 };
 export function fellowsName({ treatment, plants }: Planted, plant: number | null): string {
   const words = treatmentInWords(treatment);
   return plants > 1 ? `${words}, ${plant === null ? 'pots' : 'plants in pots'} of ${String(plants)}` : words;
+}
+
+function fellowsInWords({ treatment, plants }: Planted, { plant, cut }: HarvestRecord): string {
+  const alone = treatmentInWords(treatment);
+  const inPots =
+    plant === null
+      ? say('{treatment}, pots of {plants}', { treatment: alone, plants })
+      : say('{treatment}, plants in pots of {plants}', { treatment: alone, plants });
+  const words = plants > 1 ? inPots : alone;
+  return say('{treatment} at cut {cut}', { treatment: words, cut }).trim();
 }
 
 /** The list of a group and a number, made where there is none yet. */

@@ -1,4 +1,5 @@
 import type { Problem } from '../../model/problem.ts';
+import { say } from '../../model/say.ts';
 import { collector } from '../collect.ts';
 import type { Facts } from '../facts.ts';
 import { nearest } from '../nearest.ts';
@@ -45,22 +46,35 @@ function reason(
   const errors = rules.filter((one) => one.acceptable && one.severity === 'error').map((one) => one.rule);
   if (known === undefined) {
     const best = nearest(name, can);
-    const advice =
-      best === null
-        ? `of errors can be accepted ${errors.join(', ')}, and every warning`
-        : `did you mean "${best}"?`;
-    return `there is no rule ${showText(name)}; ${advice}`;
+    return best === null
+      ? say('there is no rule {name}; of errors can be accepted {errors}, and every warning', {
+          name: showText(name),
+          errors: errors.join(', '),
+        })
+      : say('there is no rule {name}; did you mean "{near}"?', { name: showText(name), near: best });
   }
   if (!known.acceptable) {
-    return `${name} cannot be accepted, because without mending it the numbers cannot be trusted; of errors can be accepted ${errors.join(', ')}, and every warning`;
+    return say(
+      '{rule} cannot be accepted, because without mending it the numbers cannot be trusted; of errors can be accepted {errors}, and every warning',
+      { rule: name, errors: errors.join(', ') },
+    );
   }
   const places = problems
     .filter((one) => one.rule === name)
     .map((one) => showText(one.where ?? 'trial.yaml'));
-  const at = where === undefined ? '' : ` at ${showText(where)}`;
-  const found =
-    places.length === 0
-      ? 'delete this entry of accepted'
-      : `it was found at ${places.slice(0, 5).join(', ')}: write where`;
-  return `no ${name} was found${at}; ${found}`;
+  return inVain(name, where === undefined ? null : showText(where), places.slice(0, 5).join(', '));
+}
+
+function inVain(name: string, where: string | null, places: string): string {
+  if (where === null)
+    return places === ''
+      ? say('no {rule} was found; delete this entry of accepted', { rule: name })
+      : say('no {rule} was found; it was found at {places}: write where', { rule: name, places });
+  return places === ''
+    ? say('no {rule} was found at {where}; delete this entry of accepted', { rule: name, where })
+    : say('no {rule} was found at {where}; it was found at {places}: write where', {
+        rule: name,
+        where,
+        places,
+      });
 }

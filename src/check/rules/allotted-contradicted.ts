@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { positionPlace } from '../places.ts';
@@ -17,12 +18,6 @@ const rule: Rule = {
 };
 export default rule;
 
-const plural: Readonly<Record<Allotment, string>> = {
-  container: 'containers',
-  plot: 'plots',
-  position: 'positions',
-};
-
 function check({ metadata, layout }: Facts, report: Report): void {
   const { design, factors = [] } = metadata.draft;
   if (design === undefined || layout === null || !layout.treated || layout.positions.length === 0) return;
@@ -33,8 +28,9 @@ function check({ metadata, layout }: Facts, report: Report): void {
   const place = metadata.place(['design', 'allotted']);
   const hasPlots = positions.some(({ plot }) => plot !== null);
   if (declared === 'plot' && !hasPlots) {
-    const message =
-      'design.allotted is plot, but layout.csv names no plots; add the column plot, or write what was allotted';
+    const message = say(
+      'design.allotted is plot, but layout.csv names no plots; add the column plot, or write what was allotted',
+    );
     report(rule, { file: 'trial.yaml', place, found: declared, message });
     return;
   }
@@ -45,7 +41,15 @@ function check({ metadata, layout }: Facts, report: Report): void {
     const position = positions[at]!;
     const unit = unitOf(position, declared);
     const first = positions.find((one) => unitOf(one, declared) === unit)!;
-    const message = `design.allotted is ${declared}, but ${declared} ${unit} has ${treatmentInWords(first.treatment)} and ${treatmentInWords(position.treatment)}; correct the layout, or write what was allotted`;
+    const message = say(
+      'design.allotted is {declared}, but {declared} {unit} has {first} and {other}; correct the layout, or write what was allotted',
+      {
+        declared,
+        unit,
+        first: treatmentInWords(first.treatment),
+        other: treatmentInWords(position.treatment),
+      },
+    );
     report(rule, {
       file: 'layout.csv',
       place: positionPlace(layout, at, varied[0]?.id),
@@ -59,6 +63,19 @@ function check({ metadata, layout }: Facts, report: Report): void {
   const units = varied.map(({ id }) => coarsestUnit(positions, (treatment) => treatment[id] ?? ''));
   const finest = allotments.findLast((stratum) => units.includes(stratum)) ?? 'position';
   if (unitCount(positions, finest) >= unitCount(positions, declared)) return;
-  const message = `design.allotted is ${declared}, but every ${finest} has one treatment, so the ${plural[finest]} were allotted; write allotted: ${finest}`;
+  const message = coarserThan(declared, finest);
   report(rule, { file: 'trial.yaml', place, found: declared, expected: finest, message });
+}
+
+function coarserThan(declared: Allotment, allotted: Allotment): string {
+  if (allotted === 'container')
+    return say(
+      'design.allotted is {declared}, but every container has one treatment, so the containers were allotted; write allotted: container',
+      { declared },
+    );
+  // Positions are the finest units there are, so they are never the coarser ones.
+  return say(
+    'design.allotted is {declared}, but every plot has one treatment, so the plots were allotted; write allotted: plot',
+    { declared },
+  );
 }

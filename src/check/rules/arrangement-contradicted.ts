@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { allotments, coarsestUnit } from '../strata.ts';
@@ -43,6 +44,6 @@ function check({ metadata, layout }: Facts, report: Report): void {
     file: 'trial.yaml',
     place,
     found: arrangement,
-    message: `design.arrangement is ${arrangement}, but ${fault}`,
+    message: say('design.arrangement is {arrangement}, but {fault}', { arrangement, fault }),
   });
 }

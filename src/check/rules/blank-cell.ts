@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -20,6 +21,6 @@ export function reportBlankCell(
   why: string,
   where: string,
 ): void {
-  const message = `${table.heading(name)} is empty; ${why}`;
+  const message = say('{column} is empty; {why}', { column: table.heading(name), why });
   report(rule, { file: table.file, place: table.place(row, name), found: '', message, where });
 }

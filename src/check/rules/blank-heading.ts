@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Place } from '../../read/place.ts';
 import { showText } from '../show-value.ts';
@@ -14,6 +15,8 @@ const rule: Rule = {
 export default rule;
 
 export function reportBlankHeading(report: Report, file: string, place: Place, column: number): void {
-  const message = `column ${String(column + 1)} has no heading; write one, or delete the column`;
+  const message = say('column {number} has no heading; write one, or delete the column', {
+    number: column + 1,
+  });
   report(rule, { file, place, found: showText(''), message });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Path } from '../../read/yaml.ts';
@@ -23,7 +24,7 @@ function check({ metadata }: Facts, report: Report): void {
       path.at(-1) !== 'alt' &&
       path.at(-1) !== 'delimiter'
     ) {
-      const message = `${pathInWords(path)} is blank; write it, or delete the key`;
+      const message = say('{key} is blank; write it, or delete the key', { key: pathInWords(path) });
       report(rule, { file: 'trial.yaml', place: metadata.place(path), found: value, message });
     } else if (typeof value === 'object' && value !== null) {
       const entries = Array.isArray(value)

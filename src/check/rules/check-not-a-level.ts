@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { nearest } from '../nearest.ts';
@@ -20,13 +21,22 @@ function check({ metadata }: Facts, report: Report): void {
     const known = factor.levels.map(({ id }) => id);
     if (factor.check === undefined || known.includes(factor.check)) continue;
     const best = nearest(factor.check, known);
-    const advice = best === null ? `levels: ${known.join(', ')}` : `did you mean "${best}"?`;
+    const values = { check: showText(factor.check), factor: factor.id };
     report(rule, {
       file: 'trial.yaml',
       place: metadata.place(['factors', index, 'check']),
       found: factor.check,
       expected: best,
-      message: `check is ${showText(factor.check)}, which is no level of ${factor.id}; ${advice}`,
+      message:
+        best === null
+          ? say('check is {check}, which is no level of {factor}; levels: {levels}', {
+              ...values,
+              levels: known.join(', '),
+            })
+          : say('check is {check}, which is no level of {factor}; did you mean "{near}"?', {
+              ...values,
+              near: best,
+            }),
     });
   }
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Position } from '../../model/trial.ts';
 import type { Facts, Harvest } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -40,15 +41,23 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
     const weighed = toGrams(total.value, total.unit);
     const step = stepInGrams(variable, total.value, total.unit);
     if (!isBeyondRounding(weighed, parts, step)) continue;
-    const difference = inGrams(Math.abs(weighed - parts.sum));
+    const message = say(
+      '{container} was weighed at {weighed}, but its {count} weights sum to {sum}: {difference} apart, where rounding explains {most}',
+      {
+        container: id,
+        weighed: inGrams(weighed),
+        count: parts.n,
+        sum: inGrams(parts.sum),
+        difference: inGrams(Math.abs(weighed - parts.sum)),
+        most: inGrams(mostByRounding(parts.n, step)),
+      },
+    );
     report(rule, {
       file: 'trial.yaml',
       place: metadata.place(['containers', index, 'weighed_total', 'value']),
       found: inGrams(weighed),
       expected: inGrams(parts.sum),
-      message:
-        `${id} was weighed at ${inGrams(weighed)}, but its ${String(parts.n)} weights sum to ${inGrams(parts.sum)}: ` +
-        `${difference} apart, where rounding explains ${inGrams(mostByRounding(parts.n, step))}${swappedDigits(weighed, parts.sum)}`,
+      message: `${message}${swappedDigits(weighed, parts.sum)}`,
       where: id,
     });
   }

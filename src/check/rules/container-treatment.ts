@@ -1,6 +1,7 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
-import { didYouMean } from '../nearest.ts';
+import { didYouMean, nearest } from '../nearest.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -21,9 +22,11 @@ function check({ metadata }: Facts, report: Report): void {
     for (const [id, level] of Object.entries(treatment ?? {})) {
       const factor = factors.find((one) => one.id === id);
       const path = ['containers', index, 'treatment', id];
+      const place = `containers[${String(index + 1)}].treatment`;
       if (factor === undefined) {
         const known = factors.map((one) => one.id);
-        const message = `containers[${String(index + 1)}].treatment: ${showText(id)} is no factor of this trial${didYouMean(id, known)}`;
+        const fault = say('{place}: {found} is no factor of this trial', { place, found: showText(id) });
+        const message = `${fault}${didYouMean(id, known)}`;
         report(rule, {
           file: 'trial.yaml',
           place: metadata.keyPlace(path),
@@ -33,9 +36,15 @@ function check({ metadata }: Facts, report: Report): void {
         });
       } else if (!factor.levels.some((one) => one.id === level)) {
         const known = factor.levels.map((one) => one.id);
-        const guess = didYouMean(level, known);
-        const advice = guess === '' ? `; levels: ${known.join(', ')}` : guess;
-        const message = `containers[${String(index + 1)}].treatment: ${showText(level)} is no level of ${id}${advice}`;
+        const values = { place, found: showText(level), factor: id };
+        const near = nearest(level, known);
+        const message =
+          near === null
+            ? say('{place}: {found} is no level of {factor}; levels: {levels}', {
+                ...values,
+                levels: known.join(', '),
+              })
+            : say('{place}: {found} is no level of {factor}; did you mean "{near}"?', { ...values, near });
         report(rule, {
           file: 'trial.yaml',
           place: metadata.place(path),

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { chanceOfTie, groupOf, weighingsOf, type Weighing } from '../weighings.ts';
@@ -28,23 +29,33 @@ function check(facts: Facts, report: Report): void {
   for (const one of all) groupOf(byContainer, one.record.container, one.record.cut).push(one);
   const containers = [...byContainer].flatMap(([container, cuts]) =>
     [...cuts].map(([cut, members]) => ({
-      name: `${container} at cut ${String(cut)}`,
+      name: say('{container} at cut {cut}', { container, cut }),
       members: inPlaces(members),
     })),
   );
-  const say = (copies: readonly Copy[]): Set<string> => {
+  const reportAll = (copies: readonly Copy[]): Set<string> => {
     for (const { of, from, order } of copies) {
       const { index, record } = of.members[0]!;
-      const message = `the ${String(of.members.length)} weights of ${of.name} are those of ${from.name} ${order}; was one copied from the other?`;
+      const values = { count: of.members.length, copy: of.name, original: from.name };
+      const message =
+        order === 'same'
+          ? say(
+              'the {count} weights of {copy} are those of {original} in the same order; was one copied from the other?',
+              values,
+            )
+          : say(
+              'the {count} weights of {copy} are those of {original} in the opposite order; was one copied from the other?',
+              values,
+            );
       const place = recordPlace(harvest, index, variable.id);
       report(rule, { file: 'harvest.csv', place, found: of.name, message, where: record.container });
     }
     return new Set(copies.map(({ of }) => of.name));
   };
-  const copied = say(copiesAmong(containers, tie));
+  const copied = reportAll(copiesAmong(containers, tie));
   // Rows of a container that is a copy altogether are not said again.
   const rows = containers.filter(({ name }) => !copied.has(name)).flatMap(({ members }) => rowsOf(members));
-  say(copiesAmong(rows, tie));
+  reportAll(copiesAmong(rows, tie));
 }
 
 /** Weights in the order of their places, and what they are called. */
@@ -56,7 +67,7 @@ interface Run {
 interface Copy {
   of: Run;
   from: Run;
-  order: 'in the same order' | 'in the opposite order';
+  order: 'same' | 'opposite';
 }
 
 function inPlaces(members: readonly Weighing[]): Weighing[] {
@@ -74,7 +85,7 @@ function rowsOf(members: readonly Weighing[]): Run[] {
   }
   return [...rows].map(([row, list]) => {
     const { container, cut } = list[0]!.record;
-    return { name: `${container} row ${String(row)} at cut ${String(cut)}`, members: list };
+    return { name: say('{container} row {row} at cut {cut}', { container, row, cut }), members: list };
   });
 }
 
@@ -95,8 +106,8 @@ function copiesAmong(runs: readonly Run[], tie: number): Copy[] {
     const opposite = alike?.find((one) =>
       members.every(({ weight }, at) => weight === one.members.at(-1 - at)!.weight),
     );
-    if (same !== undefined) copies.push({ of: run, from: same, order: 'in the same order' });
-    else if (opposite !== undefined) copies.push({ of: run, from: opposite, order: 'in the opposite order' });
+    if (same !== undefined) copies.push({ of: run, from: same, order: 'same' });
+    else if (opposite !== undefined) copies.push({ of: run, from: opposite, order: 'opposite' });
     else if (alike === undefined) bySum.set(sum, [run]);
     else alike.push(run);
   }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -21,7 +22,10 @@ export function reportCountNotWhole(
   cell: { name: string; text: string; where: string },
 ): void {
   const { name, text, where } = cell;
-  const message = `${table.heading(name)} is counted, so ${showText(text)} cannot be; write a whole number`;
+  const message = say('{column} is counted, so {found} cannot be; write a whole number', {
+    column: table.heading(name),
+    found: showText(text),
+  });
   const place = table.place(row, name);
-  report(rule, { file: table.file, place, found: text, expected: 'a whole number', message, where });
+  report(rule, { file: table.file, place, found: text, expected: say('a whole number'), message, where });
 }

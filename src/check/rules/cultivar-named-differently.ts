@@ -1,5 +1,6 @@
 import { distance } from 'fastest-levenshtein';
 import type { Cultivar } from '../../model/library.ts';
+import { say } from '../../model/say.ts';
 import type { Path } from '../../read/yaml.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -34,7 +35,11 @@ export function reportCultivarNamedDifferently(
   for (const { name, text, path } of trials.flatMap((one) => freeNames(one, known))) {
     const alike = [...known].find(([other]) => isAlike(name, other));
     if (alike !== undefined) {
-      const message = `${showText(name)} is almost ${showText(alike[0])} of ${alike[1]}; is it the same cultivar? Write one name`;
+      const message = say('{name} is almost {other} of {where}; is it the same cultivar? Write one name', {
+        name: showText(name),
+        other: showText(alike[0]),
+        where: alike[1],
+      });
       report(rule, { file: text.file, place: text.place(path), found: name, expected: alike[0], message });
     }
     if (!known.has(name)) known.set(name, text.trial.id);

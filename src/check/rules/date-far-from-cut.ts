@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import { indexesWhere } from '../indexes-where.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -34,7 +35,10 @@ function check({ harvest, metadata }: Facts, report: Report): void {
       continue;
     // Outside the trial altogether it is an error of its own.
     if (isOutsideTrial(metadata, date)) continue;
-    const message = `date is ${date}, but the others of ${container} at cut ${String(cut)} were cut on ${day}; check the date and the cut`;
+    const message = say(
+      'date is {date}, but the others of {container} at cut {cut} were cut on {usual}; check the date and the cut',
+      { date, container, cut, usual: day },
+    );
     const place = recordPlace(harvest, index, 'date');
     report(rule, { file: 'harvest.csv', place, found: date, expected: day, message, where: whereOf(record) });
   }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import { indexesWhere } from '../indexes-where.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -21,8 +22,12 @@ function check({ metadata, harvest, readings, today }: Facts, report: Report): v
   if (draft.status !== 'finished') return;
   const look = (date: string | null | undefined, file: string, name: string, place: () => Place): void => {
     if (date === undefined || date === null || date <= today) return;
-    const message = `${name} is ${date}, which is still to come, but the trial is finished; correct the date`;
-    report(rule, { file, place: place(), found: date, expected: `${today} or before`, message });
+    const message = say(
+      '{name} is {date}, which is still to come, but the trial is finished; correct the date',
+      { name, date },
+    );
+    const expected = say('{date} or before', { date: today });
+    report(rule, { file, place: place(), found: date, expected, message });
   };
   const yaml = (date: string | undefined, name: string, path: (string | number)[]): void => {
     look(date, 'trial.yaml', name, () => metadata.place(path));
@@ -32,10 +37,11 @@ function check({ metadata, harvest, readings, today }: Facts, report: Report): v
   yaml(germinated, 'dates.germinated', ['dates', 'germinated']);
   yaml(transplanted, 'dates.transplanted', ['dates', 'transplanted']);
   for (const [index, date] of cuts.entries())
-    yaml(date, `cut ${String(index + 1)}`, ['dates', 'cuts', index]);
+    yaml(date, say('cut {number}', { number: index + 1 }), ['dates', 'cuts', index]);
   for (const key of ['events', 'photos', 'releases'] as const) {
     for (const [index, { date }] of (draft[key] ?? []).entries()) {
-      yaml(date, `the date of ${key}[${String(index + 1)}]`, [key, index, 'date']);
+      const name = say('the date of {what}', { what: `${key}[${String(index + 1)}]` });
+      yaml(date, name, [key, index, 'date']);
     }
   }
   if (harvest?.table.index.has('date')) {

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Path } from '../../read/yaml.ts';
@@ -20,24 +21,27 @@ function check({ metadata }: Facts, report: Report): void {
     ['dates.germinated', ['dates', 'germinated'], germinated],
     ['dates.transplanted', ['dates', 'transplanted'], transplanted],
     ...cuts.map((date, index): [string, Path, string] => [
-      `cut ${String(index + 1)}`,
+      say('cut {number}', { number: index + 1 }),
       ['dates', 'cuts', index],
       date,
     ]),
   ];
-  let [beforeName, , before] = steps[0]!;
+  let [beforeName, beforePath, before] = steps[0]!;
   for (const [name, path, date] of steps.slice(1)) {
     if (date === undefined) continue;
-    const areCuts = beforeName.startsWith('cut') && name.startsWith('cut');
+    const areCuts = beforePath[1] === 'cuts' && path[1] === 'cuts';
     if (before !== undefined && (date < before || (areCuts && date === before))) {
-      const relation = date === before ? 'the same day as' : 'before';
+      const values = { name, date, other: beforeName, day: before };
       report(rule, {
         file: 'trial.yaml',
         place: metadata.place(path),
         found: date,
-        message: `${name} is ${date}, ${relation} ${beforeName} on ${before}; correct one of the two`,
+        message:
+          date === before
+            ? say('{name} is {date}, the same day as {other} on {day}; correct one of the two', values)
+            : say('{name} is {date}, before {other} on {day}; correct one of the two', values),
       });
-    } else [beforeName, before] = [name, date];
-    if (before === undefined) [beforeName, before] = [name, date];
+    } else [beforeName, beforePath, before] = [name, path, date];
+    if (before === undefined) [beforeName, beforePath, before] = [name, path, date];
   }
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import { indexesWhere } from '../indexes-where.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -45,7 +46,17 @@ function check({ metadata, harvest, readings, today }: Facts, report: Report): v
   const { cuts = [] } = metadata.draft.dates ?? {};
   const [first, last] = spanOf(metadata);
   if (last === undefined) return;
-  const span = `the trial ran from ${first ?? 'its beginning'} to ${last}`;
+  const outside = (date: string): string =>
+    first === undefined
+      ? say('date is {date}, but the trial ran from its beginning to {last}; correct the date', {
+          date,
+          last,
+        })
+      : say('date is {date}, but the trial ran from {first} to {last}; correct the date', {
+          date,
+          first,
+          last,
+        });
   const isOutside = (date: string, before: number, after: number): boolean =>
     date <= today && isOutsideTrial(metadata, date, before, after);
   const file = 'harvest.csv';
@@ -54,7 +65,7 @@ function check({ metadata, harvest, readings, today }: Facts, report: Report): v
       const record = harvest.records[index]!;
       const { date } = record;
       if (date === null || !isOutside(date, 0, afterLastCut)) continue;
-      const message = `date is ${date}, but ${span}; correct the date`;
+      const message = outside(date);
       report(rule, {
         file,
         place: recordPlace(harvest, index, 'date'),
@@ -67,7 +78,6 @@ function check({ metadata, harvest, readings, today }: Facts, report: Report): v
   for (const [index, { date, container }] of (readings?.rows ?? []).entries()) {
     if (!isOutside(date, aroundTheTrial, aroundTheTrial)) continue;
     const place = readingPlace(readings!, index, 'date');
-    const message = `date is ${date}, but ${span}; correct the date`;
-    report(rule, { file: 'readings.csv', place, found: date, message, where: container });
+    report(rule, { file: 'readings.csv', place, found: date, message: outside(date), where: container });
   }
 }

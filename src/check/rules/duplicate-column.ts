@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Place } from '../../read/place.ts';
 import { showText } from '../show-value.ts';
@@ -19,6 +20,9 @@ export function reportDuplicateColumn(
   heading: string,
   first: number,
 ): void {
-  const message = `the heading ${showText(heading)} stands twice (first as column ${String(first + 1)}); keep one`;
+  const message = say('the heading {heading} stands twice (first as column {number}); keep one', {
+    heading: showText(heading),
+    number: first + 1,
+  });
   report(rule, { file, place, found: heading, message });
 }

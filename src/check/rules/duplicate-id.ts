@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Place } from '../../read/place.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -15,20 +16,20 @@ const rule: Rule = {
 };
 export default rule;
 
-export function reportDuplicateId(
-  report: Report,
-  file: string,
-  place: Place,
-  kind: string,
-  id: string,
-): void {
-  const message = `the ${kind} id ${showText(id)} is used twice; give one of the two another id`;
+/** What an id is of. */
+type Kind = 'container' | 'factor' | 'variable' | 'level' | 'cultivar';
+
+export function reportDuplicateId(report: Report, file: string, place: Place, kind: Kind, id: string): void {
+  const message = say('the {kind} id {id} is used twice; give one of the two another id', {
+    kind: say(kind),
+    id: showText(id),
+  });
   report(rule, { file, place, found: id, message });
 }
 
 function check({ metadata }: Facts, report: Report): void {
   const { containers = [], factors = [], variables = [] } = metadata.draft;
-  const look = (kind: string, path: readonly (string | number)[], items: readonly { id: string }[]): void => {
+  const look = (kind: Kind, path: readonly (string | number)[], items: readonly { id: string }[]): void => {
     const seen = new Set<string>();
     for (const [index, { id }] of items.entries()) {
       if (seen.has(id))

@@ -2,6 +2,7 @@ import { ecRange } from '../../compute/nutrients/ec-estimates.ts';
 import { solutionOf } from '../../compute/nutrients/solution.ts';
 import { atStrength, strengthOf } from '../../compute/nutrients/strength-of.ts';
 import { agreesWith } from '../../compute/nutrients/warnings.ts';
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import { readingPlace } from '../places.ts';
 import { isRecipeWhole } from '../recipe-warnings.ts';
@@ -31,8 +32,14 @@ function check({ metadata, readings }: Facts, report: Report): void {
     if (strength === null) continue;
     const range = ecRange(solutionOf(atStrength(nutrients, strength)).ec);
     if (range === null || agreesWith(range, ec)) continue;
-    const expected = `${range.lowest.toFixed(1)} to ${range.highest.toFixed(1)}`;
-    const message = `ec of ${container} is ${String(ec)} mS/cm at its first reading, but the recipe should give ${expected}; check the salts, the recipe and the meter`;
+    const expected = say('{minimum} to {maximum}', {
+      minimum: range.lowest.toFixed(1),
+      maximum: range.highest.toFixed(1),
+    });
+    const message = say(
+      'ec of {container} is {ec} mS/cm at its first reading, but the recipe should give {expected}; check the salts, the recipe and the meter',
+      { container, ec, expected },
+    );
     report(rule, {
       file: 'readings.csv',
       place: readingPlace(readings, index, 'ec'),

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { decodeUtf8 } from '../../read/utf8.ts';
 import type { Path } from '../../read/yaml.ts';
 import type { Facts } from '../facts.ts';
@@ -18,15 +19,17 @@ export default rule;
 const address = /[\p{L}\p{N}._%+'-]+@[\p{L}\p{N}-]+(?:\.[\p{L}\p{N}-]+)+/u;
 
 /** The address itself is not repeated: what is reported here is published too. */
-const message =
-  'there is an e-mail address in this text, which is published as it stands; take it out, or write it as email under people';
+const messageOf = (): string =>
+  say(
+    'there is an e-mail address in this text, which is published as it stands; take it out, or write it as email under people',
+  );
 
 function check({ files, metadata }: Facts, report: Report): void {
   const look = (value: unknown, path: Path): void => {
     if (typeof value === 'string') {
       const isPersons = path[0] === 'people' && path.at(-1) === 'email';
       if (!isPersons && address.test(value))
-        report(rule, { file: 'trial.yaml', place: metadata.place(path), message });
+        report(rule, { file: 'trial.yaml', place: metadata.place(path), message: messageOf() });
     } else if (typeof value === 'object' && value !== null) {
       for (const [key, inner] of Object.entries(value)) {
         look(inner, [...path, Array.isArray(value) ? Number(key) : key]);
@@ -40,7 +43,8 @@ function check({ files, metadata }: Facts, report: Report): void {
     if (!bytes.includes(0x40)) continue;
     for (const [index, line] of (decodeUtf8(bytes).text ?? '').split(/\r\n|\n|\r/).entries()) {
       const at = line.search(address);
-      if (at >= 0) report(rule, { file: path, place: { line: index + 1, column: at + 1 }, message });
+      if (at >= 0)
+        report(rule, { file: path, place: { line: index + 1, column: at + 1 }, message: messageOf() });
     }
   }
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
@@ -11,7 +12,9 @@ const rule: Rule = {
 export default rule;
 
 export function reportEmptyFile(report: Report, file: string): void {
-  const advice =
-    file === 'harvest.csv' || file === 'trial.yaml' ? 'save it again' : 'save it again, or delete the file';
-  report(rule, { file, message: `the file is empty; ${advice}` });
+  const isNeeded = file === 'harvest.csv' || file === 'trial.yaml';
+  const message = isNeeded
+    ? say('the file is empty; save it again')
+    : say('the file is empty; save it again, or delete the file');
+  report(rule, { file, message });
 }

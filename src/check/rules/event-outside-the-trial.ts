@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { daysBetween } from '../days.ts';
@@ -29,8 +30,24 @@ function check({ metadata, today }: Facts, report: Report): void {
       const isEarly = first !== undefined && daysBetween(date, first) > halfAYear;
       const isLate = last !== undefined && daysBetween(last, date) > halfAYear;
       if (!isEarly && !isLate) continue;
-      const message = `the date of ${key}[${String(index + 1)}] is ${date}, but the trial ran from ${first ?? 'its beginning'} to ${last ?? 'now'}; is the year right?`;
+      const message = messageOf(`${key}[${String(index + 1)}]`, date, first, last);
       report(rule, { file: 'trial.yaml', place: metadata.place([key, index, 'date']), found: date, message });
     }
   }
+}
+
+/** One of the two ends is known, or nothing could be held against them. */
+function messageOf(what: string, date: string, first: string | undefined, last: string | undefined): string {
+  const values = { what, date, first: first ?? '', last: last ?? '' };
+  if (first === undefined)
+    return say(
+      'the date of {what} is {date}, but the trial ran from its beginning to {last}; is the year right?',
+      values,
+    );
+  return last === undefined
+    ? say('the date of {what} is {date}, but the trial ran from {first} to now; is the year right?', values)
+    : say(
+        'the date of {what} is {date}, but the trial ran from {first} to {last}; is the year right?',
+        values,
+      );
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Container } from '../../model/trial.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -23,7 +24,8 @@ function check({ metadata }: Facts, report: Report): void {
     for (const [index, { where }] of (metadata.draft[list] ?? []).entries()) {
       const fault = where === undefined ? null : faultOf(where, containers);
       if (where === undefined || fault === null) continue;
-      const message = `${list}[${String(index + 1)}].where is ${showText(where)}, but ${fault}`;
+      const key = `${list}[${String(index + 1)}].where`;
+      const message = say('{key} is {where}, but {fault}', { key, where: showText(where), fault });
       report(rule, {
         file: 'trial.yaml',
         place: metadata.place([list, index, 'where']),
@@ -44,8 +46,9 @@ function faultOf(where: string, containers: readonly Container[]): string | null
     const isBeyond = (text: string | undefined, size: number): boolean =>
       text !== undefined && text.split('-').some((one) => Number(one) < 1 || Number(one) > size);
     const isOff = isBeyond(rows, container.rows) || isBeyond(columns, container.columns);
-    const grid = `${String(container.rows)} rows and ${String(container.columns)} columns`;
-    return isOff ? `${container.id} has ${grid}` : null;
+    if (!isOff) return null;
+    const size = { rows: container.rows, columns: container.columns };
+    return say('{container} has {rows} rows and {columns} columns', { container: container.id, ...size });
   }
   const [first = ''] = where.split(/[\s,;]+/);
   const best = nearest(
@@ -53,5 +56,6 @@ function faultOf(where: string, containers: readonly Container[]): string | null
     containers.map(({ id }) => id),
   );
   // A place in words ("all tanks", "the inlet") is no slip.
-  return best === null || !/\d/.test(first) ? null : `there is no ${first}; did you mean "${best}"?`;
+  if (best === null || !/\d/.test(first)) return null;
+  return say('there is no {name}; did you mean "{near}"?', { name: first, near: best });
 }

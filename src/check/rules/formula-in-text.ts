@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import { indexesWhere } from '../indexes-where.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -31,7 +32,10 @@ function isFormula(text: string): boolean {
 function check({ metadata, layout, harvest, readings }: Facts, report: Report): void {
   const look = (file: string, text: string | null, place: () => Place | null, where: string | null): void => {
     if (text === null || text === '' || !isFormula(text)) return;
-    const message = `${showText(text)} begins like a formula, which a spreadsheet would run; begin it with a letter`;
+    const message = say(
+      '{found} begins like a formula, which a spreadsheet would run; begin it with a letter',
+      { found: showText(text) },
+    );
     report(rule, { file, place: place(), found: text, message, where });
   };
   if (layout?.table) {

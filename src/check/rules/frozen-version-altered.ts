@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { withLineFeeds } from '../../read/place.ts';
 import { sha256 } from '../../read/sha256.ts';
 import { decodeUtf8 } from '../../read/utf8.ts';
@@ -19,8 +20,6 @@ const rule: Rule = {
 };
 export default rule;
 
-const remedy = 'put it back as it was, and release a correction instead';
-
 function check({ files }: Facts, report: Report): void {
   for (const version of frozenVersions(files)) {
     const sums = version.files.get(sumsFile);
@@ -38,7 +37,10 @@ function compare({ version, files }: FrozenVersion, sums: Uint8Array, report: Re
     const [, sum, name] = /^([0-9a-f]{64}) [ *](.+)$/.exec(line) ?? [];
     if (sum === undefined || name === undefined) {
       isWhole = false;
-      const message = `${showText(line)} is no line of ${sumsFile}, which are a SHA-256, two spaces and a file's name; ${remedy}`;
+      const message = say(
+        "{line} is no line of {file}, which are a SHA-256, two spaces and a file's name; put it back as it was, and release a correction instead",
+        { line: showText(line), file: sumsFile },
+      );
       report(rule, {
         file: `${folder}/${sumsFile}`,
         place: { line: index + 1, column: 1 },
@@ -51,22 +53,30 @@ function compare({ version, files }: FrozenVersion, sums: Uint8Array, report: Re
     const bytes = files.get(name);
     if (bytes !== undefined && isAsFrozen(bytes, sum)) continue;
     const found = bytes === undefined ? null : sha256(bytes);
-    const said =
-      found === null ? 'is gone, though it was frozen' : 'is not as it was frozen: its SHA-256 is another';
-    report(rule, {
-      file: `${folder}/${name}`,
-      found,
-      expected: sum,
-      message: `${folder}/${name} ${said}; ${remedy}`,
-    });
+    const file = `${folder}/${name}`;
+    const message =
+      found === null
+        ? say(
+            '{file} is gone, though it was frozen; put it back as it was, and release a correction instead',
+            { file },
+          )
+        : say(
+            '{file} is not as it was frozen: its SHA-256 is another; put it back as it was, and release a correction instead',
+            { file },
+          );
+    report(rule, { file, found, expected: sum, message });
   }
   // Of a line that cannot be read nobody knows which file it lists.
   if (!isWhole) return;
   for (const name of files.keys()) {
     // The archive as it was published may be put beside what was frozen.
     if (name === sumsFile || name.endsWith('.zip') || listed.has(name)) continue;
-    const message = `${folder}/${name} was not there when ${version} was frozen; take it out of the folder`;
-    report(rule, { file: `${folder}/${name}`, found: name, message });
+    const file = `${folder}/${name}`;
+    const message = say('{file} was not there when {version} was frozen; take it out of the folder', {
+      file,
+      version,
+    });
+    report(rule, { file, found: name, message });
   }
 }
 

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { decodeUtf8 } from '../../read/utf8.ts';
 import { readYaml } from '../../read/yaml.ts';
 import type { Facts } from '../facts.ts';
@@ -25,14 +26,25 @@ function check({ files, metadata }: Facts, report: Report): void {
     const folder = `versions/${version}`;
     const said = saidVersion(frozen.get('trial.yaml'));
     if (!isVersion(version)) {
-      const message = `versions/${showText(version)} is no version: name the folder by its release, such as versions/1.0.0`;
+      const message = say(
+        'versions/{found} is no version: name the folder by its release, such as versions/1.0.0',
+        { found: showText(version) },
+      );
       report(rule, { file: folder, found: version, message });
     } else if (!known.includes(version) && !metadata.lost.has('releases')) {
-      const listed = known.length === 0 ? '' : ` (${known.join(', ')})`;
-      const message = `${folder} is none of this trial's releases${listed}; name the folder by its release`;
+      const message =
+        known.length === 0
+          ? say("{folder} is none of this trial's releases; name the folder by its release", { folder })
+          : say("{folder} is none of this trial's releases ({releases}); name the folder by its release", {
+              folder,
+              releases: known.join(', '),
+            });
       report(rule, { file: folder, found: version, message });
     } else if (said !== null && said !== version) {
-      const message = `${folder}/trial.yaml says that it is version ${showText(said)}; is it in the wrong folder?`;
+      const message = say('{file} says that it is version {version}; is it in the wrong folder?', {
+        file: `${folder}/trial.yaml`,
+        version: showText(said),
+      });
       report(rule, { file: `${folder}/trial.yaml`, found: said, expected: version, message });
     }
   }

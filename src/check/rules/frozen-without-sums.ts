@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import { frozenVersions, isVersion, sumsFile } from '../frozen-versions.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -17,7 +18,11 @@ export default rule;
 function check({ files }: Facts, report: Report): void {
   for (const { version, files: frozen } of frozenVersions(files)) {
     if (!isVersion(version) || frozen.has(sumsFile)) continue;
-    const message = `versions/${version} has no ${sumsFile}, so that nobody can tell whether it was altered; if it was not, make it in that folder with: sha256sum * > ${sumsFile}`;
-    report(rule, { file: `versions/${version}`, expected: sumsFile, message });
+    const folder = `versions/${version}`;
+    const message = say(
+      '{folder} has no {sums}, so that nobody can tell whether it was altered; if it was not, make it in that folder with: sha256sum * > {sums}',
+      { folder, sums: sumsFile },
+    );
+    report(rule, { file: folder, expected: sumsFile, message });
   }
 }

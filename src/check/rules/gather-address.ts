@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Path, Yaml } from '../../read/yaml.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -28,19 +29,23 @@ export function reportGatherAddresses(
     if (typeof address !== 'string' || folder === null) continue;
     const before = first.get(folder);
     const path: Path = ['gather', index, 'address'];
-    const fault = /[?#]/.test(address)
-      ? 'has a ? or # in it; write the address of the site’s home page'
-      : folder === own
-        ? 'is the address of this site itself; take it out of gather'
-        : before !== undefined
-          ? `is kept in the same folder as ${showText(before)} above; is it the same site? Take one out`
-          : null;
-    if (fault !== null) {
-      const message = `${showText(address)} ${fault}`;
+    const message = faultOf(address, folder === own, before);
+    if (message !== null)
       report(rule, { file: 'site.yaml', place: yaml.place(path), found: address, message });
-    }
     first.set(folder, address);
   }
+}
+
+function faultOf(given: string, isOwn: boolean, before: string | undefined): string | null {
+  const address = showText(given);
+  if (/[?#]/.test(given))
+    return say('{address} has a ? or # in it; write the address of the site’s home page', { address });
+  if (isOwn) return say('{address} is the address of this site itself; take it out of gather', { address });
+  if (before === undefined) return null;
+  return say('{address} is kept in the same folder as {before} above; is it the same site? Take one out', {
+    address,
+    before: showText(before),
+  });
 }
 
 function folderOf(address: unknown): string | null {

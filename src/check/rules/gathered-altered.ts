@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
@@ -16,6 +17,11 @@ export function reportGatheredAltered(report: Report, file: string, found: strin
     file,
     found,
     expected: sum,
-    message: `${file} is ${found === null ? 'gone' : 'not as it was gathered'}; the trial is left out: run \`tankside gather\` again`,
+    message:
+      found === null
+        ? say('{file} is gone; the trial is left out: run `tankside gather` again', { file })
+        : say('{file} is not as it was gathered; the trial is left out: run `tankside gather` again', {
+            file,
+          }),
   });
 }

@@ -1,4 +1,5 @@
 import type { Cultivar } from '../../model/library.ts';
+import { say } from '../../model/say.ts';
 import type { Trial } from '../../model/trial.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -40,7 +41,14 @@ export function reportGatheredCultivarAlike(
       file: 'trial.json',
       found,
       expected: alike,
-      message: `${showText(found)} of ${origin?.title ?? 'another site'} is almost ${showText(alike)} of cultivars.yaml; if it is the same, put it under its synonyms, and if it is another, list it there too`,
+      message: say(
+        '{name} of {site} is almost {other} of cultivars.yaml; if it is the same, put it under its synonyms, and if it is another, list it there too',
+        {
+          name: showText(found),
+          site: origin?.title ?? say('another site'),
+          other: showText(alike),
+        },
+      ),
     });
   }
 }

@@ -1,4 +1,5 @@
 import type { Problem } from '../../model/problem.ts';
+import { sayCount } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
@@ -20,8 +21,12 @@ export function failsCheck(problems: readonly Problem[]): string {
   // Its trial.yaml is made of trial.json, which has no such lines.
   const name = file.split('/').at(-1) === 'trial.yaml' ? 'trial.json' : (file.split('/').at(-1) ?? '');
   const where = name === 'trial.json' || line === null ? name : `${name}:${String(line)}`;
-  const count = errors.length === 1 ? '1 error' : `${String(errors.length)} errors`;
-  return `the trial has ${count} by the check of this site and is left out, the first: ${where}: ${message}`;
+  return sayCount(
+    errors.length,
+    'the trial has {count} error by the check of this site and is left out, the first: {where}: {message}',
+    'the trial has {count} errors by the check of this site and is left out, the first: {where}: {message}',
+    { where, message },
+  );
 }
 
 export function reportGatheredFailsCheck(report: Report, problems: readonly Problem[]): void {

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
@@ -14,6 +15,6 @@ export default rule;
 export function reportGatheredRecord(report: Report): void {
   report(rule, {
     file: 'gathered.json',
-    message: 'gathered.json is missing or not whole; the trial is left out: run `tankside gather` again',
+    message: say('gathered.json is missing or not whole; the trial is left out: run `tankside gather` again'),
   });
 }

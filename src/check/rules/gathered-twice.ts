@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
 
@@ -18,7 +19,13 @@ export default rule;
  * @param other the id of the trial that it is a copy of
  */
 export function reportGatheredTwice(report: Report, what: 'harvest.csv' | 'DOI', other: string): void {
-  const same = what === 'DOI' ? 'its DOI is' : 'harvest.csv is to the byte';
-  const message = `${same} that of ${showText(other)}; the trial is left out, so that it counts once`;
+  const values = { other: showText(other) };
+  const message =
+    what === 'DOI'
+      ? say('its DOI is that of {other}; the trial is left out, so that it counts once', values)
+      : say(
+          'harvest.csv is to the byte that of {other}; the trial is left out, so that it counts once',
+          values,
+        );
   report(rule, { file: what === 'DOI' ? 'trial.json' : 'harvest.csv', found: other, message });
 }

@@ -1,9 +1,10 @@
+import { say } from '../../model/say.ts';
 import type { Variable } from '../../model/trial.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { gramsIn, isWeight } from '../../model/units.ts';
 import { harvestColumns } from '../harvest-columns.ts';
-import { didYouMean, nearest } from '../nearest.ts';
+import { nearest } from '../nearest.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -28,21 +29,21 @@ function check({ metadata }: Facts, report: Report): void {
   for (const [name, { column, unit }] of Object.entries(harvest?.columns ?? {})) {
     const path = ['harvest', 'columns', name];
     if (!known.includes(name)) {
-      const advice =
-        nearest(name, known) === null ? `; columns: ${known.join(', ')}` : didYouMean(name, known);
-      const message = `${showText(name)} under harvest.columns is no column${advice}`;
-      report(rule, {
-        file,
-        place: metadata.keyPlace(path),
-        found: name,
-        expected: nearest(name, known),
-        message,
-      });
+      const near = nearest(name, known);
+      const message = notAColumn(name, near, known);
+      report(rule, { file, place: metadata.keyPlace(path), found: name, expected: near, message });
       continue;
     }
     const other = headings.get(column);
     if (other !== undefined) {
-      const message = `the heading ${showText(column)} stands for both ${other} and ${name}; one of the two is wrong`;
+      const message = say(
+        'the heading {heading} stands for both {first} and {second}; one of the two is wrong',
+        {
+          heading: showText(column),
+          first: other,
+          second: name,
+        },
+      );
       report(rule, { file, place: metadata.place([...path, 'column']), found: column, message });
     }
     headings.set(column, name);
@@ -52,14 +53,32 @@ function check({ metadata }: Facts, report: Report): void {
   }
 }
 
+function notAColumn(name: string, near: string | null, known: readonly string[]): string {
+  const found = showText(name);
+  return near === null
+    ? say('{found} under harvest.columns is no column; columns: {columns}', {
+        found,
+        columns: known.join(', '),
+      })
+    : say('{found} under harvest.columns is no column; did you mean "{near}"?', { found, near });
+}
+
 function unitFault(name: string, unit: string, variables: readonly Variable[]): string | null {
   const variable = name === 'pot_total' ? variables[0] : variables.find(({ id }) => id === name);
-  if (variable === undefined) return `${name} has no unit; delete unit`;
+  if (variable === undefined) return say('{column} has no unit; delete unit', { column: name });
   const own = variable.unit;
   if (unit === own || (isWeight(own) && isWeight(unit))) return null;
   if (isWeight(own)) {
     const known = Object.keys(gramsIn);
-    return `${showText(unit)} is no unit of weight that is converted; write one of: ${known.join(', ')}`;
+    return say('{unit} is no unit of weight that is converted; write one of: {units}', {
+      unit: showText(unit),
+      units: known.join(', '),
+    });
   }
-  return `${name} is in ${own === undefined ? 'no unit' : showText(own)}; only weights are converted, so write the same unit`;
+  return own === undefined
+    ? say('{column} is in no unit; only weights are converted, so write the same unit', { column: name })
+    : say('{column} is in {unit}; only weights are converted, so write the same unit', {
+        column: name,
+        unit: showText(own),
+      });
 }

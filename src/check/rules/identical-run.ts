@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { whereOf } from '../grid.ts';
@@ -33,8 +34,15 @@ function check(facts: Facts, report: Report): void {
     // A run at a given place has the chance tie^(length - 1); there are as many places as rows.
     if (length >= shortest && all.length * tie ** (length - 1) < unlikely) {
       const [first, last] = [all[start]!, all[at - 1]!];
-      const lines = `lines ${String(first.record.line)} to ${String(last.record.line)}`;
-      const message = `${String(length)} rows on end have ${inGrams(first.weight)} (${lines}); was one weight filled down?`;
+      const message = say(
+        '{count} rows on end have {weight} (lines {first} to {last}); was one weight filled down?',
+        {
+          count: length,
+          weight: inGrams(first.weight),
+          first: first.record.line,
+          last: last.record.line,
+        },
+      );
       report(rule, {
         file: 'harvest.csv',
         place: recordPlace(harvest, first.index, variable.id),

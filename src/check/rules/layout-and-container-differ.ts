@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -26,7 +27,12 @@ export function reportLayoutAndContainerDiffer(
     place: table.place(row, name),
     found: layout,
     expected: container,
-    message: `${name} is ${showText(layout)}, but trial.yaml gives ${id} ${showText(container)}; one of the two is wrong`,
+    message: say('{column} is {found}, but trial.yaml gives {container} {other}; one of the two is wrong', {
+      column: name,
+      found: showText(layout),
+      container: id,
+      other: showText(container),
+    }),
     where: id,
   });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { readingPlace } from '../places.ts';
@@ -28,7 +29,10 @@ function check({ readings }: Facts, report: Report): void {
         file: 'readings.csv',
         place: readingPlace(readings, index, 'level'),
         found: String(level),
-        message: `the level of ${container} rose from ${String(before.level)} cm (line ${String(before.line)}) to ${String(level)} cm with no water added and no rain in between`,
+        message: say(
+          'the level of {container} rose from {before} cm (line {line}) to {level} cm with no water added and no rain in between',
+          { container, before: before.level, line: before.line, level },
+        ),
         where: container,
       });
     }

@@ -1,4 +1,5 @@
 import { type Drawn, drawLots } from '../../compute/lots/draw-lots.ts';
+import { say, sayCount } from '../../model/say.ts';
 import type { Position, TrialMetadata } from '../../model/trial.ts';
 import type { Facts } from '../facts.ts';
 import { positionInWords, whereOf } from '../grid.ts';
@@ -25,12 +26,15 @@ type Design = TrialMetadata['design'];
 function check({ metadata, layout }: Facts, report: Report): void {
   const { design, factors = [], containers = [] } = metadata.draft;
   if (design?.lot === undefined) return;
-  const tell = (message: string) =>
+  const reportLot = (message: string) =>
     report(rule, { file: 'trial.yaml', place: metadata.place(['design', 'lot']), message });
-  if (!design.randomised) return tell('design.lot says how lots were drawn, but design.randomised is false');
+  if (!design.randomised)
+    return reportLot(say('design.lot says how lots were drawn, but design.randomised is false'));
   const { seed } = design;
   if (seed === undefined)
-    return tell('design.lot says how lots were drawn, but there is no design.seed to draw them from again');
+    return reportLot(
+      say('design.lot says how lots were drawn, but there is no design.seed to draw them from again'),
+    );
   if (layout === null || !layout.treated || layout.positions.length === 0) return;
   // Where these are refused, the order of the lots cannot be known.
   if (metadata.lost.has('containers') || metadata.lost.has('factors')) return;
@@ -46,21 +50,26 @@ function check({ metadata, layout }: Facts, report: Report): void {
     })),
   };
   const drawn: Drawn<Position> = drawLots(positions, plan, ({ treatment }) => treatment);
-  if ('reason' in drawn) return tell(`the lots cannot be drawn again: ${drawn.reason}`);
+  if ('reason' in drawn)
+    return reportLot(say('the lots cannot be drawn again: {reason}', { reason: drawn.reason }));
   const drawnFor = (position: Position) => treatmentInWords(drawn.treatments.get(position) ?? {});
   const others = positions.filter((position) => drawnFor(position) !== treatmentInWords(position.treatment));
   const [first] = others;
   if (first === undefined) return;
   const found = treatmentInWords(first.treatment);
   const expected = drawnFor(first);
-  const count = others.length === 1 ? '1 position differs' : `${String(others.length)} positions differ`;
   report(rule, {
     file: layout.table === null ? 'trial.yaml' : 'layout.csv',
     place:
       positionPlace(layout, positions.indexOf(first), factors[0]?.id) ?? metadata.place(['design', 'lot']),
     found,
     expected,
-    message: `seed ${String(seed)} draws ${expected} for ${positionInWords(first)}, and the layout has ${found} (${count} of ${String(positions.length)}); correct the layout or the seed, or take design.lot away where it was drawn otherwise`,
+    message: sayCount(
+      others.length,
+      'seed {seed} draws {expected} for {place}, and the layout has {found} ({count} position differs of {all}); correct the layout or the seed, or take design.lot away where it was drawn otherwise',
+      'seed {seed} draws {expected} for {place}, and the layout has {found} ({count} positions differ of {all}); correct the layout or the seed, or take design.lot away where it was drawn otherwise',
+      { seed, expected, place: positionInWords(first), found, all: positions.length },
+    ),
     where: whereOf(first),
   });
 }

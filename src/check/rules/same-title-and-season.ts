@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
 import type { TrialText } from '../trial-text.ts';
@@ -23,7 +24,10 @@ export function reportSameTitleAndSeason(trials: readonly TrialText[], report: R
     const before = first.get(key);
     if (before === undefined) first.set(key, trial.id);
     else {
-      const message = `the title and season are those of ${showText(before)} too; is one folder a copy of the other?`;
+      const message = say(
+        'the title and season are those of {trial} too; is one folder a copy of the other?',
+        { trial: showText(before) },
+      );
       report(rule, { file, place: place(['title']), found: title, message });
     }
   }

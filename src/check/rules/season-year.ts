@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 
@@ -19,7 +20,10 @@ function check({ metadata, today }: Facts, report: Report): void {
   if (season === undefined || last === undefined || last > today) return;
   const years = [last, dates?.cuts?.[0] ?? last].map((date) => Number(date.slice(0, 4)));
   if (years.includes(season.year)) return;
-  const message = `season.year is ${String(season.year)}, but the last cut was in ${String(years[0])}`;
+  const message = say('season.year is {year}, but the last cut was in {harvested}', {
+    year: season.year,
+    harvested: String(years[0]),
+  });
   const place = metadata.place(['season', 'year']);
   report(rule, {
     file: 'trial.yaml',

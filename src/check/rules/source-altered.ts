@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { sha256 } from '../../read/sha256.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -27,7 +28,10 @@ function check({ metadata, files }: Facts, report: Report): void {
       place: metadata.place(['sources', index, 'sha256']),
       found: sum,
       expected: sha256(bytes),
-      message: `${showText(file)} is not the file that harvest.csv was brought in from; bring it in again, or put the original back`,
+      message: say(
+        '{file} is not the file that harvest.csv was brought in from; bring it in again, or put the original back',
+        { file: showText(file) },
+      ),
     });
   }
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -23,7 +24,9 @@ function check({ metadata, files }: Facts, report: Report): void {
       file: 'trial.yaml',
       place: metadata.place(['sources', index, 'file']),
       found: file,
-      message: `${showText(file)} is not in the folder; put the spreadsheet back if you have it`,
+      message: say('{file} is not in the folder; put the spreadsheet back if you have it', {
+        file: showText(file),
+      }),
     });
   }
 }

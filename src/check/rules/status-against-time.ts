@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { positionInWords, whereOf } from '../grid.ts';
@@ -32,7 +33,17 @@ function check({ harvest }: Facts, report: Report): void {
           file: 'harvest.csv',
           place: recordPlace(harvest, index, harvest.table.index.has('status') ? 'status' : 'container'),
           found: status,
-          message: `${positionInWords(record)} is ${status} at cut ${String(cut)}, but was ${before.status} at cut ${String(before.cut)} (line ${String(before.line)}); one of the two is wrong`,
+          message: say(
+            '{position} is {status} at cut {cut}, but was {before} at cut {earlier} (line {line}); one of the two is wrong',
+            {
+              position: positionInWords(record),
+              status,
+              cut,
+              before: before.status,
+              earlier: before.cut,
+              line: before.line,
+            },
+          ),
           where: whereOf(record),
         });
       }

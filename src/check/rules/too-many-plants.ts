@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import { mostPlants } from '../plants-per-pot.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -24,8 +25,11 @@ export function reportTooManyPlants(
     file: table.file,
     place: table.place(row, 'plants'),
     found: String(plants),
-    expected: `1 to ${String(mostPlants)}`,
-    message: `plants is ${String(plants)}, but a pot holds at most ${String(mostPlants)}; correct the number`,
+    expected: say('{minimum} to {maximum}', { minimum: 1, maximum: mostPlants }),
+    message: say('plants is {plants}, but a pot holds at most {most}; correct the number', {
+      plants,
+      most: mostPlants,
+    }),
     where,
   });
 }

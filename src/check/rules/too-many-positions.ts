@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Container } from '../../model/trial.ts';
@@ -28,6 +29,9 @@ function check({ metadata }: Facts, report: Report): void {
   const sizes = containers.map(({ rows, columns }) => rows * columns);
   const largest = sizes.indexOf(Math.max(...sizes));
   const { id, rows, columns } = containers[largest]!;
-  const message = `${id} has ${String(rows)} rows and ${String(columns)} columns, and all containers more than ${String(most)} positions; rows and columns are counts of positions`;
+  const message = say(
+    '{container} has {rows} rows and {columns} columns, and all containers more than {most} positions; rows and columns are counts of positions',
+    { container: id, rows, columns, most },
+  );
   report(rule, { file: 'trial.yaml', place: metadata.place(['containers', largest]), message, where: id });
 }

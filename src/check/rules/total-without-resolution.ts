@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 
@@ -21,7 +22,10 @@ function check({ metadata }: Facts, report: Report): void {
   const index = (metadata.draft.containers ?? []).findIndex((one) => one.weighed_total !== undefined);
   const container = metadata.draft.containers?.[index];
   if (container === undefined) return;
-  const message = `${container.id} has a weighed_total, but ${primary.id} has no resolution; write the step of the scale, such as resolution: 1`;
+  const message = say(
+    '{container} has a weighed_total, but {variable} has no resolution; write the step of the scale, such as resolution: 1',
+    { container: container.id, variable: primary.id },
+  );
   const place = metadata.keyPlace(['containers', index, 'weighed_total']);
   report(rule, { file: 'trial.yaml', place, expected: 'resolution: 1', message });
 }

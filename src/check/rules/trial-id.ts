@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -19,8 +20,12 @@ const taken = 'checks';
 
 function check({ id }: Facts, report: Report): void {
   if (id === taken) {
-    const message = `"${id}" is the address of the page of checks; add what was tried and when, such as ${id}-of-2026`;
-    report(rule, { file: 'trial.yaml', found: id, expected: `${id}-of-2026`, message });
+    const example = `${id}-of-2026`;
+    const message = say(
+      '{id} is the address of the page of checks; add what was tried and when, such as {example}',
+      { id: showText(id), example },
+    );
+    report(rule, { file: 'trial.yaml', found: id, expected: example, message });
     return;
   }
   if (/^[a-z0-9-]{3,64}$/.test(id)) return;
@@ -30,14 +35,13 @@ function check({ id }: Facts, report: Report): void {
     .replaceAll(/[^a-z0-9]+/g, '-')
     .replaceAll(/^-+|-+$/g, '')
     .slice(0, 64);
-  const advice =
+  const shown = { id: showText(id) };
+  const message =
     plain.length >= 3
-      ? `rename the folder to ${plain}`
-      : 'rename the folder to 3 to 64 lower-case letters, digits and hyphens';
-  report(rule, {
-    file: 'trial.yaml',
-    found: id,
-    expected: plain,
-    message: `${showText(id)} is no id for a trial; ${advice}`,
-  });
+      ? say('{id} is no id for a trial; rename the folder to {name}', { ...shown, name: plain })
+      : say(
+          '{id} is no id for a trial; rename the folder to 3 to 64 lower-case letters, digits and hyphens',
+          shown,
+        );
+  report(rule, { file: 'trial.yaml', found: id, expected: plain, message });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { daysBetween } from '../days.ts';
@@ -21,7 +22,10 @@ function check({ metadata, today }: Facts, report: Report): void {
   if (last === undefined || last > today) return;
   for (const [name, date] of Object.entries({ sown, germinated, transplanted })) {
     if (date === undefined || daysBetween(date, last) <= twoYears) continue;
-    const message = `from dates.${name} on ${date} to the last cut on ${last} are more than two years; is the year right?`;
+    const message = say(
+      'from dates.{name} on {date} to the last cut on {last} are more than two years; is the year right?',
+      { name, date, last },
+    );
     report(rule, { file: 'trial.yaml', place: metadata.place(['dates', name]), found: date, message });
     return;
   }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
@@ -14,8 +15,8 @@ export default rule;
 export function reportTrialsNotAFolder(report: Report): void {
   report(rule, {
     file: 'trials',
-    found: 'a file',
-    expected: 'a folder',
-    message: 'trials is a file; make it a folder, and put the folder of each trial into it',
+    found: say('a file'),
+    expected: say('a folder'),
+    message: say('trials is a file; make it a folder, and put the folder of each trial into it'),
   });
 }

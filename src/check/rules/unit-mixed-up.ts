@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { whereOf } from '../grid.ts';
@@ -35,7 +36,23 @@ function check(facts: Facts, report: Report): void {
     for (const { index, record, weight } of members) {
       const slip = unitSlip(weight, usual);
       if (slip === null) continue;
-      const message = `${variable.id} is ${inGrams(weight)}, about ${String(slip.factor)} times ${slip.relation} than its fellows (${inGrams(usual)}); ${slip.question}`;
+      const values = {
+        variable: variable.id,
+        weight: inGrams(weight),
+        factor: slip.factor,
+        usual: inGrams(usual),
+        question: say(slip.question),
+      };
+      const message =
+        slip.relation === 'more'
+          ? say(
+              '{variable} is {weight}, about {factor} times more than its fellows ({usual}); {question}',
+              values,
+            )
+          : say(
+              '{variable} is {weight}, about {factor} times less than its fellows ({usual}); {question}',
+              values,
+            );
       report(rule, {
         file: 'harvest.csv',
         place: recordPlace(harvest, index, variable.id),
@@ -52,7 +69,7 @@ export interface UnitSlip {
   /** To one decimal: 1000, 453.6, 28.3 or 10. */
   factor: number;
   relation: 'more' | 'less';
-  /** What to ask. */
+  /** What to ask: a message of its own. */
   question: string;
 }
 

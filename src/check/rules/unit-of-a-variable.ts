@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { isWeight } from '../../model/units.ts';
@@ -84,12 +85,15 @@ function check({ metadata }: Facts, report: Report): void {
   for (const [index, { unit, lowest, highest, id }] of (metadata.draft.variables ?? []).entries()) {
     const code = unit === undefined || isWeight(unit) ? null : codeOfWord(unit);
     if (unit !== undefined && code !== null) {
-      const message = `the unit ${showText(unit)} is written ${code}`;
+      const message = say('the unit {unit} is written {code}', { unit: showText(unit), code });
       const place = metadata.place(['variables', index, 'unit']);
       report(rule, { file: 'trial.yaml', place, found: unit, expected: code, message });
     }
     if (lowest !== undefined && highest !== undefined && lowest > highest) {
-      const message = `lowest (${String(lowest)}) of ${id} is above its highest (${String(highest)}); exchange the two`;
+      const message = say(
+        'lowest ({lowest}) of {variable} is above its highest ({highest}); exchange the two',
+        { lowest, variable: id, highest },
+      );
       report(rule, {
         file: 'trial.yaml',
         place: metadata.place(['variables', index, 'lowest']),

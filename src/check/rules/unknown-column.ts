@@ -1,6 +1,7 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Place } from '../../read/place.ts';
-import { didYouMean, nearest } from '../nearest.ts';
+import { nearest } from '../nearest.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -21,13 +22,19 @@ export function reportUnknownColumn(
   heading: string,
   known: readonly string[],
 ): void {
-  const advice =
-    nearest(heading, known) === null ? `; known columns: ${known.join(', ')}` : didYouMean(heading, known);
+  const best = nearest(heading, known);
+  const shown = { heading: showText(heading), file };
   report(rule, {
     file,
     place,
     found: heading,
-    expected: nearest(heading, known),
-    message: `${showText(heading)} is not a column of ${file}${advice}`,
+    expected: best,
+    message:
+      best === null
+        ? say('{heading} is not a column of {file}; known columns: {names}', {
+            ...shown,
+            names: known.join(', '),
+          })
+        : say('{heading} is not a column of {file}; did you mean "{name}"?', { ...shown, name: best }),
   });
 }

@@ -1,7 +1,8 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
-import { didYouMean } from '../nearest.ts';
+import { nearest } from '../nearest.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -21,15 +22,27 @@ export function reportUnknownContainer(
   container: string,
   known: readonly string[],
 ): void {
-  const guess = didYouMean(container, known);
-  const list = known.length <= 12 ? `; containers: ${known.join(', ')}` : '';
-  const isTotals = /^(grand |sub)?(total|sum|mean|average)/i.test(container);
-  const is =
-    container === '' ? 'the container is empty' : `${showText(container)} is no container of trial.yaml`;
   report(rule, {
     file: table.file,
     place: table.place(row, 'container'),
     found: container,
-    message: isTotals ? `${is}; delete the line of totals` : `${is}${guess === '' ? list : guess}`,
+    message: messageOf(container, known),
   });
+}
+
+function messageOf(container: string, known: readonly string[]): string {
+  const names = known.length <= 12 ? known.join(', ') : null;
+  if (container === '')
+    return names === null
+      ? say('the container is empty')
+      : say('the container is empty; containers: {names}', { names });
+  const shown = { container: showText(container) };
+  if (/^(grand |sub)?(total|sum|mean|average)/i.test(container))
+    return say('{container} is no container of trial.yaml; delete the line of totals', shown);
+  const best = nearest(container, known);
+  if (best !== null)
+    return say('{container} is no container of trial.yaml; did you mean "{name}"?', { ...shown, name: best });
+  return names === null
+    ? say('{container} is no container of trial.yaml', shown)
+    : say('{container} is no container of trial.yaml; containers: {names}', { ...shown, names });
 }

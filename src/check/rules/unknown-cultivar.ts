@@ -1,6 +1,7 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
-import { didYouMean } from '../nearest.ts';
+import { nearest } from '../nearest.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -22,13 +23,16 @@ function check({ metadata, cultivars }: Facts, report: Report): void {
     if (factor.kind !== 'cultivar') continue;
     for (const [number, level] of factor.levels.entries()) {
       if (level.name !== undefined || known.includes(level.id)) continue;
-      const guess = didYouMean(level.id, known);
-      const advice = guess === '' ? '; add it there, or give the level its own name' : guess;
+      const best = nearest(level.id, known);
+      const shown = { level: showText(level.id) };
       report(rule, {
         file: 'trial.yaml',
         place: metadata.place(['factors', index, 'levels', number, 'id']),
         found: level.id,
-        message: `${showText(level.id)} is not in cultivars.yaml${advice}`,
+        message:
+          best === null
+            ? say('{level} is not in cultivars.yaml; add it there, or give the level its own name', shown)
+            : say('{level} is not in cultivars.yaml; did you mean "{name}"?', { ...shown, name: best }),
       });
     }
   }

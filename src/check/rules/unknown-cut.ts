@@ -1,3 +1,4 @@
+import { say, sayCount } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -24,8 +25,13 @@ export function reportUnknownCut(
     file: table.file,
     place: table.place(row, 'cut'),
     found: String(cut),
-    expected: `1 to ${String(cuts)}`,
-    message: `cut is ${String(cut)}, but dates.cuts in trial.yaml has ${String(cuts)} date${cuts === 1 ? '' : 's'}; add the date of the cut, or correct the number`,
+    expected: say('{minimum} to {maximum}', { minimum: 1, maximum: cuts }),
+    message: sayCount(
+      cuts,
+      'cut is {cut}, but dates.cuts in trial.yaml has {count} date; add the date of the cut, or correct the number',
+      'cut is {cut}, but dates.cuts in trial.yaml has {count} dates; add the date of the cut, or correct the number',
+      { cut },
+    ),
     where,
   });
 }

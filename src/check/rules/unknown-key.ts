@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { nearest } from '../nearest.ts';
 import { pathInWords, type Refusal } from '../refusal.ts';
 import type { Finding, Rule } from '../rule.ts';
@@ -26,19 +27,23 @@ export function explainUnknownKey(refusal: Refusal): Finding {
   const best = nearest(key, known);
   const home = best === null ? homeOfKey(refusal.schema, key) : null;
   const of = refusal.path.length === 0 ? refusal.file : pathInWords(refusal.path);
-  const advice = isRestOfNumber(refusal, key)
-    ? 'a comma within braces ends the value before it: write a number with a decimal point'
+  const shown = { key: showText(key), of };
+  const message = isRestOfNumber(refusal, key)
+    ? say(
+        '{key} is not a key of {of}; a comma within braces ends the value before it: write a number with a decimal point',
+        shown,
+      )
     : best !== null
-      ? `did you mean "${best}"?`
+      ? say('{key} is not a key of {of}; did you mean "{name}"?', { ...shown, name: best })
       : home !== null
-        ? `it belongs at ${home}`
-        : `known keys: ${known.join(', ')}`;
+        ? say('{key} is not a key of {of}; it belongs at {home}', { ...shown, home })
+        : say('{key} is not a key of {of}; known keys: {names}', { ...shown, names: known.join(', ') });
   return {
     file: refusal.file,
     place: refusal.yaml.keyPlace([...refusal.path, key]),
     found: key,
     expected: best ?? home,
-    message: `${showText(key)} is not a key of ${of}; ${advice}`,
+    message,
   };
 }
 

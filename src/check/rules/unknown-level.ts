@@ -1,8 +1,9 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
 import type { Factor } from '../../model/trial.ts';
-import { didYouMean, nearest } from '../nearest.ts';
+import { nearest } from '../nearest.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -24,13 +25,17 @@ export function reportUnknownLevel(
   where: string,
 ): void {
   const known = factor.levels.map(({ id }) => id);
-  const guess = didYouMean(text, known);
+  const best = nearest(text, known);
+  const shown = { level: showText(text), factor: factor.id };
   report(rule, {
     file: table.file,
     place: table.place(row, factor.id),
     found: text,
-    expected: nearest(text, known),
-    message: `${showText(text)} is no level of ${factor.id}${guess === '' ? `; levels: ${known.join(', ')}` : guess}`,
+    expected: best,
+    message:
+      best === null
+        ? say('{level} is no level of {factor}; levels: {names}', { ...shown, names: known.join(', ') })
+        : say('{level} is no level of {factor}; did you mean "{name}"?', { ...shown, name: best }),
     where,
   });
 }

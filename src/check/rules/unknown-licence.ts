@@ -1,5 +1,6 @@
 import licences from 'spdx-license-ids/index.json' with { type: 'json' };
 import deprecated from 'spdx-license-ids/deprecated.json' with { type: 'json' };
+import { say } from '../../model/say.ts';
 import type { Place } from '../../read/place.ts';
 import type { Facts } from '../facts.ts';
 import { nearest } from '../nearest.ts';
@@ -41,13 +42,16 @@ function guess(licence: string): string | null {
 export function reportUnknownLicence(report: Report, file: string, place: Place, licence: string): void {
   if (known.has(licence)) return;
   const best = guess(licence);
-  const advice = best === null ? 'write one, such as CC-BY-4.0 or CC0-1.0' : `did you mean "${best}"?`;
+  const shown = { licence: showText(licence) };
   report(rule, {
     file,
     place,
     found: licence,
     expected: best,
-    message: `${showText(licence)} is no SPDX licence identifier; ${advice}`,
+    message:
+      best === null
+        ? say('{licence} is no SPDX licence identifier; write one, such as CC-BY-4.0 or CC0-1.0', shown)
+        : say('{licence} is no SPDX licence identifier; did you mean "{name}"?', { ...shown, name: best }),
   });
 }
 

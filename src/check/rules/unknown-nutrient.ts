@@ -1,5 +1,6 @@
 import { nearestKey } from '../../compute/nutrients/named-analysis.ts';
 import { labelKeys, waterKeys } from '../../model/nutrient-keys.ts';
+import { say } from '../../model/say.ts';
 import type { Path } from '../../read/yaml.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -19,27 +20,38 @@ export default rule;
 
 function check({ metadata }: Facts, report: Report): void {
   const { water = {}, salts = [] } = metadata.draft.nutrients ?? {};
-  checkKeys(water, waterKeys, "the water's analysis", ['nutrients', 'water']);
+  checkKeys(water, waterKeys, ofWater, ['nutrients', 'water']);
   for (const [index, { percent = {} }] of salts.entries())
-    checkKeys(percent, labelKeys, 'a label', ['nutrients', 'salts', index, 'percent']);
+    checkKeys(percent, labelKeys, ofLabel, ['nutrients', 'salts', index, 'percent']);
 
   function checkKeys(
     analysis: Readonly<Record<string, number>>,
     known: readonly string[],
-    of: string,
+    messageOf: typeof ofWater,
     path: Path,
   ): void {
     for (const key of Object.keys(analysis)) {
       if (known.includes(key)) continue;
       const best = nearestKey(key, known);
-      const advice = best === null ? `known are ${known.join(', ')}` : `did you mean "${best}"?`;
       report(rule, {
         file: 'trial.yaml',
         place: metadata.keyPlace([...path, key]),
         found: key,
         expected: best,
-        message: `${showText(key)} is no nutrient of ${of}; ${advice}`,
+        message: messageOf(showText(key), best, known.join(', ')),
       });
     }
   }
+}
+
+function ofWater(key: string, name: string | null, names: string): string {
+  return name === null
+    ? say("{key} is no nutrient of the water's analysis; known are {names}", { key, names })
+    : say('{key} is no nutrient of the water\'s analysis; did you mean "{name}"?', { key, name });
+}
+
+function ofLabel(key: string, name: string | null, names: string): string {
+  return name === null
+    ? say('{key} is no nutrient of a label; known are {names}', { key, names })
+    : say('{key} is no nutrient of a label; did you mean "{name}"?', { key, name });
 }

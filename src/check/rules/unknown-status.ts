@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -43,13 +44,20 @@ export function reportUnknownStatus(
   where: string,
 ): void {
   const best = meant[text.toLowerCase()] ?? nearest(text, statuses);
-  const advice = best === null ? '' : `; did you mean "${best}"?`;
+  const names = statuses.join(', ');
+  const shown = { status: showText(text), names };
   report(rule, {
     file: table.file,
     place: table.place(row, 'status'),
     found: text,
-    expected: statuses.join(', '),
-    message: `${showText(text)} is no status; write one of: ${statuses.join(', ')}${advice}`,
+    expected: names,
+    message:
+      best === null
+        ? say('{status} is no status; write one of: {names}', shown)
+        : say('{status} is no status; write one of: {names}; did you mean "{name}"?', {
+            ...shown,
+            name: best,
+          }),
     where,
   });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { isWeight } from '../../model/units.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -20,7 +21,11 @@ export default rule;
 function check({ metadata }: Facts, report: Report): void {
   for (const [index, { id, unit }] of (metadata.draft.variables ?? []).entries()) {
     if (unit === undefined || isWeight(unit) || isUcum(unit) || codeOfWord(unit) !== null) continue;
-    const message = `the unit ${showText(unit)} of ${id} is no UCUM code that is known here; write one, such as g, cm, mL or {leaves}`;
+    // What stands in braces at its end is a unit, and stays as it is.
+    const message = say(
+      'the unit {unit} of {variable} is no UCUM code that is known here; write one, such as g, cm, mL or {leaves}',
+      { unit: showText(unit), variable: id },
+    );
     const place = metadata.place(['variables', index, 'unit']);
     report(rule, { file: 'trial.yaml', place, found: unit, message });
   }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { litresIn, metresIn } from '../../model/units.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -29,7 +30,11 @@ function check({ metadata }: Facts, report: Report): void {
       const sides = [size.length, size.width].map((side) => side * (metresIn[size.unit] ?? 1));
       if (sides.every((side) => side >= shortest && side <= longest)) continue;
       const measures = `${String(size.length)} x ${String(size.width)} ${size.unit}`;
-      const message = `the ${name} of ${id} is ${measures}; is the unit right?`;
+      const message = say('the {name} of {container} is {measures}; is the unit right?', {
+        name,
+        container: id,
+        measures,
+      });
       const place = metadata.place(['containers', index, name]);
       report(rule, { file: 'trial.yaml', place, found: measures, message, where: id });
     }
@@ -38,7 +43,11 @@ function check({ metadata }: Facts, report: Report): void {
     const area = inside.length * inside.width * metres * metres;
     const depth = (volume.value * (litresIn[volume.unit] ?? 1)) / 1000 / area;
     if (depth <= deepest) continue;
-    const message = `${String(volume.value)} ${volume.unit} would stand ${depth.toFixed(1)} m deep in ${id}; is a unit wrong?`;
+    const message = say('{volume} would stand {depth} m deep in {container}; is a unit wrong?', {
+      volume: `${String(volume.value)} ${volume.unit}`,
+      depth: depth.toFixed(1),
+      container: id,
+    });
     const place = metadata.place(['containers', index, 'volume']);
     report(rule, { file: 'trial.yaml', place, found: String(volume.value), message, where: id });
   }

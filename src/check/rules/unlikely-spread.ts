@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { recordPlace } from '../places.ts';
@@ -25,13 +26,22 @@ function check(facts: Facts, report: Report): void {
   const weighings = weighingsOf(facts);
   if (weighings === null) return;
   const { harvest, variable, fellows } = weighings;
-  for (const { name, members, usual } of fellows) {
+  for (const { name, inWords, members, usual } of fellows) {
     // Single weights far from the rest are asked after one by one (unit-mixed-up).
     const { near, mean, cv } = spreadOf(members, usual);
     if (near.length < fewest) continue;
     if (cv >= smallest && cv <= largest) continue;
-    const judgement = cv < smallest ? 'hardly differ' : 'differ very much';
-    const message = `the ${String(near.length)} weights of ${name} ${judgement} (CV ${cv.toFixed(1)}%, mean ${inGrams(mean)}); were all weighed singly, and in one unit?`;
+    const values = { count: near.length, name: inWords(), cv: cv.toFixed(1), mean: inGrams(mean) };
+    const message =
+      cv < smallest
+        ? say(
+            'the {count} weights of {name} hardly differ (CV {cv}%, mean {mean}); were all weighed singly, and in one unit?',
+            values,
+          )
+        : say(
+            'the {count} weights of {name} differ very much (CV {cv}%, mean {mean}); were all weighed singly, and in one unit?',
+            values,
+          );
     const place = recordPlace(harvest, near[0]!.index, variable.id);
     report(rule, { file: 'harvest.csv', place, found: `${cv.toFixed(1)}%`, message, where: name });
   }

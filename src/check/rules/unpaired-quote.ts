@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { CsvFault } from '../../read/csv.ts';
 
@@ -15,7 +16,11 @@ export default rule;
 export function reportUnpairedQuote(report: Report, file: string, fault: CsvFault): void {
   const message =
     fault.kind === 'unterminated quote'
-      ? 'the double quote that opens here is never closed, so the rows after it are swallowed; close or delete it'
-      : 'the double quote that opens here is closed in the middle of the cell; write a quote within a text twice ("")';
+      ? say(
+          'the double quote that opens here is never closed, so the rows after it are swallowed; close or delete it',
+        )
+      : say(
+          'the double quote that opens here is closed in the middle of the cell; write a quote within a text twice ("")',
+        );
   report(rule, { file, place: fault.place, found: '"', message });
 }

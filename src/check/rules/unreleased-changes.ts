@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import { differingFiles, frozenVersions } from '../frozen-versions.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -22,8 +23,16 @@ function check({ files, metadata }: Facts, report: Report): void {
   const frozen = frozenVersions(files).find((one) => one.version === version);
   if (frozen === undefined) return;
   for (const name of differingFiles(files, frozen.files)) {
-    const how = !files.has(name) ? 'is gone' : frozen.files.has(name) ? 'differs' : 'is new';
-    const message = `${name} ${how} since ${frozen.version} was released; release the change: npm run -s tankside -- release <trial folder> --note "what changed"`;
+    const values = {
+      file: name,
+      version: frozen.version,
+      command: say('npm run -s tankside -- release <trial folder> --note "what changed"'),
+    };
+    const message = !files.has(name)
+      ? say('{file} is gone since {version} was released; release the change: {command}', values)
+      : frozen.files.has(name)
+        ? say('{file} differs since {version} was released; release the change: {command}', values)
+        : say('{file} is new since {version} was released; release the change: {command}', values);
     report(rule, { file: name, message });
   }
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -15,9 +16,6 @@ const rule: Rule = {
 };
 export default rule;
 
-/** What is said of weights and not of other values. */
-const ofPlants = ', and write in status what became of the plant';
-
 export function reportValueNotANumber(
   report: Report,
   table: Table,
@@ -27,12 +25,16 @@ export function reportValueNotANumber(
   where: string | null,
 ): void {
   const { fault, expected } = explainNumber(text, table.decimal);
+  // What is said of a missing weight does not fit other values.
+  const ofPlants = say('is not a number; leave the cell empty, and write in status what became of the plant');
+  const said =
+    fault === ofPlants ? say('is not a number; leave the cell empty where nothing was read') : fault;
   report(rule, {
     file: table.file,
     place: table.place(row, name),
     found: text,
     expected,
-    message: `${table.heading(name)}: ${showText(text)} ${fault.replace(ofPlants, ' where nothing was read')}`,
+    message: `${table.heading(name)}: ${showText(text)} ${said}`,
     where,
   });
 }

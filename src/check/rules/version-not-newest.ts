@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { compareVersions } from '../versions.ts';
@@ -22,10 +23,18 @@ function check({ metadata }: Facts, report: Report): void {
     if (before === undefined) continue;
     const place = metadata.place(['releases', index, 'version']);
     if (compareVersions(release.version, before.version) <= 0) {
-      const message = `release ${release.version} stands after ${before.version}; list releases from the oldest to the newest, each once`;
+      const message = say(
+        'release {version} stands after {before}; list releases from the oldest to the newest, each once',
+        { version: release.version, before: before.version },
+      );
       report(rule, { file, place, found: release.version, message });
     } else if (release.date < before.date) {
-      const message = `release ${release.version} is dated ${release.date}, before ${before.version} on ${before.date}`;
+      const message = say('release {version} is dated {date}, before {before} on {earlier}', {
+        version: release.version,
+        date: release.date,
+        before: before.version,
+        earlier: before.date,
+      });
       report(rule, {
         file,
         place: metadata.place(['releases', index, 'date']),
@@ -36,6 +45,12 @@ function check({ metadata }: Facts, report: Report): void {
   }
   const newest = [...releases].sort((a, b) => compareVersions(a.version, b.version)).at(-1)?.version;
   if (version === undefined || newest === undefined || version === newest) return;
-  const message = `version is ${version}, but the newest of releases is ${newest}; write the same in both`;
+  const message = say(
+    'version is {version}, but the newest of releases is {newest}; write the same in both',
+    {
+      version,
+      newest,
+    },
+  );
   report(rule, { file, place: metadata.place(['version']), found: version, expected: newest, message });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -23,13 +24,15 @@ export function reportWeightBesideStatus(
 ): void {
   const { name, text, status, where } = cell;
   const heading = table.heading(name);
-  const advice = /^0+([.,]0+)?$/.test(text) ? `leave ${heading} empty` : 'empty one of the two';
+  const shown = { status: showText(status), heading, weight: showText(text) };
   report(rule, {
     file: table.file,
     place: table.place(row, name),
     found: text,
-    expected: 'an empty cell',
-    message: `the status is ${showText(status)}, but ${heading} is ${showText(text)}; ${advice}`,
+    expected: say('an empty cell'),
+    message: /^0+([.,]0+)?$/.test(text)
+      ? say('the status is {status}, but {heading} is {weight}; leave {heading} empty', shown)
+      : say('the status is {status}, but {heading} is {weight}; empty one of the two', shown),
     where,
   });
 }

@@ -1,5 +1,6 @@
+import { say } from '../../model/say.ts';
 import { flowYaml } from '../flow-yaml.ts';
-import { nearest } from '../nearest.ts';
+import { didYouMean } from '../nearest.ts';
 import { pathInWords, type Refusal } from '../refusal.ts';
 import type { Finding, Rule } from '../rule.ts';
 import { showValue } from '../show-value.ts';
@@ -18,16 +19,19 @@ export function explainWrongChoice(refusal: Refusal): Finding {
   const { data, params } = refusal.error;
   const allowed: unknown = params['allowedValues'] ?? [params['allowedValue']];
   const choices = (Array.isArray(allowed) ? allowed : [allowed]).map(String);
-  const best = typeof data === 'string' ? nearest(data, choices) : null;
+  const guess = typeof data === 'string' ? didYouMean(data, choices) : '';
   const expected = choices.map(flowYaml).join(', ');
   const isEmpty = data === null;
-  const is = isEmpty ? 'is empty' : `is ${showValue(data)}`;
-  const must = choices.length === 1 ? expected : `one of: ${expected}`;
+  const name = pathInWords(refusal.path);
+  const must = choices.length === 1 ? expected : say('one of: {names}', { names: expected });
+  const message = isEmpty
+    ? say('{name} is empty, but must be {expected}', { name, expected: must })
+    : say('{name} is {found}, but must be {expected}', { name, found: showValue(data), expected: must });
   return {
     file: refusal.file,
     place: isEmpty ? refusal.yaml.keyPlace(refusal.path) : refusal.yaml.place(refusal.path),
     found: showValue(data),
     expected,
-    message: `${pathInWords(refusal.path)} ${is}, but must be ${must}${best === null ? '' : `; did you mean "${best}"?`}`,
+    message: `${message}${guess}`,
   };
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -28,7 +29,9 @@ export function reportWrongDateInRow(
     found: text,
     expected,
     message:
-      text === '' ? 'date is empty; write year-month-day, such as 2025-10-20' : `${showText(text)} ${fault}`,
+      text === ''
+        ? say('date is empty; write year-month-day, such as 2025-10-20')
+        : `${showText(text)} ${fault}`,
     where,
   });
 }

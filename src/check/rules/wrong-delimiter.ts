@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
 
@@ -12,11 +13,11 @@ const rule: Rule = {
 };
 export default rule;
 
-const names: Readonly<Record<string, string>> = {
-  ',': 'commas',
-  ';': 'semicolons',
-  '\t': 'tabs',
-  '|': 'bars',
+const names: Readonly<Record<string, () => string>> = {
+  ',': () => say('commas'),
+  ';': () => say('semicolons'),
+  '\t': () => say('tabs'),
+  '|': () => say('bars'),
 };
 
 /** The sign that a heading line is really separated by, or null where the declared one will do. */
@@ -35,7 +36,8 @@ export function reportWrongDelimiter(
   text: string,
 ): void {
   const sign = actual === '\t' ? '"\\t"' : `"${actual}"`;
-  const found = names[actual] ?? showText(actual);
+  const found = names[actual]?.() ?? showText(actual);
+  const expected = names[declared]?.() ?? declared;
   const hasDecimalCommas =
     actual !== ',' && new RegExp(`[${actual}]"?\\d+,\\d+"?(?:[${actual}\\n]|$)`).test(text);
   const decimal = hasDecimalCommas ? ', decimal: ","' : '';
@@ -43,10 +45,11 @@ export function reportWrongDelimiter(
     file,
     place: { line: 1, column: 1 },
     found,
-    expected: names[declared] ?? declared,
-    message:
-      `cells are separated by ${found}, not by ${names[declared] ?? declared}; ` +
-      `write harvest: {delimiter: ${sign}${decimal}} in trial.yaml, or save the file with ${names[declared] ?? declared}`,
+    expected,
+    message: say(
+      'cells are separated by {found}, not by {declared}; write {harvest} in trial.yaml, or save the file with {declared}',
+      { found, declared: expected, harvest: `harvest: {delimiter: ${sign}${decimal}}` },
+    ),
   });
 }
 
@@ -55,6 +58,6 @@ export function reportSeparatorLine(report: Report, file: string): void {
   report(rule, {
     file,
     place: { line: 1, column: 1 },
-    message: 'line 1 ("sep=") is a spreadsheet\'s own and no heading; delete it',
+    message: say('line 1 ("sep=") is a spreadsheet\'s own and no heading; delete it'),
   });
 }

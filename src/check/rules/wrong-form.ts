@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { flowYaml } from '../flow-yaml.ts';
 import { formInWords } from '../pattern-words.ts';
 import { pathInWords, type Refusal } from '../refusal.ts';
@@ -20,21 +21,32 @@ export function explainWrongForm(refusal: Refusal): Finding {
   const { data, propertyName: key } = refusal.error;
   const example = schemaAt(refusal.schema, refusal.path)?.examples?.[0];
   const expected = formInWords(refusal.error);
-  const such = example === undefined ? '' : `; write it like ${flowYaml(example)}`;
+  const such = example === undefined ? '' : say('; write it like {example}', { example: flowYaml(example) });
+  const name = pathInWords(refusal.path);
   if (key !== undefined) {
+    const message = say('{name} has the key {key}, but a key of it must be {expected}', {
+      name,
+      key: showText(key),
+      expected,
+    });
     return {
       file: refusal.file,
       place: refusal.yaml.keyPlace([...refusal.path, key]),
       found: key,
       expected,
-      message: `${pathInWords(refusal.path)} has the key ${showText(key)}, but a key of it must be ${expected}${such}`,
+      message: `${message}${such}`,
     };
   }
+  const message = say('{name} is {found}, but must be {expected}', {
+    name,
+    found: showValue(data),
+    expected,
+  });
   return {
     file: refusal.file,
     place: refusal.yaml.place(refusal.path),
     found: showValue(data),
     expected,
-    message: `${pathInWords(refusal.path)} is ${showValue(data)}, but must be ${expected}${such}`,
+    message: `${message}${such}`,
   };
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import { isDayNumber } from '../date.ts';
 import { explainNumber } from '../explain-number.ts';
 import { flowYaml } from '../flow-yaml.ts';
@@ -16,32 +17,35 @@ const rule: Rule = {
 };
 export default rule;
 
-const kinds: Readonly<Record<string, string>> = {
-  string: 'text',
-  number: 'a number',
-  integer: 'a whole number',
-  boolean: 'true or false',
-  array: 'a list',
-  object: 'a mapping of keys to values',
+const kinds: Readonly<Record<string, () => string>> = {
+  string: () => say('text'),
+  number: () => say('a number'),
+  integer: () => say('a whole number'),
+  // The two words are YAML's and stay as they are.
+  boolean: () => say('{one} or {other}', { one: 'true', other: 'false' }),
+  array: () => say('a list'),
+  object: () => say('a mapping of keys to values'),
 };
 
 export function explainWrongType(refusal: Refusal): Finding {
   const { data } = refusal.error;
   const type = String(refusal.error.params['type']);
-  const name = refusal.path.length === 0 ? 'the file' : pathInWords(refusal.path);
+  const name = refusal.path.length === 0 ? say('the file') : pathInWords(refusal.path);
   const schema = schemaAt(refusal.schema, refusal.path);
   const example = schema?.examples?.[0];
   const isDay = schema?.format === 'date';
-  const expected = isDay ? 'a date' : (kinds[type] ?? type);
-  const such = example === undefined ? '' : `, such as ${flowYaml(example)}`;
+  const expected = isDay ? say('a date') : (kinds[type]?.() ?? type);
+  const such = example === undefined ? '' : say(', such as {example}', { example: flowYaml(example) });
   const isEmpty = data === null || data === undefined;
-  const is = isEmpty ? 'is empty' : `is ${showValue(data)}`;
+  const message = isEmpty
+    ? say('{name} is empty, but must be {expected}', { name, expected })
+    : say('{name} is {found}, but must be {expected}', { name, found: showValue(data), expected });
   return {
     file: refusal.file,
     place: isEmpty ? refusal.yaml.keyPlace(refusal.path) : refusal.yaml.place(refusal.path),
     found: isEmpty ? null : showValue(data),
     expected,
-    message: `${name} ${is}, but must be ${expected}${advice(type, data, schema) ?? such}`,
+    message: `${message}${advice(type, data, schema) ?? such}`,
   };
 }
 
@@ -49,22 +53,24 @@ export function explainWrongType(refusal: Refusal): Finding {
 function advice(type: string, data: unknown, schema: ReturnType<typeof schemaAt>): string | null {
   const pattern = schema?.pattern;
   if (schema?.format === 'date' && typeof data === 'number')
-    return isDayNumber(String(data)) ? "; this is a spreadsheet's day number: write year-month-day" : null;
+    return isDayNumber(String(data))
+      ? say("; this is a spreadsheet's day number: write year-month-day")
+      : null;
   // In quotes it would still not have the form that is needed, such as version: 1.0.
   if (pattern !== undefined && !new RegExp(pattern, 'u').test(String(data))) return null;
   if (type === 'string' && (typeof data === 'number' || typeof data === 'boolean')) {
-    return `; write it in quotes: "${String(data)}"`;
+    return say('; write it in quotes: {value}', { value: `"${String(data)}"` });
   }
   if (type === 'boolean' && typeof data === 'string' && /^(y|yes|on|j|ja|si|oui)$/i.test(data))
-    return '; write true';
+    return say('; write {value}', { value: 'true' });
   if (type === 'boolean' && typeof data === 'string' && /^(n|no|off|nein|non)$/i.test(data))
-    return '; write false';
+    return say('; write {value}', { value: 'false' });
   if ((type === 'number' || type === 'integer') && typeof data === 'string' && /\d/.test(data)) {
-    if (/^\d+(\.\d+)?$/.test(data)) return `; write it without quotes: ${data}`;
+    if (/^\d+(\.\d+)?$/.test(data)) return say('; write it without quotes: {value}', { value: data });
     const { expected } = explainNumber(data.trim(), '.');
-    return expected === null ? null : `; write ${expected}`;
+    return expected === null ? null : say('; write {value}', { value: expected });
   }
   if (type === 'array' && typeof data !== 'object' && data !== undefined)
-    return `; write [${flowYaml(data)}]`;
+    return say('; write {value}', { value: `[${flowYaml(data)}]` });
   return null;
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { YamlFault } from '../../read/yaml.ts';
 
@@ -12,6 +13,8 @@ const rule: Rule = {
 export default rule;
 
 export function reportYamlAliases(report: Report, file: string, fault: YamlFault): void {
-  const message = 'the aliases (*name) of this file unfold to more than can be read; write the values out';
+  const message = say(
+    'the aliases (*name) of this file unfold to more than can be read; write the values out',
+  );
   report(rule, { file, place: fault.place, found: fault.text, message });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { YamlFault } from '../../read/yaml.ts';
 import { showText } from '../show-value.ts';
@@ -18,6 +19,6 @@ export function reportYamlDuplicateKey(report: Report, file: string, fault: Yaml
     file,
     place: fault.place,
     found: fault.text,
-    message: `the key at ${line} stands twice in the same mapping; keep one of the two`,
+    message: say('the key at {line} stands twice in the same mapping; keep one of the two', { line }),
   });
 }

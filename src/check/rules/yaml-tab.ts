@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { YamlFault } from '../../read/yaml.ts';
 import { showText } from '../show-value.ts';
@@ -14,6 +15,6 @@ export default rule;
 
 export function reportYamlTab(report: Report, file: string, fault: YamlFault): void {
   const line = showText(fault.text ?? '');
-  const message = `the line ${line} is indented with a tab; use spaces`;
-  report(rule, { file, place: fault.place, found: fault.text, expected: 'spaces', message });
+  const message = say('the line {line} is indented with a tab; use spaces', { line });
+  report(rule, { file, place: fault.place, found: fault.text, expected: say('spaces'), message });
 }

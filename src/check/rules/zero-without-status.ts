@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -26,8 +27,11 @@ export function reportZeroWithoutStatus(
     file: table.file,
     place: table.place(row, name),
     found: text,
-    expected: 'an empty cell and a status',
-    message: `${heading} is ${text} without a status; leave it empty and write dead, no regrowth, culled or not weighed (or status weighed where the scale did show 0)`,
+    expected: say('an empty cell and a status'),
+    message: say(
+      '{heading} is {weight} without a status; leave it empty and write dead, no regrowth, culled or not weighed (or status weighed where the scale did show 0)',
+      { heading, weight: text },
+    ),
     where,
   });
 }

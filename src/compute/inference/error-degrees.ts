@@ -27,11 +27,11 @@ export function errorDegrees(design: AnalysisDesign): Map<string, number> {
       ...allotted.map((term) => term.factors),
     ]);
     const fixed = Array.from({ length: model.matrix.columns }, (_, column) => columnOf(model.matrix, column));
-    const before = rankOf(first.length, [...fixed, ...coarser]);
+    const before = [...fixed, ...coarser];
     const own = strata[index] ? indicators(atFirst(strata[index].groups)) : [];
-    const after =
-      name === residual ? design.observations.length : rankOf(first.length, [...fixed, ...coarser, ...own]);
-    degrees.set(name, after - before);
+    const { independent } = householderQr(matrixFromColumns(first.length, [...before, ...own]));
+    const whole = name === residual ? design.observations.length : independent.length;
+    degrees.set(name, whole - independent.filter((column) => column < before.length).length);
     coarser.push(...own);
   }
   return degrees;
@@ -40,10 +40,6 @@ export function errorDegrees(design: AnalysisDesign): Map<string, number> {
 /** The name of the stratum in which units of a kind are compared. */
 export function stratumOf(design: AnalysisDesign, unit: AnalysisDesign['finest']): string {
   return design.errors.nameOf.get(unit) ?? design.errors.residual;
-}
-
-function rankOf(rows: number, columns: readonly Float64Array[]): number {
-  return householderQr(matrixFromColumns(rows, columns)).independent.length;
 }
 
 function indicators(groups: readonly number[]): Float64Array[] {

@@ -1,3 +1,4 @@
+import { say, sayCount } from '../../model/say.ts';
 import type { TrialMetadata, Treatment } from '../../model/trial.ts';
 import { type SeededRandom, seededRandom } from '../../statistics/seeded-random.ts';
 import { drawSquares } from './draw-squares.ts';
@@ -37,14 +38,20 @@ export function drawLots<T extends LotPlace>(
 ): Drawn<T> {
   const { arrangement, seed, factors } = plan;
   if (!Number.isSafeInteger(seed) || seed < 0)
-    return { reason: `the seed ${seed} is no whole number from 0 to ${Number.MAX_SAFE_INTEGER}` };
-  if (places.length === 0 || factors.length === 0) return { reason: 'there is nothing to draw lots for' };
+    return {
+      reason: say('the seed {seed} is no whole number from 0 to {most}', {
+        seed,
+        most: Number.MAX_SAFE_INTEGER,
+      }),
+    };
+  if (places.length === 0 || factors.length === 0)
+    return { reason: say('there is nothing to draw lots for') };
   const random = seededRandom(seed);
   const sorted = inOrderOfLots(places, plan.containers);
   if (arrangement === 'latin square') return drawSquares(sorted, factors, random);
   const used = lotUnits.filter((unit) => factors.some((factor) => factor.unit === unit));
   if (arrangement === 'split plot' && used.length < 2)
-    return { reason: 'the main plots are not named, so that nobody can tell what was drawn for them' };
+    return { reason: say('the main plots are not named, so that nobody can tell what was drawn for them') };
   const inBlocks = arrangement === 'randomised blocks' || arrangement === 'split plot';
   const treatments = new Map<T, Treatment>(sorted.map((place) => [place, {}]));
   let groups = inBlocks ? blocksOf(sorted) : [sorted];
@@ -52,8 +59,7 @@ export function drawLots<T extends LotPlace>(
     const own = factors.filter((factor) => factor.unit === unit);
     const whole = unitsOf(sorted, unit).length;
     const units = groups.map((group) => unitsOf(group, unit));
-    if (units.flat().length !== whole)
-      return { reason: `a ${unit} lies in more than one block or main plot` };
+    if (units.flat().length !== whole) return { reason: acrossGroups(unit) };
     for (const group of units) {
       const list = had
         ? sortedTreatments(
@@ -87,7 +93,20 @@ function deal<T>(
   });
 }
 
-function unevenly(units: number, unit: LotUnit, factors: readonly LotFactor[]): string {
+function acrossGroups(unit: LotUnit): string {
+  if (unit === 'container') return say('a container lies in more than one block or main plot');
+  return unit === 'plot'
+    ? say('a plot lies in more than one block or main plot')
+    : say('a position lies in more than one block or main plot');
+}
+
+function unevenly(count: number, unit: LotUnit, factors: readonly LotFactor[]): string {
   const treatments = factors.reduce((product, { levels }) => product * levels.length, 1);
-  return `${treatments} treatments cannot be shared out evenly over ${units} ${unit}${units === 1 ? '' : 's'}`;
+  const units =
+    unit === 'container'
+      ? sayCount(count, '{count} container', '{count} containers')
+      : unit === 'plot'
+        ? sayCount(count, '{count} plot', '{count} plots')
+        : sayCount(count, '{count} position', '{count} positions');
+  return say('{treatments} treatments cannot be shared out evenly over {units}', { treatments, units });
 }

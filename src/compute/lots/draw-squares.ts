@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { Treatment } from '../../model/trial.ts';
 import type { SeededRandom } from '../../statistics/seeded-random.ts';
 import { drawLatinSquare } from './draw-latin-square.ts';
@@ -15,7 +16,7 @@ export function drawSquares<T extends LotPlace>(
 ): { treatments: Map<T, Treatment> } | { reason: string } {
   const [unit, other] = [...new Set(factors.map((factor) => factor.unit))];
   if (unit === undefined || other !== undefined || unit === 'container')
-    return { reason: 'a Latin square is drawn for the plots or the positions of a container' };
+    return { reason: say('a Latin square is drawn for the plots or the positions of a container') };
   const letters = combinations(factors);
   const treatments = new Map<T, Treatment>();
   for (const container of unitsOf(places, 'container')) {
@@ -25,7 +26,14 @@ export function drawSquares<T extends LotPlace>(
     if (!isSquare(rows, columns, letters.length)) {
       const size = letters.length;
       return {
-        reason: `${size} treatments need ${size} rows and ${size} columns of ${unit}s in each container`,
+        reason:
+          unit === 'plot'
+            ? say('{size} treatments need {size} rows and {size} columns of plots in each container', {
+                size,
+              })
+            : say('{size} treatments need {size} rows and {size} columns of positions in each container', {
+                size,
+              }),
       };
     }
     const square = drawLatinSquare(letters.length, random);

@@ -88,10 +88,12 @@ export function matrixProduct(a: Matrix, b: Matrix): Matrix {
 /** The product A' B, of columns with columns. */
 export function crossProduct(a: Matrix, b: Matrix): Matrix {
   const product = zeroMatrix(a.columns, b.columns);
+  // Many matrices here are small: a view of each column would take longer than its product.
   for (let j = 0; j < b.columns; j++) {
-    const right = columnOf(b, j);
     for (let i = 0; i < a.columns; i++) {
-      product.values[j * a.columns + i] = dotProduct(columnOf(a, i), right);
+      let sum = 0;
+      for (let k = 0; k < a.rows; k++) sum += a.values[i * a.rows + k]! * b.values[j * b.rows + k]!;
+      product.values[j * a.columns + i] = sum;
     }
   }
   return product;

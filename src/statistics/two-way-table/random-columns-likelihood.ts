@@ -1,11 +1,11 @@
 import { choleskyFactor, choleskyInverse, choleskySolve, logDeterminant } from '../linear-model/cholesky.ts';
 import {
   columnOf,
-  crossProduct,
   dotProduct,
   type Matrix,
   matrixProduct,
   matrixTimesVector,
+  quadraticForm,
   zeroMatrix,
 } from '../linear-model/matrix.ts';
 import type { RestrictedDeviance } from '../linear-model/restricted-likelihood.ts';
@@ -61,36 +61,37 @@ export function randomColumnsLikelihood(
   const deviations = cells.map(({ row, value }) => value - rowMeans[row]!);
   const projected = inverseTimes(deviations);
 
-  // Z' P Z, and from it the traces and the forms.
+  // Of Z' P Z, as large as the columns, only the trace, the squares and a form are needed: it is a diagonal
+  // less S' C S, with C the covariance and S the incidence over each column's spread.
+  const diagonal = columnCounts.map((count, j) => count / spread[j]!);
   const scaled = {
     ...incidence,
     values: incidence.values.map((value, k) => value / spread[Math.floor(k / rows)]!),
   };
-  const inner = crossProduct(scaled, matrixProduct(covariance, scaled));
-  for (let k = 0; k < inner.values.length; k++) inner.values[k] = -inner.values[k]!;
-  columnCounts.forEach((count, j) => (inner.values[j * inner.rows + j]! += count / spread[j]!));
+  const half = matrixProduct(covariance, scaled);
+  const less = diagonal.map((_, j) => dotProduct(columnOf(scaled, j), columnOf(half, j)));
+  const ofColumns = weighted(
+    incidence,
+    spread.map((value) => 1 / value ** 2),
+    new Float64Array(rows),
+  );
+  const turned = matrixProduct(covariance, ofColumns);
+  const innerSquares =
+    dotProduct(diagonal, diagonal) - 2 * dotProduct(diagonal, less) + traceOfSquare(turned);
   const columnSums = new Float64Array(incidence.columns);
   projected.forEach((value, k) => (columnSums[cells[k]!.column]! += value));
-  const trace = columnCounts.reduce((sum, _, j) => sum + inner.values[j * inner.rows + j]!, 0);
+  const rowSums = matrixTimesVector(scaled, columnSums);
+  const innerForm =
+    columnSums.reduce((total, value, j) => total + diagonal[j]! * value * value, 0) -
+    quadraticForm(rowSums, covariance, rowSums);
+  const trace = diagonal.reduce((total, value, j) => total + value - less[j]!, 0);
   const form = sum(projected.map((value, k) => value * deviations[k]!));
   const slopes = (whole: number, part: number) => [(whole - between * part) / residual, part] as const;
   const columnForm = dotProduct(columnSums, columnSums);
   const [traceResidual, traceColumns] = slopes(cells.length - rows, trace);
   const squares = sum(projected.map((value) => value * value));
-  const traces = pairs(
-    traceResidual,
-    traceColumns,
-    dotProduct(inner.values, inner.values),
-    between,
-    residual,
-  );
-  const bends = pairs(
-    squares,
-    columnForm,
-    dotProduct(columnSums, matrixTimesVector(inner, columnSums)),
-    between,
-    residual,
-  );
+  const traces = pairs(traceResidual, traceColumns, innerSquares, between, residual);
+  const bends = pairs(squares, columnForm, innerForm, between, residual);
   const logSpread = columnCounts.reduce(
     (total, count, j) => total + Math.log(spread[j]!) + (count - 1) * Math.log(residual),
     0,
@@ -108,11 +109,7 @@ export function randomColumnsLikelihood(
         columnCounts.map((count, j) => (count * shrink[j]! ** 2 - 2 * shrink[j]!) / residual ** 2),
         rowCounts.map((count) => count / residual ** 2),
       ),
-      weighted(
-        incidence,
-        spread.map((value) => 1 / value ** 2),
-        new Float64Array(rows),
-      ),
+      ofColumns,
     ].map((middle) => matrixProduct(covariance, matrixProduct(middle, covariance))),
   };
 }
@@ -128,6 +125,15 @@ function pairs(
   const mixed = (singleColumns - between * columns) / residual;
   const both = (single - between * mixed) / residual;
   return Float64Array.of(both, mixed, mixed, columns);
+}
+
+/** The trace of A A. */
+function traceOfSquare({ rows, values }: Matrix): number {
+  let trace = 0;
+  for (let a = 0; a < rows; a++) {
+    for (let b = 0; b < rows; b++) trace += values[b * rows + a]! * values[a * rows + b]!;
+  }
+  return trace;
 }
 
 /** diag(d) + N diag(w) N'. */
