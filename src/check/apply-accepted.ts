@@ -1,4 +1,5 @@
 import type { Problem } from '../model/problem.ts';
+import { say } from '../model/say.ts';
 import type { Query } from '../model/trial.ts';
 import type { Facts } from './facts.ts';
 import { ruleNamed, rules } from './rules.ts';
@@ -24,7 +25,9 @@ export function applyAccepted(problems: readonly Problem[], facts: Facts, prefix
       : undefined;
     if (entry !== undefined) used.add(entry);
     const isAccepted = entry !== undefined && problem.severity !== 'note';
-    const message = isAccepted ? `${problem.message} (accepted: ${entry.reason})` : problem.message;
+    const message = isAccepted
+      ? say('{message} (accepted: {reason})', { message: problem.message, reason: entry.reason })
+      : problem.message;
     const kept: Problem = isAccepted ? { ...problem, severity: 'warning', message } : problem;
     settled.push(kept);
     if (kept.severity === 'warning')

@@ -1,5 +1,6 @@
 import type { Cultivar, SiteSettings } from '../model/library.ts';
 import { hasError, type Problem } from '../model/problem.ts';
+import { say } from '../model/say.ts';
 import { collector } from './collect.ts';
 import { explainRefusals } from './explain-refusals.ts';
 import { compareProblems } from './print-problem.ts';
@@ -33,7 +34,7 @@ function noSite(report: Report): null {
   reportMissingFile(
     report,
     'site.yaml',
-    'the content folder needs one: title, url, publisher and licence of the site',
+    say('the content folder needs one: title, url, publisher and licence of the site'),
   );
   return null;
 }
@@ -43,7 +44,8 @@ function siteOf(bytes: Uint8Array, report: Report): unknown {
   const yaml = yamlOf(file, bytes, report);
   if (yaml === null) return null;
   if (!isMapping(yaml.value)) {
-    reportNotAMapping(report, file, yaml.value, 'keys and values, such as title: Trials at Fernhollow');
+    const wanted = say('keys and values, such as title: Trials at Fernhollow');
+    reportNotAMapping(report, file, yaml.value, wanted);
     return null;
   }
   explainRefusals('site', yaml.value, file, yaml, report);
@@ -65,7 +67,8 @@ function cultivarsOf(bytes: Uint8Array, report: Report): unknown {
   if (yaml === null) return null;
   const { value } = yaml;
   if (!Array.isArray(value)) {
-    reportNotAMapping(report, file, value, 'a list, such as - {id: slate-egret, name: Slate Egret}');
+    const wanted = say('a list, such as - {id: slate-egret, name: Slate Egret}');
+    reportNotAMapping(report, file, value, wanted);
     return null;
   }
   explainRefusals('cultivars', value, file, yaml, report);

@@ -1,3 +1,5 @@
+import { say } from '../model/say.ts';
+
 const shape = /^(\d{4})-(\d{2})-(\d{2})$/;
 const monthNames =
   'January February March April May June July August September October November December'.split(' ');
@@ -44,15 +46,18 @@ function notExisting(text: string): DateFault | null {
   const [year, month, day] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
   const name = monthNames[month - 1];
   if (name === undefined) {
-    const swapped = exists(year, day, month) ? written(year, day, month) : 'year-month-day';
-    return { fault: `does not exist: there is no month ${two(month)}; write ${swapped}`, expected: swapped };
+    const expected = exists(year, day, month) ? written(year, day, month) : say('year-month-day');
+    const values = { month: two(month), expected };
+    return { fault: say('does not exist: there is no month {month}; write {expected}', values), expected };
   }
   const last = daysIn(year, month);
-  const expected = `a day from 01 to ${String(last)}`;
-  return {
-    fault: `does not exist: ${name} ${String(year)} has ${String(last)} days (found day ${two(day)})`,
-    expected,
-  };
+  const fault = say('does not exist: {month} {year} has {last} days (found day {day})', {
+    month: say(name),
+    year,
+    last,
+    day: two(day),
+  });
+  return { fault, expected: say('a day from 01 to {last}', { last }) };
 }
 
 function yearFirst(text: string): DateFault | null {
@@ -61,8 +66,11 @@ function yearFirst(text: string): DateFault | null {
   const [year, month, day] = [Number(parts[1]), Number(parts[2]), Number(parts[3])];
   if (!exists(year, month, day)) return null;
   const expected = written(year, month, day);
-  const fault = parts[4] === undefined ? 'is not written year-month-day' : 'holds a time of day';
-  return { fault: `${fault}; write ${expected}`, expected };
+  const fault =
+    parts[4] === undefined
+      ? say('is not written year-month-day; write {date}', { date: expected })
+      : say('holds a time of day; write {date}', { date: expected });
+  return { fault, expected };
 }
 
 function fullYear(text: string): number {
@@ -76,14 +84,17 @@ function numbersOnly(text: string): DateFault | null {
   const dayFirst = exists(year, second, first) ? written(year, second, first) : null;
   const monthFirst = exists(year, first, second) ? written(year, first, second) : null;
   if (dayFirst !== null && monthFirst !== null && dayFirst !== monthFirst) {
-    const both = `${dayFirst} or ${monthFirst}`;
-    return { fault: `can be read two ways; write year-month-day: ${both}`, expected: both };
+    const both = say('{first} or {second}', { first: dayFirst, second: monthFirst });
+    return { fault: say('can be read two ways; write year-month-day: {both}', { both }), expected: both };
   }
   const expected = dayFirst ?? monthFirst;
   if (expected === null)
-    return { fault: 'is no day of the calendar; write year-month-day', expected: '2025-10-20' };
-  const order = dayFirst === null ? 'month first' : 'day first';
-  return { fault: `is written ${order}; write year-month-day: ${expected}`, expected };
+    return { fault: say('is no day of the calendar; write year-month-day'), expected: '2025-10-20' };
+  const fault =
+    dayFirst === null
+      ? say('is written month first; write year-month-day: {date}', { date: expected })
+      : say('is written day first; write year-month-day: {date}', { date: expected });
+  return { fault, expected };
 }
 
 function monthInWords(text: string): DateFault | null {
@@ -96,16 +107,18 @@ function monthInWords(text: string): DateFault | null {
   if (yearText === undefined || dayText === undefined) return null;
   if (!exists(fullYear(yearText), month, Number(dayText))) return null;
   const expected = written(fullYear(yearText), month, Number(dayText));
-  return { fault: `has the month in words; write ${expected}`, expected };
+  return { fault: say('has the month in words; write {date}', { date: expected }), expected };
 }
 
 function other(text: string): DateFault {
   const expected = '2025-10-20';
   if (isDayNumber(text)) {
-    const fault = "is a spreadsheet's day number; format the column as year-month-day, such as 2025-10-20";
+    const fault = say(
+      "is a spreadsheet's day number; format the column as year-month-day, such as 2025-10-20",
+    );
     return { fault, expected };
   }
-  return { fault: 'is not a date; write year-month-day, such as 2025-10-20', expected };
+  return { fault: say('is not a date; write year-month-day, such as 2025-10-20'), expected };
 }
 
 /** True for what a spreadsheet shows of a day of 1982 to 2036 where the cell is not formatted as one. */

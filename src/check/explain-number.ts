@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import { parseDecimal, type DecimalMark } from './number.ts';
 
 /** What is wrong with a text that should be a number; say it after the quoted text. */
@@ -37,13 +38,8 @@ export function explainNumber(text: string, mark: DecimalMark): NumberFault {
     const fault = explain(text, mark);
     if (fault !== null) return fault;
   }
-  return { fault: 'is not a number; write digits only, such as 120', expected: null };
+  return { fault: say('is not a number; write digits only, such as 120'), expected: null };
 }
-
-const write = (fault: string, expected: string): NumberFault => ({
-  fault: `${fault}; write ${expected}`,
-  expected,
-});
 
 const isNumber = (text: string, mark: DecimalMark): boolean => parseDecimal(text, mark) !== null;
 
@@ -51,7 +47,10 @@ const unseen: Explainer = (text, mark) => {
   if (!hiddenSpaces.test(text)) return null;
   const bare = text.replaceAll(spaces, '').replaceAll(/\p{Cf}/gu, '');
   if (!isNumber(bare, mark)) return null;
-  return write('holds a no-break or zero-width space that does not show', bare);
+  const fault = say('holds a no-break or zero-width space that does not show; write {number}', {
+    number: bare,
+  });
+  return { fault, expected: bare };
 };
 
 const otherDigits: Explainer = (text, mark) => {
@@ -61,8 +60,9 @@ const otherDigits: Explainer = (text, mark) => {
     .replaceAll('٫', mark)
     .normalize('NFKC');
   if (!isNumber(plain, mark))
-    return { fault: 'holds digits other than 0 to 9; write the digits 0 to 9', expected: null };
-  return write('is written with digits other than 0 to 9', plain);
+    return { fault: say('holds digits other than 0 to 9; write the digits 0 to 9'), expected: null };
+  const fault = say('is written with digits other than 0 to 9; write {number}', { number: plain });
+  return { fault, expected: plain };
 };
 
 /** Decimal digits stand in Unicode in runs of ten, zero first. */
@@ -75,33 +75,39 @@ function digitOf(character: string): number {
 }
 
 const formula: Explainer = (text) =>
-  text.startsWith('=') ? { fault: 'is a formula; write the number it gives', expected: null } : null;
+  text.startsWith('=') ? { fault: say('is a formula; write the number it gives'), expected: null } : null;
 
 const absent: Explainer = (text) =>
   missing.test(text)
     ? {
-        fault: 'is not a number; leave the cell empty, and write in status what became of the plant',
-        expected: 'an empty cell',
+        fault: say('is not a number; leave the cell empty, and write in status what became of the plant'),
+        expected: say('an empty cell'),
       }
     : null;
 
 const wrongMark: Explainer = (text, mark) => {
   if (mark === '.' && /^\d+,\d+$/.test(text)) {
     const point = text.replace(',', '.');
-    const declare =
-      'or declare harvest: {decimal: ","} in trial.yaml where the whole file has comma decimals';
     if (/^[1-9]\d{0,2},\d{3}$/.test(text)) {
-      const both = `${text.replace(',', '')} or ${point}`;
-      return {
-        fault: `has a comma, a thousands separator or a decimal comma; write ${both}, ${declare}`,
-        expected: both,
-      };
+      const numbers = { first: text.replace(',', ''), second: point };
+      const fault = say(
+        'has a comma, a thousands separator or a decimal comma; write {first} or {second}, or declare harvest: {decimal: ","} in trial.yaml where the whole file has comma decimals',
+        numbers,
+      );
+      return { fault, expected: say('{first} or {second}', numbers) };
     }
-    return { fault: `has a decimal comma; write ${point}, ${declare}`, expected: point };
+    const fault = say(
+      'has a decimal comma; write {number}, or declare harvest: {decimal: ","} in trial.yaml where the whole file has comma decimals',
+      { number: point },
+    );
+    return { fault, expected: point };
   }
   if (mark === ',' && /^\d+\.\d+$/.test(text)) {
     const comma = text.replace('.', ',');
-    return write('has a decimal point where trial.yaml declares decimal commas', comma);
+    const fault = say('has a decimal point where trial.yaml declares decimal commas; write {number}', {
+      number: comma,
+    });
+    return { fault, expected: comma };
   }
   return null;
 };
@@ -111,7 +117,8 @@ const separators: Explainer = (text, mark) => {
   if (grouped === null) return null;
   const separator = grouped[1] ?? ' ';
   const bare = text.replaceAll(separator, '').replace(/[.,]/, mark);
-  return isNumber(bare, mark) ? write('has a thousands separator', bare) : null;
+  if (!isNumber(bare, mark)) return null;
+  return { fault: say('has a thousands separator; write {number}', { number: bare }), expected: bare };
 };
 
 const unitTyped: Explainer = (text, mark) => {
@@ -119,7 +126,10 @@ const unitTyped: Explainer = (text, mark) => {
   const [, number, unit] = parts ?? [];
   if (number === undefined || unit === undefined || !units.test(unit) || /^[lI]$/.test(unit)) return null;
   const bare = isNumber(number, mark) ? number : number.replace(/[.,]/, mark);
-  const fault = `has a unit typed in ("${unit}"); write ${bare} alone: the unit stands in trial.yaml`;
+  const fault = say('has a unit typed in ("{unit}"); write {number} alone: the unit stands in trial.yaml', {
+    unit,
+    number: bare,
+  });
   return { fault, expected: bare };
 };
 
@@ -127,25 +137,31 @@ const letters: Explainer = (text, mark) => {
   if (!/\d/.test(text)) return null;
   const digits = text.replaceAll(/[OoQDlIi|SsBZz]/g, (one) => lookalikes[one] ?? one);
   if (digits === text || !isNumber(digits, mark)) return null;
-  return { fault: `is not a number; write digits only, such as ${digits}`, expected: digits };
+  const fault = say('is not a number; write digits only, such as {number}', { number: digits });
+  return { fault, expected: digits };
 };
 
 const signs: Explainer = (text, mark) => {
   const bare = text.replace(/^[+−–—-]\s*/, '');
   if (bare === text || !isNumber(bare, mark)) return null;
-  if (text.startsWith('+')) return write('has a plus sign', bare);
-  return { fault: `is negative; write what was read without a sign, such as ${bare}`, expected: bare };
+  const fault = text.startsWith('+')
+    ? say('has a plus sign; write {number}', { number: bare })
+    : say('is negative; write what was read without a sign, such as {number}', { number: bare });
+  return { fault, expected: bare };
 };
 
 const exponent: Explainer = (text) => {
   if (/^[+-]?(inf|infinity|∞)$/i.test(text))
-    return { fault: 'is not a number that a scale can show', expected: null };
+    return { fault: say('is not a number that a scale can show'), expected: null };
   if (!/^[+-]?[\d.,]+e[+-]?\d+$/i.test(text)) return null;
   const value = Number(text.replace(',', '.'));
   const whole = Number.isFinite(value) && value < 1e15 ? String(value) : null;
   const plain = whole !== null && /^\d+(\.\d+)?$/.test(whole) ? whole : null;
-  const advice = plain === null ? 'write the number out in digits' : `write ${plain}`;
-  return { fault: `is written with an exponent; ${advice}`, expected: plain };
+  const fault =
+    plain === null
+      ? say('is written with an exponent; write the number out in digits')
+      : say('is written with an exponent; write {number}', { number: plain });
+  return { fault, expected: plain };
 };
 
 const barePoint: Explainer = (text, mark) => {
@@ -154,13 +170,16 @@ const barePoint: Explainer = (text, mark) => {
     : /^\d+[.,]$/.test(text)
       ? text.slice(0, -1)
       : null;
-  return full === null ? null : write('has no digit on one side of its decimal mark', full);
+  if (full === null) return null;
+  const fault = say('has no digit on one side of its decimal mark; write {number}', { number: full });
+  return { fault, expected: full };
 };
 
 const doubtful: Explainer = (text, mark) => {
   const bare = text.replaceAll(/^['~≈<>≤≥±]+\s*|^(ca?\.?|approx\.?|about|circa)\s*|[?*!]+$/gi, '');
   if (bare === text || !isNumber(bare, mark)) return null;
-  return { fault: `is not a number alone; write ${bare}, and the doubt in remark`, expected: bare };
+  const fault = say('is not a number alone; write {number}, and the doubt in remark', { number: bare });
+  return { fault, expected: bare };
 };
 
 const likeDate: Explainer = (text) =>
@@ -168,14 +187,14 @@ const likeDate: Explainer = (text) =>
     text,
   )
     ? {
-        fault: 'looks like a date that a spreadsheet made of a number; write the number again as text',
+        fault: say('looks like a date that a spreadsheet made of a number; write the number again as text'),
         expected: null,
       }
     : null;
 
 const tooLong: Explainer = (text) =>
   /^\d+([.,]\d+)?$/.test(text) && text.length > 15
-    ? { fault: 'has more digits than a scale shows; write at most 15', expected: null }
+    ? { fault: say('has more digits than a scale shows; write at most 15'), expected: null }
     : null;
 
 const explainers: readonly Explainer[] = [

@@ -1,4 +1,5 @@
 import type { FactSheet } from '../model/fact-sheet.ts';
+import { say } from '../model/say.ts';
 import { readFactSheet } from '../read/read-fact-sheet.ts';
 import type { SheetFault, SheetFaultKind } from '../read/sheet-fault.ts';
 import type { Yaml } from '../read/yaml.ts';
@@ -72,12 +73,8 @@ function checkFrontMatter(file: string, yaml: Yaml | null, implied: Implied, rep
   }
   const value = yaml?.value ?? {};
   if (!isMapping(value)) {
-    reportNotAMapping(
-      report,
-      file,
-      value,
-      'keys and values, such as title: What three trials say of lettuce',
-    );
+    const wanted = say('keys and values, such as title: What three trials say of lettuce');
+    reportNotAMapping(report, file, value, wanted);
     return;
   }
   explainRefusals('sheet', { ...implied, ...value }, file, yaml ?? nowhere, report);

@@ -1,4 +1,5 @@
 import type { FactSheet } from '../model/fact-sheet.ts';
+import { say } from '../model/say.ts';
 import type { FolderFiles } from '../read/folder-files.ts';
 import { collector } from './collect.ts';
 import type { Checked } from './check-content.ts';
@@ -56,15 +57,16 @@ function ownLanguageFirst(a: string, b: string): number {
 }
 
 function reportName(file: string, path: string, report: Report): [] {
-  const isTrial = isTrialSheet(path);
-  const want = isTrial
-    ? 'factsheet.mdx, or with a language tag factsheet.es.mdx'
-    : 'lower-case letters, digits and hyphens, as in spring-lettuces.mdx, or with a language tag spring-lettuces.es.mdx';
+  const want = isTrialSheet(path)
+    ? say('factsheet.mdx, or with a language tag factsheet.es.mdx')
+    : say(
+        'lower-case letters, digits and hyphens, as in spring-lettuces.mdx, or with a language tag spring-lettuces.es.mdx',
+      );
   report(sheetFileName, {
     file,
     found: path,
     expected: want,
-    message: `${showText(path)} is no name of a fact sheet; write ${want}`,
+    message: say('{found} is no name of a fact sheet; write {want}', { found: showText(path), want }),
   });
   return [];
 }

@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { Container } from '../model/trial.ts';
 
 /** Finds the index of a position by container, row and column without searching. */
@@ -44,5 +45,6 @@ export function whereOf(at: { container: string; row: number; column: number }):
 
 /** `T1 row 2 column 3`, for messages. */
 export function positionInWords(at: { container: string; row: number; column: number }): string {
-  return `${at.container} row ${String(at.row)} column ${String(at.column)}`;
+  const { container, row, column } = at;
+  return say('{container} row {row} column {column}', { container, row, column });
 }

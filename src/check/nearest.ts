@@ -1,4 +1,5 @@
 import { distance } from 'fastest-levenshtein';
+import { say } from '../model/say.ts';
 
 /** Beyond this many names or characters the comparison is not worth its time. */
 const mostNames = 5000;
@@ -48,5 +49,5 @@ function plain(name: string): string {
 /** `; did you mean "x"?`, or nothing. */
 export function didYouMean(name: string, known: readonly string[]): string {
   const best = nearest(name, known);
-  return best === null ? '' : `; did you mean "${best}"?`;
+  return best === null ? '' : say('; did you mean "{name}"?', { name: best });
 }

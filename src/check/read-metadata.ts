@@ -1,3 +1,4 @@
+import { say } from '../model/say.ts';
 import type { TrialMetadata } from '../model/trial.ts';
 import { isReserved } from './harvest-columns.ts';
 import { explainRefusals } from './explain-refusals.ts';
@@ -36,7 +37,8 @@ export function readMetadata(bytes: Uint8Array, report: Report): Metadata | null
   const yaml = yamlOf(file, bytes, report);
   if (yaml === null) return null;
   if (!isMapping(yaml.value)) {
-    reportNotAMapping(report, file, yaml.value, 'keys and values, such as title: Three autumn lettuces');
+    const wanted = say('keys and values, such as title: Three autumn lettuces');
+    reportNotAMapping(report, file, yaml.value, wanted);
     return null;
   }
   explainRefusals('trial', yaml.value, file, yaml, report);

@@ -1,3 +1,5 @@
+import { say } from '../model/say.ts';
+
 const longest = 60;
 
 /** Characters that a reader would not see: controls, no-break and zero-width spaces, direction marks. */
@@ -28,8 +30,9 @@ export function showText(text: string): string {
 /** Any value as problems quote it. */
 export function showValue(value: unknown): string {
   if (typeof value === 'string') return showText(value);
-  if (value === undefined || value === null) return 'nothing';
-  if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
-  if (typeof value === 'object') return Object.keys(value).length === 0 ? 'an empty mapping' : 'a mapping';
+  if (value === undefined || value === null) return say('nothing');
+  if (Array.isArray(value)) return value.length === 0 ? say('an empty list') : say('a list');
+  if (typeof value === 'object')
+    return Object.keys(value).length === 0 ? say('an empty mapping') : say('a mapping');
   return escapeUnseen(cut(String(value)));
 }

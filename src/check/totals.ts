@@ -1,4 +1,5 @@
 import type { HarvestRecord, Variable } from '../model/trial.ts';
+import { say } from '../model/say.ts';
 import { gramsIn, isWeight } from '../model/units.ts';
 
 /** The parts of a total: how many were weighed, and their sum in g. */
@@ -46,7 +47,7 @@ export function inGrams(value: number): string {
 export function swappedDigits(total: number, sum: number): string {
   const difference = Math.abs(total - sum);
   const isMultiple = Number.isInteger(difference) && difference > 0 && difference % 9 === 0;
-  return isMultiple ? '; the difference is a multiple of 9, as when two digits are exchanged' : '';
+  return isMultiple ? say('; the difference is a multiple of 9, as when two digits are exchanged') : '';
 }
 
 /** The primary variable where it is a weight, so that totals can be compared; null otherwise. */

@@ -4,6 +4,8 @@ import { checkSite } from '../check/check-content.ts';
 import { compareProblems } from '../check/print-problem.ts';
 import { escapeUnseen } from '../check/show-value.ts';
 import { siteFolder } from '../check/site-folder.ts';
+import { siteLanguage } from '../check/site-language.ts';
+import { writeIn } from '../model/language.ts';
 import { hasError, type Problem } from '../model/problem.ts';
 import { readContentFiles } from '../read/folder.ts';
 import type { Place } from '../read/place.ts';
@@ -43,6 +45,7 @@ export async function gather(
   now: () => Date = () => new Date(),
 ): Promise<Gathered> {
   const { site: bytes } = await readContentFiles(content);
+  writeIn(siteLanguage(bytes));
   const { value: site, problems } = checkSite(bytes);
   const sites = site?.gather ?? [];
   const outcomes: Gathered['outcomes'] = [];

@@ -18,17 +18,19 @@ import { answerOf, help, question, together } from './import-answers.ts';
 import { finish, isReplacing } from './import-finish.ts';
 import { importOptions, type ImportOptions } from './import-options.ts';
 import { intakeReport, mappingReport } from './import-report.ts';
-import { today } from './load-content.ts';
+import { contextOf, today } from './load-content.ts';
 import { isWrongUse, wrongUse } from './usage.ts';
 
 export async function run(args: string[]): Promise<number> {
   const options = importOptions(args);
+  const folder = options.folder === null ? null : resolve(options.folder);
+  // What is wrong with the spreadsheet is told in the language of the site, too.
+  if (folder !== null) await contextOf(folder);
   const given = await givenOf(options.file);
   if (typeof given === 'string') {
     process.stderr.write(`${options.file.slice(0, 200)}: ${given}\n`);
     return 1;
   }
-  const folder = options.folder === null ? null : resolve(options.folder);
   const destination = await destinationOf(folder, options);
   if (destination === null) return 1;
   const isAsked = process.stdin.isTTY && process.stdout.isTTY && !options.write;

@@ -2,7 +2,7 @@
 import { withCropsAsHere } from '../compare/crop-as-here.ts';
 import { newestFirst } from '../compute/newest-first.ts';
 import { siteFindings } from '../compute/site-findings.ts';
-import { languageOf, writeIn } from '../model/language.ts';
+import { writeIn } from '../model/language.ts';
 import type { Library } from '../model/library.ts';
 import '../model/messages.ts';
 import type { Trial } from '../model/trial.ts';
@@ -27,7 +27,7 @@ export function computeLibrary(
   content: Omit<CheckedContent, 'library'>,
   progress: Progress = progressOf('Computing'),
 ): Library {
-  writeIn(languageOf(content.site?.language));
+  writeIn(content.language);
   const sorted = [...content.trials].sort(newestFirst);
   const found = ({ id }: Trial) => content.computed.get(id);
   const trials = siteFindings(sorted, (count) => progress.done(count, sorted.length), found);

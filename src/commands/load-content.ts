@@ -10,11 +10,13 @@ import { compareProblems } from '../check/print-problem.ts';
 import { reportTrialsNotAFolder } from '../check/rules/trials-not-a-folder.ts';
 import { reportUnreadFiles } from '../check/rules/unread-file.ts';
 import { siteFolder } from '../check/site-folder.ts';
+import { siteLanguage } from '../check/site-language.ts';
 import { siteFindings } from '../compute/site-findings.ts';
 import type { FactSheet } from '../model/fact-sheet.ts';
 import type { Findings } from '../model/findings.ts';
-import { languageOf } from '../model/language.ts';
+import { type Language, writeIn } from '../model/language.ts';
 import type { Cultivar, Library, SiteSettings } from '../model/library.ts';
+import '../model/messages.ts';
 import type { Problem } from '../model/problem.ts';
 import type { Trial } from '../model/trial.ts';
 import type { Unread } from '../read/folder-files.ts';
@@ -36,6 +38,8 @@ import { type Progress, progressOf } from './progress.ts';
 /** A checked content folder. Trials with an error are left out; every problem is there, sorted. */
 export interface CheckedContent {
   site: SiteSettings | null;
+  /** That which site.yaml asks for, though it may have faults. */
+  language: Language;
   cultivars: readonly Cultivar[];
   /** In the order of their ids. */
   trials: readonly Trial[];
@@ -60,7 +64,10 @@ export function today(): string {
   return process.env['TANKSIDE_TODAY'] ?? new Date().toISOString().slice(0, 10);
 }
 
-/** Reads and checks a content folder. A crew takes part, and computes what it has checked. */
+/**
+ * Reads and checks a content folder, and writes in the language of its site from then on. A crew takes part, and
+ * computes what it has checked.
+ */
 export async function loadContent(
   folder: string,
   progress: Progress = progressOf('Checking'),
@@ -68,6 +75,8 @@ export async function loadContent(
 ): Promise<CheckedContent> {
   const content = resolve(folder);
   const shared = await readContentFiles(content);
+  const language = siteLanguage(shared.site);
+  writeIn(language);
   const unread = await unreadOfContent(content);
   const isUnread = (file: string): boolean => unread.some(({ path }) => path === file);
   // A file that is there and cannot be read is reported as such, and not called missing or empty.
@@ -83,8 +92,10 @@ export async function loadContent(
   // A faulty cultivars.yaml is reported once, not once more for every cultivar.
   const context = { cultivars: cultivars.value, today: today(), prefix: 'trials/' };
   const others = crew.hands('examine');
-  const language = others.length > 0 ? languageOf(site.value?.language) : null;
-  const toExamine = ids.map((id) => ({ folder: resolve(content, 'trials', id), context, language }));
+  const withFindings = others.length > 0;
+  const toExamine = ids.map((id) => {
+    return { folder: resolve(content, 'trials', id), context, language, withFindings };
+  });
   const computed = new Map<string, Findings>();
   const hands = [...others, ...Array.from({ length: handsHere }, () => examine)];
   for (const examined of await shareOut(toExamine, hands, progress)) {
@@ -101,6 +112,7 @@ export async function loadContent(
   for (const problem of sheets.problems) problems.push(problem);
   const checked: CheckedContent = {
     site: site.value,
+    language,
     cultivars: cultivars.value ?? [],
     trials: across.trials,
     gathered: gathered.trials,
@@ -169,9 +181,13 @@ export async function loadTrial(
   return { trial, problems: [...problems, ...ofSheets].sort(compareProblems) };
 }
 
-/** What a check of one trial folder needs to know beside its files. */
+/**
+ * What a check of one trial folder needs to know beside its files. From then on is written in the language of the
+ * site that it lies in, where it lies in one.
+ */
 export async function contextOf(folder: string): Promise<CheckContext> {
   const shared = await readContentFiles(resolve(folder, '..', '..'));
+  writeIn(siteLanguage(shared.site));
   const cultivars = shared.cultivars === null ? null : (checkCultivars(shared.cultivars).value ?? []);
   return { cultivars, today: today(), prefix: '' };
 }

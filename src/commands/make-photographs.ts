@@ -1,6 +1,7 @@
 /** The photographs of every trial, made fit to publish before anything is. */
 import type { Library } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
+import { say } from '../model/say.ts';
 import { providePhotographs } from '../publish/library.ts';
 import { type Photograph, photographsOf } from '../publish/photographs.ts';
 import type { PublishedFile } from '../publish/files.ts';
@@ -34,8 +35,11 @@ function unreadable(id: string, path: string): Problem {
     line: null,
     column: null,
     found: path,
-    expected: 'a whole picture',
-    message: `${path} cannot be read as a picture; it may be cut short or damaged: copy it again from the camera`,
+    expected: say('a whole picture'),
+    message: say(
+      '{path} cannot be read as a picture; it may be cut short or damaged: copy it again from the camera',
+      { path },
+    ),
     hint: null,
     where: null,
   };

@@ -5,9 +5,7 @@ import { parseArgs } from 'node:util';
 import { checkCultivars, checkSite } from '../check/check-content.ts';
 import { checkTrial } from '../check/check-trial.ts';
 import { siteFindings } from '../compute/site-findings.ts';
-import { languageOf, writeIn } from '../model/language.ts';
 import type { Library } from '../model/library.ts';
-import '../model/messages.ts';
 import type { Trial } from '../model/trial.ts';
 import { readContentFiles, readTrialFolder } from '../read/folder.ts';
 import { sheetTemplate } from '../sheets/template/sheet-template.ts';
@@ -48,7 +46,6 @@ async function firstSheet(trial: Trial, folder: string): Promise<string | null> 
   const shared = await readContentFiles(resolve(folder, '..', '..'));
   const site = shared.site === null ? null : checkSite(shared.site).value;
   const cultivars = shared.cultivars === null ? null : checkCultivars(shared.cultivars).value;
-  writeIn(languageOf(site?.language));
   const [item] = siteFindings([trial]);
   const { findings } = item!;
   if (findings === null) return null;

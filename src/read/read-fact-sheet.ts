@@ -88,7 +88,7 @@ function openingOf(yaml: Yaml | null): NonNullable<FactSheet['opening']> {
 /** What would take the parser too long. */
 function limitPassed({ text, place }: SheetSource): SheetFault | null {
   if (text.length > mostCharacters) {
-    const found = `${String(text.length)} characters`;
+    const found = String(text.length);
     return { kind: 'too large', place: place(0), found, detail: String(mostCharacters) };
   }
   const row = new RegExp(`^(?:[^|\\n]*\\|){${String(mostCells + 1)}}`, 'm').exec(text);

@@ -1,4 +1,6 @@
+import { showText } from '../check/show-value.ts';
 import type { Findings, TreatmentDescription } from '../model/findings.ts';
+import { say } from '../model/say.ts';
 import type { Treatment } from '../model/trial.ts';
 import type { Asked, ComponentAttribute } from './component.ts';
 import type { Found } from './asked-trial.ts';
@@ -28,7 +30,13 @@ export function askedCut(
     return { cut: 'all', descriptions: findings.treatments };
   const found = findings.treatments_by_cut.find(({ cut }) => String(cut) === given);
   if (found === undefined)
-    return refuseName(asked, 'cut', 'the trial has no cut', given, cuts.length === 0 ? ['1'] : cuts);
+    return refuseName(
+      asked,
+      'cut',
+      say('the trial has no cut {name}', { name: showText(given) }),
+      given,
+      cuts.length === 0 ? ['1'] : cuts,
+    );
   return { cut: found.cut, descriptions: found.treatments };
 }
 
@@ -47,7 +55,10 @@ export function askedLevels(asked: Asked, attribute: string, { trial }: Found): 
       return refuseForm(
         asked,
         attribute,
-        `${attribute} names a treatment as factor=level, such as ${attribute}="${example}"`,
+        say('{attribute} names a treatment as factor=level, such as {attribute}="{example}"', {
+          attribute,
+          example,
+        }),
       );
     }
     const factor = factors.find((each) => each.id === id);
@@ -55,13 +66,16 @@ export function askedLevels(asked: Asked, attribute: string, { trial }: Found): 
       return refuseName(
         asked,
         attribute,
-        'the trial has no factor',
+        say('the trial has no factor {name}', { name: showText(id) }),
         id,
         factors.map((each) => each.id),
       );
     }
     const levels = factor.levels.map((each) => each.id);
-    if (!levels.includes(level)) return refuseName(asked, attribute, `${id} has no level`, level, levels);
+    if (!levels.includes(level)) {
+      const fault = say('{factor} has no level {name}', { factor: id, name: showText(level) });
+      return refuseName(asked, attribute, fault, level, levels);
+    }
     treatment[id] = level;
   }
   return treatment;
@@ -81,15 +95,21 @@ export function askedTreatment(
   const [only, another] = fitting;
   if (only !== undefined && another === undefined) return only;
   const known = descriptions.map(({ treatment }) => written(treatment));
-  if (only === undefined) return refuseName(asked, 'where', 'the trial did not grow', written(levels), known);
+  if (only === undefined) {
+    const fault = say('the trial did not grow {name}', { name: showText(written(levels)) });
+    return refuseName(asked, 'where', fault, written(levels), known);
+  }
   const fewer =
     fitting.length === descriptions.length
       ? known
       : fitting.map(({ description }) => written(description.treatment));
-  const message = `${asked.component.name} needs one treatment in where; ${asked.attribute('where') === null ? 'there are' : 'it fits'} ${fewer.join('; ')}`;
-  return asked.attribute('where') === null
-    ? refuseMissing(asked, 'where', message)
-    : refuseForm(asked, 'where', message);
+  const values = { component: asked.component.name, treatments: fewer.join('; ') };
+  if (asked.attribute('where') === null) {
+    const message = say('{component} needs one treatment in where; there are {treatments}', values);
+    return refuseMissing(asked, 'where', message);
+  }
+  const message = say('{component} needs one treatment in where; it fits {treatments}', values);
+  return refuseForm(asked, 'where', message);
 }
 
 export function fits(treatment: Treatment, levels: Treatment): boolean {

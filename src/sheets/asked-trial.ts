@@ -1,5 +1,7 @@
+import { showText } from '../check/show-value.ts';
 import type { Findings } from '../model/findings.ts';
 import type { TrialWithFindings } from '../model/library.ts';
+import { say } from '../model/say.ts';
 import type { Trial } from '../model/trial.ts';
 import type { Asked, ComponentAttribute } from './component.ts';
 import { refuseMissing, refuseName, refuseNoValue } from './refuse.ts';
@@ -18,19 +20,24 @@ export function askedTrial(asked: Asked): TrialWithFindings | null {
     return refuseMissing(
       asked,
       'trial',
-      `${asked.component.name} needs the attribute trial in a sheet across trials, such as trial="${trials[0] ?? ''}"`,
+      say('{component} needs the attribute trial in a sheet across trials, such as trial="{trial}"', {
+        component: asked.component.name,
+        trial: trials[0] ?? '',
+      }),
     );
   }
   const item = library.trials.find(({ trial }) => trial.id === id);
   if (item === undefined) {
     // Trials listed at the top of the sheet are reported there, once.
     if (faulty.has(id) || alone || (asked.attribute('trial') === null && own === null)) return null;
-    return refuseName(asked, 'trial', 'there is no trial', id, knownTrials(asked));
+    const fault = say('there is no trial {name}', { name: showText(id) });
+    return refuseName(asked, 'trial', fault, id, knownTrials(asked));
   }
   if (own === null && !trials.includes(id)) {
     // A name at the top that there is not may be this one misspelt, and is reported there.
     if (trials.some((each) => !knownTrials(asked).includes(each))) return null;
-    return refuseName(asked, 'trial', 'the trials at the top of the sheet do not name', id, trials);
+    const fault = say('the trials at the top of the sheet do not name {name}', { name: showText(id) });
+    return refuseName(asked, 'trial', fault, id, trials);
   }
   return item;
 }
@@ -54,6 +61,6 @@ export function askedFindings(asked: Asked): Found | null {
   return refuseNoValue(
     asked,
     'trial',
-    `the trial is ${trial.metadata.status}, so that nothing was found yet`,
+    say('the trial is {status}, so that nothing was found yet', { status: say(trial.metadata.status) }),
   );
 }

@@ -1,10 +1,11 @@
-import { didYouMean } from '../check/nearest.ts';
+import { didYouMean, nearest } from '../check/nearest.ts';
 import type { Report } from '../check/rule.ts';
 import sheetMissingAttribute from '../check/rules/sheet-missing-attribute.ts';
 import sheetUnknownAttribute from '../check/rules/sheet-unknown-attribute.ts';
 import sheetWrongAttribute from '../check/rules/sheet-wrong-attribute.ts';
 import { showText } from '../check/show-value.ts';
 import type { BlockComponent, InlineComponent, SheetAttribute } from '../model/fact-sheet.ts';
+import { say } from '../model/say.ts';
 import type { ComponentAttribute, SheetComponent } from './component.ts';
 
 /** True where a component's attributes are ones that it has, with values that they can have; else it is reported. */
@@ -35,21 +36,26 @@ export function checkAttributes(
     );
     sound = false;
     if (misspelt) continue;
-    const some = about.choices === undefined ? '' : `, one of ${about.choices.join(', ')}`;
-    report(sheetMissingAttribute, {
-      file,
-      place: component,
-      found: name,
-      message: `${name} needs the attribute ${about.name}${some}`,
-    });
+    const needed = { component: name, attribute: about.name };
+    const message =
+      about.choices === undefined
+        ? say('{component} needs the attribute {attribute}', needed)
+        : say('{component} needs the attribute {attribute}, one of {choices}', {
+            ...needed,
+            choices: about.choices.join(', '),
+          });
+    report(sheetMissingAttribute, { file, place: component, found: name, message });
   }
   return sound;
 }
 
 function unknown(attribute: string, component: string, known: readonly string[]): string {
   const meant = didYouMean(attribute, known);
-  const help = meant !== '' ? meant : known.length === 0 ? '; it has none' : `; it has ${known.join(', ')}`;
-  return `${component} has no attribute ${showText(attribute)}${help}`;
+  const values = { component, attribute: showText(attribute) };
+  if (meant !== '') return say('{component} has no attribute {attribute}', values) + meant;
+  return known.length === 0
+    ? say('{component} has no attribute {attribute}; it has none', values)
+    : say('{component} has no attribute {attribute}; it has {known}', { ...values, known: known.join(', ') });
 }
 
 function faultOf(
@@ -57,18 +63,26 @@ function faultOf(
   { choices, form }: ComponentAttribute,
   component: string,
 ): string | null {
+  const values = { attribute: name, component, value: showText(value) };
   if (choices !== undefined && !choices.includes(value)) {
-    const meant = didYouMean(value, choices);
-    const help =
-      meant !== '' && choices.length > 1
-        ? `${meant} It is one of`
-        : choices.length > 1
-          ? '; it is one of'
-          : '; it can only be';
-    return `${name} of ${component} cannot be ${showText(value)}${help} ${choices.join(', ')}`;
+    const near = nearest(value, choices);
+    const all = { ...values, choices: choices.join(', ') };
+    if (choices.length === 1)
+      return say('{attribute} of {component} cannot be {value}; it can only be {choices}', all);
+    return near === null
+      ? say('{attribute} of {component} cannot be {value}; it is one of {choices}', all)
+      : say('{attribute} of {component} cannot be {value}; did you mean "{near}"? It is one of {choices}', {
+          ...all,
+          near,
+        });
   }
   if (form !== undefined && !form.pattern.test(value)) {
-    return `${name} of ${component} cannot be ${showText(value)}; write ${form.words}`;
+    return say('{attribute} of {component} cannot be {value}; write {form}', {
+      ...values,
+      form: say(form.words),
+    });
   }
-  return value.trim() === '' ? `${name} of ${component} is empty; write a value or leave it out` : null;
+  return value.trim() === ''
+    ? say('{attribute} of {component} is empty; write a value or leave it out', values)
+    : null;
 }

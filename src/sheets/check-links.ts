@@ -2,6 +2,7 @@ import { didYouMean } from '../check/nearest.ts';
 import sheetUnknownName from '../check/rules/sheet-unknown-name.ts';
 import { showText } from '../check/show-value.ts';
 import type { SheetLink } from '../model/fact-sheet.ts';
+import { say } from '../model/say.ts';
 import { madeOnce } from '../publish/made-once.ts';
 import { pagePaths } from '../publish/sitemap.ts';
 import type { SheetContext } from './component.ts';
@@ -20,6 +21,6 @@ export function checkLink({ to, line, column }: SheetLink, context: SheetContext
   const wanted = path === '' || path.endsWith('/') ? path : `${path}/`;
   if (known.includes(wanted)) return;
   const meant = didYouMean(wanted, known).replace('"', '"/');
-  const message = `this site has no page ${showText(to)}${meant}`;
+  const message = say('this site has no page {page}', { page: showText(to) }) + meant;
   report(sheetUnknownName, { file: sheet.file, place: { line, column }, found: to, message });
 }

@@ -1,5 +1,6 @@
 import type { Measure } from '../compute/tables/measures.ts';
 import type { Inference, TreatmentDescription } from '../model/findings.ts';
+import { say } from '../model/say.ts';
 import type { Treatment } from '../model/trial.ts';
 import { fits } from './asked-treatment.ts';
 
@@ -30,13 +31,13 @@ export function differenceBetween(
     if (inference.differences.length > 0)
       return {
         estimate: null,
-        reason: 'the trial does not compare these two with one another',
+        reason: say('the trial does not compare these two with one another'),
         tested: null,
       };
   }
   const [first, second] = [meanOf(descriptions, measure, a), meanOf(descriptions, measure, b)];
   if (first === null || second === null)
-    return { estimate: null, reason: 'one of the two has no mean of its own', tested: null };
+    return { estimate: null, reason: say('one of the two has no mean of its own'), tested: null };
   return { estimate: first - second, reason: '', tested: null };
 }
 
@@ -57,7 +58,8 @@ function known(
   sign: 1 | -1,
   alpha: number,
 ): DifferenceBetween {
-  if (estimate === null) return { estimate, reason: reason ?? 'the analysis does not give it', tested: null };
+  if (estimate === null)
+    return { estimate, reason: reason ?? say('the analysis does not give it'), tested: null };
   if (lower === null || upper === null || p === null)
     return { estimate: sign * estimate, reason: '', tested: null };
   const [low, high] = sign === 1 ? [lower, upper] : [-upper, -lower];

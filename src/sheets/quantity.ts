@@ -4,6 +4,7 @@ import { formatRange } from '../compute/format/format-range.ts';
 import { amountOf } from '../compute/words/telling.ts';
 import { tell } from '../compute/words/tell.ts';
 import type { Words } from '../compute/words/words.ts';
+import { say } from '../model/say.ts';
 import type { Asked } from './component.ts';
 import type { Found } from './asked-trial.ts';
 import { refuseNoValue } from './refuse.ts';
@@ -30,8 +31,9 @@ export type FindQuantity = (asked: Asked, found: Found) => Quantity | null;
 export function writtenQuantity(asked: Asked, { trial }: Found, quantity: Quantity): WordsPiece[] | null {
   const { value, unit, digits, interval, anchor } = quantity;
   if (value === null) {
-    const reason = quantity.reason ?? 'the findings of the trial do not give it';
-    return refuseNoValue(asked, 'of', `${asked.attribute('of') ?? ''} is not known here: ${reason}`);
+    const reason = quantity.reason ?? say('the findings of the trial do not give it');
+    const values = { number: asked.attribute('of') ?? '', reason };
+    return refuseNoValue(asked, 'of', say('{number} is not known here: {reason}', values));
   }
   const shown = interval && asked.attribute('interval') !== 'no' ? interval : null;
   const behind: Words =

@@ -4,7 +4,7 @@ import sheetMissingAttribute from '../check/rules/sheet-missing-attribute.ts';
 import sheetNoValue from '../check/rules/sheet-no-value.ts';
 import sheetUnknownName from '../check/rules/sheet-unknown-name.ts';
 import sheetWrongAttribute from '../check/rules/sheet-wrong-attribute.ts';
-import { showText } from '../check/show-value.ts';
+import { say } from '../model/say.ts';
 import type { Asked } from './component.ts';
 
 function refuse(rule: Rule, asked: Asked, attribute: string, message: string): null {
@@ -23,19 +23,19 @@ const listedNames = 8;
 /**
  * Reports a name that there is not, with the nearest one or, where none is near, those that there are.
  *
- * @param what begins the sentence, such as "the trial has no factor"
+ * @param fault begins the sentence, such as "the trial has no factor", and ends with the name in quotes
  */
 export function refuseName(
   asked: Asked,
   attribute: string,
-  what: string,
+  fault: string,
   name: string,
   known: readonly string[],
 ): null {
   const meant = didYouMean(name, known);
-  const some = known.slice(0, listedNames).join(', ') + (known.length > listedNames ? ', ...' : '');
-  const help = meant !== '' ? meant : known.length === 0 ? '' : `; there is ${some}`;
-  return refuse(sheetUnknownName, asked, attribute, `${what} ${showText(name)}${help}`);
+  const names = known.slice(0, listedNames).join(', ') + (known.length > listedNames ? ', ...' : '');
+  const help = meant !== '' ? meant : known.length === 0 ? '' : say('; there is {names}', { names });
+  return refuse(sheetUnknownName, asked, attribute, fault + help);
 }
 
 /** Reports a number, figure or table that the trial does not give, with the reason. */

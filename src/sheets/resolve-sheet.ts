@@ -5,6 +5,7 @@ import sheetUnknownComponent from '../check/rules/sheet-unknown-component.ts';
 import { showText } from '../check/show-value.ts';
 import type { BlockComponent, InlineComponent, SheetBlock, SheetInline } from '../model/fact-sheet.ts';
 import type { Problem } from '../model/problem.ts';
+import { say } from '../model/say.ts';
 import { checkAttributes } from './check-attributes.ts';
 import { checkLink } from './check-links.ts';
 import type { Asked, SheetComponent, SheetContext } from './component.ts';
@@ -64,7 +65,8 @@ function resolveOne(
   if (spec === null) {
     const names = sheetComponents.map(({ name }) => name);
     const meant = didYouMean(component.name, names);
-    const message = `there is no component ${showText(component.name)}${meant === '' ? `; there is ${names.join(', ')}` : meant}`;
+    const fault = say('there is no component {name}', { name: showText(component.name) });
+    const message = fault + (meant === '' ? say('; there is {names}', { names: names.join(', ') }) : meant);
     report(sheetUnknownComponent, { file: sheet.file, place: component, found: component.name, message });
     return null;
   }
@@ -80,14 +82,18 @@ function misplaced(
   standing: Standing,
   { stands, holds }: SheetComponent,
 ): string | null {
+  const values = { component: name };
   if (stands === 'on its own' && standing === 'sentence')
-    return `${name} stands on lines of its own, with an empty line before and after it`;
+    return say('{component} stands on lines of its own, with an empty line before and after it', values);
   if (stands === 'on its own' && standing === 'within')
-    return `${name} does not stand within a list, a quotation or another component; set it on lines of its own below`;
+    return say(
+      '{component} does not stand within a list, a quotation or another component; set it on lines of its own below',
+      values,
+    );
   if (holds === 'nothing' && children.length > 0)
-    return `${name} holds no text; end its tag with /> and put the text beside it`;
+    return say('{component} holds no text; end its tag with /> and put the text beside it', values);
   if (holds === 'text' && children.length === 0)
-    return `${name} is empty; write <${name}>the words</${name}>`;
+    return say('{component} is empty; write <{component}>the words</{component}>', values);
   return null;
 }
 

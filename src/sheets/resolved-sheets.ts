@@ -7,6 +7,7 @@ import type { FactSheet } from '../model/fact-sheet.ts';
 import { inLanguage, language as siteLanguage, languageOf } from '../model/language.ts';
 import type { Library } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
+import { say } from '../model/say.ts';
 import { madeOnce } from '../publish/made-once.ts';
 import { sheetPages } from '../publish/sheet-pages.ts';
 import { knownTrials } from './asked-trial.ts';
@@ -35,13 +36,16 @@ export function resolveAll(
     sheetPages(library).map(({ sheet, own, language }) => {
       const trials = own === null ? sheet.trials.map(({ id }) => id) : [own.trial.id];
       const context = { sheet, library, own, trials, faulty, alone };
-      const resolved =
-        languageOf(language) === siteLanguage()
-          ? resolveSheet(context)
-          : inLanguage(languageOf(language), () =>
-              resolveSheet({ ...context, library: withFindingsAnew(library, trials) }),
-            );
-      return [sheet, { ...resolved, problems: [...unknownTrials(context), ...resolved.problems] }];
+      const isOfSite = languageOf(language) === siteLanguage();
+      const resolved = isOfSite
+        ? resolveSheet(context)
+        : inLanguage(languageOf(language), () =>
+            resolveSheet({ ...context, library: withFindingsAnew(library, trials) }),
+          );
+      // What is wrong with a sheet in another language is told in that of the site.
+      const isToldAnew = !isOfSite && resolved.problems.length > 0;
+      const { problems } = isToldAnew ? resolveSheet(context) : resolved;
+      return [sheet, { ...resolved, problems: [...unknownTrials(context), ...problems] }];
     }),
   );
 }
@@ -64,7 +68,7 @@ function unknownTrials(context: Omit<SheetContext, 'report'>): readonly Problem[
   for (const place of sheet.trials) {
     const { id } = place;
     if (known.includes(id) || faulty.has(id)) continue;
-    const message = `there is no trial ${showText(id)}${didYouMean(id, known)}`;
+    const message = say('there is no trial {name}', { name: showText(id) }) + didYouMean(id, known);
     report(sheetUnknownName, { file: sheet.file, place, found: id, message });
   }
   return problems;

@@ -1,6 +1,7 @@
 import { measureName } from '../compute/tables/measures.ts';
 import { workingId } from '../compute/workings/working.ts';
 import type { Inference, Summary } from '../model/findings.ts';
+import { say } from '../model/say.ts';
 import type { Treatment, Trial } from '../model/trial.ts';
 import { askedDigits, askedMeasure, inferenceOf } from './asked-measure.ts';
 import { askedCut, askedTreatment, fits } from './asked-treatment.ts';
@@ -21,7 +22,9 @@ export function ofSummary(statistic: Statistic | 'n' | 'cv'): FindQuantity {
     const summary = treatment.description[measure];
     const digits = askedDigits(asked, trial, findings, measure);
     if (summary === null) {
-      const reason = treatment.description.reason ?? `the trial gives nothing ${measureName(measure)}`;
+      const reason =
+        treatment.description.reason ??
+        say('the trial gives nothing {measure}', { measure: measureName(measure) });
       return { value: null, reason, unit: '', digits, anchor };
     }
     const { reason } = summary;
@@ -67,7 +70,10 @@ export const adjustedMean: FindQuantity = (asked, found) => {
   const measure = askedMeasure(asked, trial);
   const inference = inferenceOf(findings, measure, given.cut);
   const mean = adjustedMeanOf(inference, treatment.description.treatment);
-  const reason = mean?.reason ?? inference?.reason ?? `the trial was not analysed ${measureName(measure)}`;
+  const reason =
+    mean?.reason ??
+    inference?.reason ??
+    say('the trial was not analysed {measure}', { measure: measureName(measure) });
   const interval =
     mean && mean.lower !== null && mean.upper !== null ? ([mean.lower, mean.upper] as const) : null;
   const digits = askedDigits(asked, trial, findings, measure);
@@ -94,7 +100,7 @@ export const percentOfCheck: FindQuantity = (asked, found) => {
   const reason =
     inference?.verdict === 'not tested'
       ? inference.reason
-      : (entry?.reason ?? 'the analysis compares nothing with a check here');
+      : (entry?.reason ?? say('the analysis compares nothing with a check here'));
   const digits = Number(asked.attribute('digits') ?? 0);
   return { value: entry?.percent_of_check ?? null, reason, unit: '%', digits, anchor: 'said' };
 };
@@ -108,7 +114,7 @@ export const replicates: FindQuantity = (asked, found) => {
   const unit = inference?.units.length === 1 ? inference.units[0] : undefined;
   const level = unit && treatment.description.treatment[unit.factor];
   const value = level === undefined ? null : (unit?.replicates[level] ?? null);
-  const reason = 'the trial has no factor, or several with replicates of their own';
+  const reason = say('the trial has no factor, or several with replicates of their own');
   return { value, reason, unit: '', digits: 0, anchor: 'said' };
 };
 
@@ -145,8 +151,8 @@ function reasonFor(name: keyof typeof yields, trial: Trial): string {
   if (name === 'yield' || name === 'yield_per_day') {
     const lacks = trial.metadata.containers.some(({ cover }) => cover === undefined);
     return lacks
-      ? 'trial.yaml gives no cover, the area that it is reckoned on'
-      : 'the dates that it needs are not given';
+      ? say('trial.yaml gives no cover, the area that it is reckoned on')
+      : say('the dates that it needs are not given');
   }
-  return 'trial.yaml does not give the dates that it needs';
+  return say('trial.yaml does not give the dates that it needs');
 }

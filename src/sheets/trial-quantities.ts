@@ -1,4 +1,6 @@
+import { showText } from '../check/show-value.ts';
 import type { Findings } from '../model/findings.ts';
+import { say } from '../model/say.ts';
 import type { FindQuantity } from './quantity.ts';
 import { refuseMissing, refuseName } from './refuse.ts';
 
@@ -29,15 +31,23 @@ export function ofWater(key: 'used_L' | 'L_per_kg'): FindQuantity {
       return refuseMissing(
         asked,
         'container',
-        `water is told by the container; write container="${containers[0] ?? ''}"`,
+        say('water is told by the container; write container="{container}"', {
+          container: containers[0] ?? '',
+        }),
       );
     }
     if (!containers.includes(id))
-      return refuseName(asked, 'container', 'the trial has no container', id, containers);
+      return refuseName(
+        asked,
+        'container',
+        say('the trial has no container {name}', { name: showText(id) }),
+        id,
+        containers,
+      );
     const entry = findings.water.find(({ container }) => container === id);
     return {
       value: entry?.[key] ?? null,
-      reason: entry?.reason ?? 'the trial has no readings of its water level',
+      reason: entry?.reason ?? say('the trial has no readings of its water level'),
       unit: key === 'used_L' ? 'L' : 'L/kg',
       digits: Number(asked.attribute('digits') ?? (key === 'used_L' ? 0 : 1)),
       anchor: 'how-grown',

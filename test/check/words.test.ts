@@ -16,6 +16,8 @@ import { statuses } from '../../src/check/statuses.ts';
 import { toGrams } from '../../src/check/to-grams.ts';
 import { isUcum } from '../../src/check/ucum.ts';
 import { compareVersions } from '../../src/check/versions.ts';
+import { languages } from '../../src/model/language.ts';
+import messages from '../../src/model/messages.json' with { type: 'json' };
 import type { Problem } from '../../src/model/problem.ts';
 
 const problem: Problem = {
@@ -228,6 +230,11 @@ describe('the schemas', () => {
     }
     expect(readdirSync(folder)).toContain('trial.schema.json');
     expect([...found].sort()).toEqual(Object.keys(patternWords).sort());
+  });
+
+  it.each(languages.filter((each) => each !== 'en'))('are in words in %s', (other) => {
+    const told: Readonly<Record<string, Partial<Record<string, string>>>> = messages;
+    expect(Object.values(patternWords).filter((words) => told[words]?.[other] === undefined)).toEqual([]);
   });
 
   it('name the columns and statuses that are checked', () => {

@@ -7,7 +7,7 @@ import { dictionary } from '../../src/publish/dictionary.ts';
 
 const known: Readonly<Record<string, Readonly<Record<string, string>>>> = { ...messages, ...meanings };
 const explained = [
-  ...rules.flatMap(({ title, meaning }) => [title, meaning]),
+  ...rules.flatMap(({ title, meaning, example }) => [title, meaning, example]),
   ...dictionary().flatMap(({ about, fields }) => [about, ...fields.map(({ meaning }) => meaning)]),
 ];
 const others = languages.filter((each) => each !== 'en');

@@ -42,7 +42,10 @@ describe('The message file', () => {
         text!.split(/\$\{[^}]*\}/).map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')),
       )
       .map((parts) => new RegExp(`^${parts.join('[\\w ,.-]+')}$`));
-    const written = (text: string) => [text, text.replaceAll("'", "\\'"), text.replaceAll('"', '\\"')];
+    const written = (text: string) => {
+      const escaped = text.replaceAll('\\', '\\\\');
+      return [text, escaped, escaped.replaceAll("'", "\\'"), escaped.replaceAll('"', '\\"')];
+    };
     const unused = [...known.keys()]
       .filter((text) => !written(text).some((each) => source.includes(each)))
       .filter((text) => !composed.some((each) => each.test(text)));

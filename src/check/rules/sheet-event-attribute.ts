@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -22,6 +23,9 @@ export function reportSheetEventAttribute(
     file,
     place,
     found,
-    message: `${showText(found)} of ${detail} would run code, which a fact sheet never does; leave it out`,
+    message: say('{attribute} of {component} would run code, which a fact sheet never does; leave it out', {
+      attribute: showText(found),
+      component: detail,
+    }),
   });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -23,6 +24,9 @@ export function reportSheetExpressionAttribute(
     file,
     place,
     found,
-    message: `${showText(found)} of ${detail} has its value in braces, which would be code; write it in double quotes, such as ${found}="..."`,
+    message: say(
+      '{attribute} of {component} has its value in braces, which would be code; write it in double quotes, such as {name}="..."',
+      { attribute: showText(found), component: detail, name: found },
+    ),
   });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -19,6 +20,9 @@ export function reportSheetExpression(report: Report, file: string, { place, fou
     file,
     place,
     found,
-    message: `${showText(found)} is code, which a fact sheet never runs; write the words or a component, or \\{ to print a brace`,
+    message: say(
+      '{found} is code, which a fact sheet never runs; write the words or a component, or \\{ to print a brace',
+      { found: showText(found) },
+    ),
   });
 }

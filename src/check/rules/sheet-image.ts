@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -15,11 +16,14 @@ const rule: Rule = {
 export default rule;
 
 export function reportSheetImage(report: Report, file: string, { place, found }: SheetFault): void {
-  const what = found === '' ? 'a picture' : `the picture ${showText(found)}`;
-  report(rule, {
-    file,
-    place,
-    found,
-    message: `${what} is not shown this way; list it under photos in trial.yaml and write <Photo file="photos/name.jpg" />`,
-  });
+  const message =
+    found === ''
+      ? say(
+          'a picture is not shown this way; list it under photos in trial.yaml and write <Photo file="photos/name.jpg" />',
+        )
+      : say(
+          'the picture {name} is not shown this way; list it under photos in trial.yaml and write <Photo file="photos/name.jpg" />',
+          { name: showText(found) },
+        );
+  report(rule, { file, place, found, message });
 }

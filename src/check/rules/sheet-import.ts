@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -18,6 +19,9 @@ export function reportSheetImport(report: Report, file: string, { place, found, 
     file,
     place,
     found,
-    message: `${showText(found)} is code, which a fact sheet never runs; leave the line out, or begin the sentence with another word than ${detail}`,
+    message: say(
+      '{found} is code, which a fact sheet never runs; leave the line out, or begin the sentence with another word than {word}',
+      { found: showText(found), word: detail },
+    ),
   });
 }

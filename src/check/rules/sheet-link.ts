@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -15,11 +16,14 @@ const rule: Rule = {
 export default rule;
 
 export function reportSheetLink(report: Report, file: string, { place, found }: SheetFault): void {
-  const what = found === '' ? 'an empty address' : showText(found);
-  report(rule, {
-    file,
-    place,
-    found,
-    message: `${what} is no address that a link may have; write one that begins with https://, http:// or mailto:, with / for a page of this site, or with # for a heading`,
-  });
+  const message =
+    found === ''
+      ? say(
+          'an empty address is no address that a link may have; write one that begins with https://, http:// or mailto:, with / for a page of this site, or with # for a heading',
+        )
+      : say(
+          '{found} is no address that a link may have; write one that begins with https://, http:// or mailto:, with / for a page of this site, or with # for a heading',
+          { found: showText(found) },
+        );
+  report(rule, { file, place, found, message });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -13,24 +14,32 @@ const rule: Rule = {
 };
 export default rule;
 
-const instead: Readonly<Record<string, string>> = {
-  b: '**bold** text in Markdown',
-  strong: '**bold** text in Markdown',
-  i: '*italic* text in Markdown',
-  em: '*italic* text in Markdown',
-  a: 'a link as [its name](https://example.org/)',
-  img: 'a photograph of the trial with the component Photo',
-  br: 'a new paragraph after an empty line',
-  table: 'a table in Markdown, or the component Treatments',
-};
+/** What to write in place of a tag of HTML. */
+function instead(tag: string): string {
+  switch (tag) {
+    case 'b':
+    case 'strong':
+      return say('**bold** text in Markdown');
+    case 'i':
+    case 'em':
+      return say('*italic* text in Markdown');
+    case 'a':
+      return say('a link as [its name](https://example.org/)');
+    case 'img':
+      return say('a photograph of the trial with the component Photo');
+    case 'br':
+      return say('a new paragraph after an empty line');
+    case 'table':
+      return say('a table in Markdown, or the component Treatments');
+    default:
+      return say('Markdown or a component of the program');
+  }
+}
 
 export function reportSheetRawHtml(report: Report, file: string, { place, found }: SheetFault): void {
-  const name = found.slice(1, -1);
-  const isPlain = Object.hasOwn(instead, name);
-  report(rule, {
-    file,
-    place,
-    found,
-    message: `${showText(found)} is HTML, which a fact sheet does not take; write ${isPlain ? instead[name] : 'Markdown or a component of the program'}`,
+  const message = say('{tag} is HTML, which a fact sheet does not take; write {instead}', {
+    tag: showText(found),
+    instead: instead(found.slice(1, -1)),
   });
+  report(rule, { file, place, found, message });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -23,6 +24,9 @@ export function reportSheetSpreadAttribute(
     file,
     place,
     found,
-    message: `${showText(`{${found}}`)} of ${detail} is code, which a fact sheet never runs; write each attribute out as name="value"`,
+    message: say(
+      '{attribute} of {component} is code, which a fact sheet never runs; write each attribute out as name="value"',
+      { attribute: showText(`{${found}}`), component: detail },
+    ),
   });
 }

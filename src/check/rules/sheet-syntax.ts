@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
 import { cut } from '../show-value.ts';
@@ -14,34 +15,43 @@ const rule: Rule = {
 export default rule;
 
 /** The parser's words for the commonest faults, in a grower's. */
-const words: readonly [RegExp, string][] = [
-  [/to create a comment in MDX/, 'a remark that is not printed stands in {/* and */}, not in <!-- and -->'],
-  [/to create a link in MDX/, 'an address in < and > is no link; write [its name](https://example.org/)'],
+const words: readonly [RegExp, () => string][] = [
+  [
+    /to create a comment in MDX/,
+    () => say('a remark that is not printed stands in {/* and */}, not in <!-- and -->'),
+  ],
+  [
+    /to create a link in MDX/,
+    () => say('an address in < and > is no link; write [its name](https://example.org/)'),
+  ],
   [
     /before name, expected a character that can start a name/,
-    '"<" begins a component; to say less than, put a space behind it or write &lt;',
+    () => say('"<" begins a component; to say less than, put a space behind it or write &lt;'),
   ],
-  [/before attribute value/, 'the value of an attribute stands in double quotes, such as per="pot"'],
+  [
+    /before attribute value/,
+    () => say('the value of an attribute stands in double quotes, such as per="pot"'),
+  ],
   [
     /before attribute name|in attribute name|after attribute name/,
-    'attributes are written as name="value" with a space between them, and end with />',
+    () => say('attributes are written as name="value" with a space between them, and end with />'),
   ],
   [
     /Unexpected end of file in expression|Could not parse expression|corresponding closing brace/,
-    'a brace is opened and never closed; to print one, write \\{',
+    () => say('a brace is opened and never closed; to print one, write \\{'),
   ],
-  [/Unexpected lazy line/, 'a component that begins in a quotation or a list must end in it'],
-  [/Unexpected closing slash|Unexpected closing tag/, 'a tag is closed that was not opened here'],
+  [/Unexpected lazy line/, () => say('a component that begins in a quotation or a list must end in it')],
+  [/Unexpected closing slash|Unexpected closing tag/, () => say('a tag is closed that was not opened here')],
   [
     /^Expected a closing tag for `<(.+?)>`/,
-    'a component is opened and not closed before its paragraph or part ends; end it with />',
+    () => say('a component is opened and not closed before its paragraph or part ends; end it with />'),
   ],
-  [/^Expected the closing tag/, 'a component is closed elsewhere than it was opened'],
-  [/Unexpected end of file/, 'the file ends within a component; end it with />'],
+  [/^Expected the closing tag/, () => say('a component is closed elsewhere than it was opened')],
+  [/Unexpected end of file/, () => say('the file ends within a component; end it with />')],
 ];
 
 /** Reports syntax that the parser stopped at: the first such fault hides what follows it. */
 export function reportSheetSyntax(report: Report, file: string, { place, detail }: SheetFault): void {
-  const reason = words.find(([pattern]) => pattern.test(detail))?.[1] ?? cut(detail);
-  report(rule, { file, place, found: detail, message: `this is not MDX: ${reason}` });
+  const reason = words.find(([pattern]) => pattern.test(detail))?.[1]() ?? cut(detail);
+  report(rule, { file, place, found: detail, message: say('this is not MDX: {reason}', { reason }) });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
 
@@ -13,15 +14,24 @@ const rule: Rule = {
 export default rule;
 
 const advice: Readonly<Record<string, (found: string, most: string) => string>> = {
-  'too large': (found, most) =>
-    `the sheet has ${found}, more than ${most}; a fact sheet is two to four printed pages`,
+  'too large': (count, most) =>
+    say('the sheet has {count} characters, more than {most}; a fact sheet is two to four printed pages', {
+      count,
+      most,
+    }),
   'too deep': (_, most) =>
-    `quotations, lists or components stand within one another more than ${most} deep; set them one below the other`,
+    say(
+      'quotations, lists or components stand within one another more than {most} deep; set them one below the other',
+      { most },
+    ),
   'too wide': (_, most) =>
-    `a row of a table has more than ${most} cells, which no page is wide enough for; split the table`,
+    say('a row of a table has more than {most} cells, which no page is wide enough for; split the table', {
+      most,
+    }),
 };
 
 export function reportSheetTooLarge(report: Report, file: string, fault: SheetFault): void {
-  const { kind, place, found, detail } = fault;
-  report(rule, { file, place, found, message: advice[kind]?.(found, detail) ?? kind });
+  const { kind, place, detail } = fault;
+  const found = kind === 'too large' ? say('{count} characters', { count: fault.found }) : fault.found;
+  report(rule, { file, place, found, message: advice[kind]?.(fault.found, detail) ?? kind });
 }

@@ -1,3 +1,4 @@
+import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
 
@@ -19,9 +20,13 @@ export function reportSheetAttribute(
   file: string,
   { kind, place, found, detail }: SheetFault,
 ): void {
+  const values = { attribute: found, component: detail };
   const message =
     kind === 'bare attribute'
-      ? `${found} of ${detail} has no value; write it in double quotes, such as ${found}="..."`
-      : `${found} of ${detail} stands twice; keep one`;
+      ? say(
+          '{attribute} of {component} has no value; write it in double quotes, such as {attribute}="..."',
+          values,
+        )
+      : say('{attribute} of {component} stands twice; keep one', values);
   report(rule, { file, place, found, message });
 }

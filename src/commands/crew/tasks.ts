@@ -15,8 +15,10 @@ import { writeAll } from '../write-all.ts';
 export interface FolderToExamine {
   folder: string;
   context: CheckContext;
-  /** That of the site, in which findings are said; null where none are to be computed. */
-  language: Language | null;
+  /** That of the site, in which problems and findings are said. */
+  language: Language;
+  /** Whether the findings of a finished trial are to be computed. */
+  withFindings: boolean;
 }
 
 export interface Examined extends CheckedTrial {
@@ -25,11 +27,15 @@ export interface Examined extends CheckedTrial {
 }
 
 /** Reads and checks a trial's folder, and computes what a finished trial supports. */
-export async function examine({ folder, context, language }: FolderToExamine): Promise<Examined> {
-  const checked = checkTrial(basename(folder), await readTrialFolder(folder), context);
-  const { trial } = checked;
-  if (language === null || trial?.metadata.status !== 'finished') return { ...checked, findings: null };
-  return { ...checked, findings: inLanguage(language, () => computeFindings(trial)) };
+export async function examine(given: FolderToExamine): Promise<Examined> {
+  const { folder, context, language, withFindings } = given;
+  const files = await readTrialFolder(folder);
+  return inLanguage(language, () => {
+    const checked = checkTrial(basename(folder), files, context);
+    const { trial } = checked;
+    const findings = withFindings && trial?.metadata.status === 'finished' ? computeFindings(trial) : null;
+    return { ...checked, findings };
+  });
 }
 
 /** A trial whose dataset is to be written below the site's folder. */

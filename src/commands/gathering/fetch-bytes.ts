@@ -1,4 +1,5 @@
 /** One file from another site, whole and within limits, or a sentence that says why not. */
+import { say } from '../../model/say.ts';
 
 /** By what a site is asked whether a file changed since. */
 export interface Validators {
@@ -39,17 +40,26 @@ export async function fetchBytes(from: string, options: FetchOptions): Promise<F
       await response.body?.cancel();
       const next = URL.parse(to, address);
       if (next === null || !isSameHost(new URL(address), next)) {
-        return { kind: 'refused', why: `it leads to another host: ${next?.host ?? 'none'}` };
+        return { kind: 'refused', why: anotherHost(next) };
       }
       address = next.href;
     }
-    return { kind: 'refused', why: `it leads on more than ${String(mostRedirects)} times` };
+    return { kind: 'refused', why: say('it leads on more than {most} times', { most: mostRedirects }) };
   } catch (error) {
     if (signal.aborted) {
-      return { kind: 'unreachable', why: `it took longer than ${String(options.milliseconds / 1000)} s` };
+      return {
+        kind: 'unreachable',
+        why: say('it took longer than {seconds} s', { seconds: options.milliseconds / 1000 }),
+      };
     }
     return { kind: 'unreachable', why: reasonOf(error) };
   }
+}
+
+function anotherHost(next: URL | null): string {
+  return next === null
+    ? say('it leads to another host: none')
+    : say('it leads to another host: {host}', { host: next.host });
 }
 
 function headers(known: Validators = { etag: null, last_modified: null }): Record<string, string> {
@@ -80,13 +90,13 @@ async function answer(
   if (response.status !== 200) {
     await response.body?.cancel();
     const kind = response.status >= 500 ? 'unreachable' : 'refused';
-    return { kind, why: `the answer is ${String(response.status)} and not 200` };
+    return { kind, why: say('the answer is {status} and not 200', { status: response.status }) };
   }
   const announced = Number(response.headers.get('content-length') ?? 0);
   const bytes = announced > mostBytes ? null : await within(response, mostBytes);
   if (bytes === null) {
     await response.body?.cancel().catch(() => undefined);
-    return { kind: 'refused', why: `it is larger than ${String(mostBytes)} bytes` };
+    return { kind: 'refused', why: say('it is larger than {most} bytes', { most: mostBytes }) };
   }
   const validators = {
     etag: response.headers.get('etag'),
@@ -113,12 +123,12 @@ function reasonOf(error: unknown): string {
   const cause = error instanceof Error && error.cause instanceof Error ? error.cause : error;
   const code = cause instanceof Error && 'code' in cause ? String(cause.code) : '';
   const words: Record<string, string> = {
-    ECONNREFUSED: 'nothing answers there',
-    ECONNRESET: 'the connection was cut',
-    ENOTFOUND: 'there is no such host',
-    EAI_AGAIN: 'the host’s name cannot be looked up',
-    UND_ERR_SOCKET: 'the answer ended before its end',
-    ETIMEDOUT: 'nothing answers there in time',
+    ECONNREFUSED: say('nothing answers there'),
+    ECONNRESET: say('the connection was cut'),
+    ENOTFOUND: say('there is no such host'),
+    EAI_AGAIN: say('the host’s name cannot be looked up'),
+    UND_ERR_SOCKET: say('the answer ended before its end'),
+    ETIMEDOUT: say('nothing answers there in time'),
   };
-  return words[code] ?? (cause instanceof Error ? cause.message.slice(0, 200) : 'the connection failed');
+  return words[code] ?? (cause instanceof Error ? cause.message.slice(0, 200) : say('the connection failed'));
 }

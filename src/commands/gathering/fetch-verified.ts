@@ -1,4 +1,5 @@
 import type { AnnouncedFile } from '../../check/gathered-index.ts';
+import { say } from '../../model/say.ts';
 import { sha256 } from '../../publish/sha256.ts';
 import { fetchBytes, type Validators } from './fetch-bytes.ts';
 import type { Limits } from './limits.ts';
@@ -23,21 +24,34 @@ export async function fetchVerified(
 ): Promise<Verified | string> {
   const { limits } = allowance;
   if (size > limits.fileBytes)
-    return `${name} is announced with ${String(size)} bytes, over ${String(limits.fileBytes)}`;
+    return say('{name} is announced with {bytes} bytes, over {most}', {
+      name,
+      bytes: size,
+      most: limits.fileBytes,
+    });
   if (size > allowance.bytes)
-    return `${name} would be more than ${String(limits.siteBytes)} bytes from one site in one run`;
+    return say('{name} would be more than {most} bytes from one site in one run', {
+      name,
+      most: limits.siteBytes,
+    });
   allowance.bytes -= size;
   const left = Math.ceil(allowance.until - performance.now());
-  if (left <= 0) return `the time for one site is over (${String(limits.siteMilliseconds / 1000)} s)`;
+  if (left <= 0)
+    return say('the time for one site is over ({seconds} s)', { seconds: limits.siteMilliseconds / 1000 });
   const fetched = await fetchBytes(address, {
     mostBytes: size,
     milliseconds: Math.min(left, limits.milliseconds),
   });
-  if (fetched.kind === 'unchanged') return `${name}: an answer without a body`;
+  if (fetched.kind === 'unchanged') return say('{name}: an answer without a body', { name });
   if (fetched.kind !== 'bytes') return `${name}: ${fetched.why}`;
   const { bytes, validators } = fetched;
   if (bytes.length !== size)
-    return `${name} is cut short: ${String(bytes.length)} of ${String(size)} bytes came`;
-  if (sha256(bytes) !== sum) return `the SHA-256 of ${name} is not the one that its site publishes`;
+    return say('{name} is cut short: {came} of {bytes} bytes came', {
+      name,
+      came: bytes.length,
+      bytes: size,
+    });
+  if (sha256(bytes) !== sum)
+    return say('the SHA-256 of {name} is not the one that its site publishes', { name });
   return { bytes, validators };
 }

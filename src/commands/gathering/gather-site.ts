@@ -4,6 +4,7 @@ import { cultivarsThere } from '../../check/check-gathered.ts';
 import { type AnnouncedFile, gatheredIndex } from '../../check/gathered-index.ts';
 import { siteFolder } from '../../check/site-folder.ts';
 import type { Cultivar } from '../../model/library.ts';
+import { say } from '../../model/say.ts';
 import { sha256 } from '../../publish/sha256.ts';
 import { gatheredIds } from '../../read/gathered.ts';
 import { readTrialFolder } from '../../read/folder.ts';
@@ -48,7 +49,7 @@ export async function gatherSite(
   const copy = await currentIndex(folder, asked, limits, warn);
   const index = copy && announcedBy(copy, warn);
   if (copy === null || index === null) return outcome;
-  for (const fault of index.faults) warn('gather-refused', null, `${fault}; it is left out`);
+  for (const fault of index.faults) warn('gather-refused', null, say('{fault}; it is left out', { fault }));
   const allowance: Allowance = {
     limits,
     bytes: limits.siteBytes,
@@ -65,13 +66,20 @@ export async function gatherSite(
       await keepFolder(join(folder, id), result.files);
       outcome.taken += 1;
     } else if (result.kind === 'as it was') outcome.asTheyWere += 1;
-    else warn(result.rule, id, `${result.why}${kept.size > 0 ? '; the last good copy stays' : ''}`);
+    else {
+      const { rule, why } = result;
+      warn(rule, id, kept.size > 0 ? say('{why}; the last good copy stays', { why }) : why);
+    }
     progress.done(done + 1, index.datasets.length);
   }
   progress.end();
   const listed = new Set(index.listed);
   for (const id of (await gatheredIds(folder)).filter((each) => !listed.has(each))) {
-    warn('gather-withdrawn', id, 'its site lists it no longer; the last good copy stays until you delete it');
+    warn(
+      'gather-withdrawn',
+      id,
+      say('its site lists it no longer; the last good copy stays until you delete it'),
+    );
   }
   await writeSiteCopy(folder, asked, copy);
   return outcome;
@@ -94,17 +102,24 @@ async function currentIndex(
     return { index, address, validators };
   }
   const stays = (await gatheredIds(folder)).length > 0;
-  const then = stays ? 'what was gathered from it before stays' : 'nothing was gathered from it yet';
-  warn(`gather-${fetched.kind}`, null, `${asked}: ${fetched.why}; ${then}`);
+  const values = { address: asked, why: fetched.why };
+  const message = stays
+    ? say('{address}: {why}; what was gathered from it before stays', values)
+    : say('{address}: {why}; nothing was gathered from it yet', values);
+  warn(`gather-${fetched.kind}`, null, message);
   return null;
 }
 
 function announcedBy({ index, address }: SiteCopy, warn: Warn) {
   const read = address.endsWith('/data/index.json')
     ? gatheredIndex(index, address)
-    : 'is at an address that does not end in /data/index.json';
+    : say('is at an address that does not end in /data/index.json');
   if (typeof read !== 'string') return read;
-  warn('gather-refused', null, `${address} ${read}; what was gathered from it before stays`);
+  warn(
+    'gather-refused',
+    null,
+    say('{address} {fault}; what was gathered from it before stays', { address, fault: read }),
+  );
   return null;
 }
 
@@ -127,7 +142,7 @@ async function cultivarsOf(
   const why =
     typeof fetched === 'string'
       ? fetched
-      : 'cultivars.json is no list of cultivars by the check of this site';
-  warn('gather-refused', null, `${why}; its cultivars are told apart as before`);
+      : say('cultivars.json is no list of cultivars by the check of this site');
+  warn('gather-refused', null, say('{why}; its cultivars are told apart as before', { why }));
   return cultivarsThere(kept);
 }

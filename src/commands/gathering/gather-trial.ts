@@ -6,6 +6,7 @@ import { failsCheck } from '../../check/rules/gathered-fails-check.ts';
 import { compareVersions } from '../../check/versions.ts';
 import type { GatheredFile, GatheredRecord } from '../../model/gathered.ts';
 import type { Cultivar } from '../../model/library.ts';
+import { say } from '../../model/say.ts';
 import { sha256 } from '../../publish/sha256.ts';
 import { type Allowance, fetchVerified } from './fetch-verified.ts';
 
@@ -97,21 +98,25 @@ function compared(announced: Announced, copy: GatheredRecord): TrialOutcome | 'n
   const order = compareVersions(announced.version, copy.version);
   if (order > 0) return 'newer';
   const kept = (why: string): TrialOutcome => ({ kind: 'kept', rule: 'gather-changed', why });
-  if (order < 0) return kept(`its site went back from version ${copy.version} to ${announced.version}`);
+  if (order < 0) {
+    return kept(
+      say('its site went back from version {from} to {to}', { from: copy.version, to: announced.version }),
+    );
+  }
   const sums = ({ files }: { files: readonly { name: string; sha256: string }[] }) =>
     files
       .map(({ name, sha256: sum }) => `${name} ${sum}`)
       .sort()
       .join();
   if (sums(announced) === sums(copy)) return { kind: 'as it was' };
-  return kept(`its site changed the data under the same version, ${copy.version}`);
+  return kept(say('its site changed the data under the same version, {version}', { version: copy.version }));
 }
 
 /** What in trial.json is not as the index says; null where all is. */
 function unlike({ id, version }: Announced, bytes: Uint8Array): string | null {
   const metadata = asObject(jsonValue(bytes));
-  if (metadata === null) return 'trial.json is no JSON of keys and values';
-  if (metadata['id'] !== id) return 'the id in trial.json is another than the index says';
-  if (metadata['version'] !== version) return 'the version in trial.json is another than the index says';
-  return metadata['status'] === 'finished' ? null : 'trial.json is not of a finished trial';
+  if (metadata === null) return say('trial.json is no JSON of keys and values');
+  if (metadata['id'] !== id) return say('the id in trial.json is another than the index says');
+  if (metadata['version'] !== version) return say('the version in trial.json is another than the index says');
+  return metadata['status'] === 'finished' ? null : say('trial.json is not of a finished trial');
 }

@@ -1,7 +1,6 @@
 /** What the check found, as HTML: the same words as the command line's, and the line that each speaks of. */
 import { printCount } from '../../check/print-problem.ts';
 import { hasError, type Problem, type Severity } from '../../model/problem.ts';
-import { language } from '../../model/language.ts';
 import { say, sayCount } from '../../model/say.ts';
 import { escapeHtml, wordsHtml, type FirstUnits } from '../html.ts';
 import type { FileProblems, Outcome, ShownProblem, TrialOutcome } from './outcome.ts';
@@ -51,9 +50,6 @@ function fileHtml({ file, count, more, shown }: FileProblems, checks: string): s
   );
 }
 
-/** What the check says is English; on a page in another language that has to be told. */
-const messagesIn = (): string => (language() === 'en' ? '' : ' lang="en"');
-
 function problemHtml({ problem, excerpt, title, meaning }: ShownProblem, checks: string): string {
   const line =
     excerpt === null
@@ -64,8 +60,8 @@ function problemHtml({ problem, excerpt, title, meaning }: ShownProblem, checks:
   return (
     `<li class="problem severity-${problem.severity}">` +
     `<p class="problem-place"><strong>${escapeHtml(say(severities[problem.severity]))}</strong> ${placeHtml(problem)}</p>` +
-    `<p class="message"${messagesIn()}>${escapeHtml(problem.message)}</p>${line}${pairHtml(problem)}` +
-    (problem.hint === null ? '' : `<p${messagesIn()}>${escapeHtml(problem.hint)}</p>`) +
+    `<p class="message">${escapeHtml(problem.message)}</p>${line}${pairHtml(problem)}` +
+    (problem.hint === null ? '' : `<p>${escapeHtml(problem.hint)}</p>`) +
     `<details><summary>${escapeHtml(title)}</summary><p>${escapeHtml(meaning)} ` +
     `<a href="${escapeHtml(`${checks}#${problem.rule}`)}" target="_blank" rel="noopener">` +
     `<code>${escapeHtml(problem.rule)}</code> ${escapeHtml(say('in the list of checks (opens beside this page)'))}</a></p></details></li>`

@@ -2,7 +2,9 @@ import type { Report } from '../../check/rule.ts';
 import sheetClaimedDifference from '../../check/rules/sheet-claimed-difference.ts';
 import { showText } from '../../check/show-value.ts';
 import type { Findings } from '../../model/findings.ts';
+import { inLanguage } from '../../model/language.ts';
 import type { TrialWithFindings } from '../../model/library.ts';
+import { say } from '../../model/say.ts';
 import { allSeasons, identityOf } from '../../publish/crop-comparisons.ts';
 import type { Sentence } from '../prose/passage.ts';
 import { type Claim, claimsIn } from './claim-in.ts';
@@ -28,16 +30,23 @@ export function checkClaims(sentence: Sentence, sheet: SheetClaims, words: Claim
       place: sentence.place(claim.index),
       found: claim.text,
       expected: wording,
-      message: `${showText(claim.text)} ${reasons[refused.answer.kind]}; write "${wording}"`,
+      message: inLanguage(sheet.told, () => messages[refused.answer.kind](showText(claim.text), wording)),
     });
     return;
   }
 }
 
-const reasons: Readonly<Record<Refused['kind'], string>> = {
-  'not tested': 'claims a difference that the trial did not test',
-  'not told apart': 'claims a difference that the trial cannot tell from none',
-  'the reverse': 'claims the reverse of what the trial found',
+/** The sentence to write instead is in the language of the sheet. */
+const messages: Readonly<Record<Refused['kind'], (claim: string, wording: string) => string>> = {
+  'not tested': (claim, wording) =>
+    say('{claim} claims a difference that the trial did not test; write "{wording}"', { claim, wording }),
+  'not told apart': (claim, wording) =>
+    say('{claim} claims a difference that the trial cannot tell from none; write "{wording}"', {
+      claim,
+      wording,
+    }),
+  'the reverse': (claim, wording) =>
+    say('{claim} claims the reverse of what the trial found; write "{wording}"', { claim, wording }),
 };
 
 /** The first trial's answer where none bears the claim out; null where one does, or the seasons together do. */

@@ -2,6 +2,8 @@ import { digitsOfValue } from '../../compute/format/digits-of-value.ts';
 import type { Report } from '../../check/rule.ts';
 import sheetTypedNumber from '../../check/rules/sheet-typed-number.ts';
 import { showText } from '../../check/show-value.ts';
+import { inLanguage } from '../../model/language.ts';
+import { say } from '../../model/say.ts';
 import type { Sentence } from '../prose/passage.ts';
 import { bearsOut, nearestFact } from './borne-out.ts';
 import type { ClaimWords } from './claim-words.ts';
@@ -43,7 +45,7 @@ export function checkTypedNumbers(
       place: sentence.place(quantity.index),
       found: quantity.text,
       expected: nearest === null ? null : inUnit(nearest, quantity),
-      message: message(quantity, nearest, elsewhere, named),
+      message: inLanguage(sheet.told, () => message(quantity, nearest, elsewhere, named)),
     });
   }
 }
@@ -56,12 +58,33 @@ function message(
 ): string {
   const typed = showText(quantity.text);
   if (nearest === null)
-    return `no finding rounds to ${typed}: the trial gives no number of the kind; take it out, or put words that are not the trial’s between <Quoted> and </Quoted>`;
-  const write = nearest.component === null ? '' : `, or ${nearest.component}`;
-  const help = `the nearest is ${inUnit(nearest, quantity)}, ${nearest.words}; write that${write}`;
-  if (elsewhere === null) return `no finding rounds to ${typed}: ${help}`;
-  const names = [...new Set(named.map(({ text }) => text))].join(' and ');
-  return `${typed} is ${elsewhere.words}, and the sentence names ${names}: ${help}`;
+    return say(
+      'no finding rounds to {typed}: the trial gives no number of the kind; take it out, or put words that are not the trial’s between <Quoted> and </Quoted>',
+      { typed },
+    );
+  const values = { typed, number: inUnit(nearest, quantity), words: nearest.words() };
+  const { component } = nearest;
+  if (elsewhere === null)
+    return component === null
+      ? say('no finding rounds to {typed}: the nearest is {number}, {words}; write that', values)
+      : say('no finding rounds to {typed}: the nearest is {number}, {words}; write that, or {component}', {
+          ...values,
+          component,
+        });
+  const texts = [...new Set(named.map(({ text }) => text))];
+  const names = texts
+    .slice(1)
+    .reduce((list, last) => say('{list} and {last}', { list, last }), texts[0] ?? '');
+  const both = { ...values, elsewhere: elsewhere.words(), names };
+  return component === null
+    ? say(
+        '{typed} is {elsewhere}, and the sentence names {names}: the nearest is {number}, {words}; write that',
+        both,
+      )
+    : say(
+        '{typed} is {elsewhere}, and the sentence names {names}: the nearest is {number}, {words}; write that, or {component}',
+        { ...both, component },
+      );
 }
 
 /** A fact in the unit that was typed, with a digit more than was typed where it has one. */

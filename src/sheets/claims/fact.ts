@@ -22,8 +22,8 @@ export interface Fact {
   value: number;
   dimension: Dimension;
   kind: FactKind;
-  /** In words, such as "the mean per pot of Slate Egret". */
-  words: string;
+  /** In words, such as "the mean per pot of Slate Egret", in the language of the time when they are asked for. */
+  words: () => string;
   /** The treatments that it is of; empty where it is of none in particular. */
   treatments: readonly Treatment[];
   /** What it is reckoned by; null where that does not matter to it. */

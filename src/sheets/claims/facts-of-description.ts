@@ -1,21 +1,22 @@
 import { type Measure, measureNames } from '../../compute/tables/measures.ts';
 import type { Summary, TreatmentDescription } from '../../model/findings.ts';
+import { say } from '../../model/say.ts';
 import type { Treatment } from '../../model/trial.ts';
 import { written } from '../asked-treatment.ts';
 import type { Fact, FactKind } from './fact.ts';
-import { type Cut, cutAttribute, inCut, per } from './fact-words.ts';
+import { type Cut, cutAttribute, ofOne, ofTreatment, per } from './fact-words.ts';
 
 const measures = Object.keys(measureNames) as Measure[];
 
-const statistics: readonly [keyof Summary & string, FactKind, string][] = [
-  ['mean', 'mean', 'mean'],
-  ['median', 'mean', 'median'],
-  ['minimum', 'extreme', 'lowest weight'],
-  ['maximum', 'extreme', 'highest weight'],
-  ['sd', 'spread', 'standard deviation'],
-  ['se', 'spread', 'standard error'],
-  ['lower_quartile', 'quartiles', 'lower quartile'],
-  ['upper_quartile', 'quartiles', 'upper quartile'],
+const statistics: readonly [keyof Summary & string, FactKind, () => string][] = [
+  ['mean', 'mean', () => say('the mean')],
+  ['median', 'mean', () => say('the median')],
+  ['minimum', 'extreme', () => say('the lowest weight')],
+  ['maximum', 'extreme', () => say('the highest weight')],
+  ['sd', 'spread', () => say('the standard deviation')],
+  ['se', 'spread', () => say('the standard error')],
+  ['lower_quartile', 'quartiles', () => say('the lower quartile')],
+  ['upper_quartile', 'quartiles', () => say('the upper quartile')],
 ];
 
 const printed = new Set(['mean', 'median', 'minimum', 'maximum', 'sd', 'lower_quartile', 'upper_quartile']);
@@ -27,13 +28,12 @@ export function factsOfDescription(
   name: (treatment: Treatment) => string,
 ): Fact[] {
   const { treatment } = description;
-  const of = `of ${name(treatment)}${inCut(cut)}`;
   const where = `${Object.keys(treatment).length === 0 ? '' : ` where="${written(treatment)}"`}${cutAttribute(cut)}`;
   const about = { treatments: [treatment] };
   const summaries = measures.flatMap((measure) => {
     const summary = description[measure];
     if (summary === null) return [];
-    const words = (what: string): string => `the ${what} ${measureNames[measure]} ${of}`;
+    const words = (what: () => string) => () => ofOne(what(), { measure, cut }, name(treatment));
     const value = (what: string): string | null =>
       printed.has(what) ? `<Value of="${what}" per="${per[measure]}"${where} />` : null;
     const numbers = statistics.flatMap(([key, kind, what]): Fact[] => {
@@ -48,7 +48,7 @@ export function factsOfDescription(
         value: limit,
         dimension: 'g',
         kind: 'limits',
-        words: words('95% limit of the mean'),
+        words: words(() => say('the 95% limit of the mean')),
         measure,
         component: null,
         ...about,
@@ -62,7 +62,7 @@ export function factsOfDescription(
               value: summary.cv,
               dimension: '%',
               kind: 'spread',
-              words: words('coefficient of variation'),
+              words: words(() => say('the coefficient of variation')),
               measure,
               component: `<Value of="cv" per="${per[measure]}"${where} />`,
               ...about,
@@ -70,12 +70,13 @@ export function factsOfDescription(
           ];
     return [...numbers, ...limits, ...cv];
   });
+  const of = (what: string): string => ofTreatment(what, name(treatment), cut);
   return [...summaries, ...ofArea(description, of, where), ...ofLosses(description, of)];
 }
 
 function ofArea(
   { kg_per_m2: yielded, g_per_m2_day: rate, treatment }: TreatmentDescription,
-  of: string,
+  of: (what: string) => string,
   where: string,
 ): Fact[] {
   const about = { kind: 'mean' as const, treatments: [treatment], measure: null };
@@ -87,7 +88,7 @@ function ofArea(
             ...about,
             value: yielded,
             dimension: 'kg/m2' as const,
-            words: `the yield by area ${of}`,
+            words: () => of(say('the yield by area')),
             component: `<Value of="yield"${where} />`,
           },
         ]),
@@ -98,7 +99,7 @@ function ofArea(
             ...about,
             value: rate,
             dimension: 'g/m2/day' as const,
-            words: `the yield by area and day ${of}`,
+            words: () => of(say('the yield by area and day')),
             component: `<Value of="yield_per_day"${where} />`,
           },
         ]),
@@ -108,7 +109,7 @@ function ofArea(
 /** Which share of the plants set was harvested, and which was not. */
 function ofLosses(
   { plants, per_plant_harvested: harvested, treatment }: TreatmentDescription,
-  of: string,
+  of: (what: string) => string,
 ): Fact[] {
   if (harvested === null || plants === 0) return [];
   const share = (100 * harvested.n) / plants;
@@ -120,7 +121,7 @@ function ofLosses(
     component: null,
   };
   return [
-    { ...about, value: share, words: `the share of plants harvested ${of}` },
-    { ...about, value: 100 - share, words: `the share of plants not harvested ${of}` },
+    { ...about, value: share, words: () => of(say('the share of plants harvested')) },
+    { ...about, value: 100 - share, words: () => of(say('the share of plants not harvested')) },
   ];
 }

@@ -1,9 +1,10 @@
 import { type Measure, measureNames } from '../../compute/tables/measures.ts';
 import type { TreatmentDescription } from '../../model/findings.ts';
+import { say } from '../../model/say.ts';
 import type { Treatment } from '../../model/trial.ts';
 import { written } from '../asked-treatment.ts';
 import type { Fact } from './fact.ts';
-import { type Cut, cutAttribute, inCut, per } from './fact-words.ts';
+import { type Cut, cutAttribute, ofTwo, per } from './fact-words.ts';
 
 const measures = Object.keys(measureNames) as Measure[];
 
@@ -20,7 +21,8 @@ export function factsOfDifferences(
     });
     return means.flatMap((a, index) =>
       means.slice(index + 1).flatMap((b): Fact[] => {
-        const of = `${measureNames[measure]} between ${name(a.treatment)} and ${name(b.treatment)}${inCut(cut)}`;
+        const of = (what: string): string =>
+          ofTwo(what, { measure, cut }, name(a.treatment), name(b.treatment));
         const component = `<Difference a="${written(a.treatment)}" b="${written(b.treatment)}" per="${per[measure]}"${cutAttribute(cut)} />`;
         const about = {
           kind: 'difference' as const,
@@ -32,12 +34,12 @@ export function factsOfDifferences(
           base > 0 ? [(100 * (a.mean - b.mean)) / base] : [],
         );
         return [
-          { ...about, value: a.mean - b.mean, dimension: 'g', words: `the difference ${of}` },
+          { ...about, value: a.mean - b.mean, dimension: 'g', words: () => of(say('the difference')) },
           ...percents.map((value): Fact => ({
             ...about,
             value,
             dimension: '%',
-            words: `the difference in percent ${of}`,
+            words: () => of(say('the difference in percent')),
             component: null,
           })),
         ];

@@ -1,10 +1,11 @@
 import type { Findings } from '../../model/findings.ts';
+import { say } from '../../model/say.ts';
 import type { Fact } from './fact.ts';
 
 /** Means of edges, insides and halves of the containers, how they differ, and the slopes along rows and columns. */
 export function placeFacts({ position }: Findings): Fact[] {
   return position.flatMap(({ container, measure, rows, columns, edge, interior, halves }) => {
-    const fact = (words: string, value: number | null): Fact[] =>
+    const fact = (what: () => string, value: number | null): Fact[] =>
       value === null
         ? []
         : [
@@ -12,7 +13,7 @@ export function placeFacts({ position }: Findings): Fact[] {
               value,
               dimension: 'g',
               kind: 'place',
-              words: `${words} in ${container}`,
+              words: () => say('{what} in {container}', { what: what(), container }),
               treatments: [],
               measure,
               component: null,
@@ -23,16 +24,16 @@ export function placeFacts({ position }: Findings): Fact[] {
       const other = halves[index % 2 === 0 ? index + 1 : index - 1];
       const apart = mean === null || (other?.mean ?? null) === null ? null : mean - other!.mean!;
       return [
-        ...fact(`the mean of the half by the ${side}`, mean),
-        ...fact(`the difference between the half by the ${side} and the other`, apart),
+        ...fact(() => say('the mean of the half by the {side}', { side }), mean),
+        ...fact(() => say('the difference between the half by the {side} and the other', { side }), apart),
       ];
     });
     return [
-      ...fact('the mean of the edge', edge.mean),
-      ...fact('the mean of the inside', interior.mean),
-      ...fact('the difference between edge and inside', difference),
-      ...fact('the slope along the rows', rows.slope),
-      ...fact('the slope along the columns', columns.slope),
+      ...fact(() => say('the mean of the edge'), edge.mean),
+      ...fact(() => say('the mean of the inside'), interior.mean),
+      ...fact(() => say('the difference between edge and inside'), difference),
+      ...fact(() => say('the slope along the rows'), rows.slope),
+      ...fact(() => say('the slope along the columns'), columns.slope),
       ...sides,
     ];
   });

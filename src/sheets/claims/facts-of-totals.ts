@@ -1,12 +1,13 @@
 import { gramsIn } from '../../model/units.ts';
 import type { Findings } from '../../model/findings.ts';
+import { say } from '../../model/say.ts';
 import type { HarvestRecord, Treatment, Trial } from '../../model/trial.ts';
 import type { Fact } from './fact.ts';
 
 /** What each treatment, each container and the whole trial gave in all, and what single plants weighed. */
 export function totalFacts(trial: Trial, findings: Findings, name: (treatment: Treatment) => string): Fact[] {
   const id = findings.variable.id;
-  const total = (words: string, value: number | null, treatments: readonly Treatment[] = []): Fact[] =>
+  const total = (words: () => string, value: number | null, treatments: readonly Treatment[] = []): Fact[] =>
     value === null
       ? []
       : [{ value, dimension: 'g', kind: 'total', words, treatments, measure: null, component: null }];
@@ -18,7 +19,7 @@ export function totalFacts(trial: Trial, findings: Findings, name: (treatment: T
         ? []
         : cuts.flatMap((cut) =>
             total(
-              `the total of ${container} at cut ${String(cut)}`,
+              () => say('the total of {container} at cut {cut}', { container, cut }),
               sumOf(
                 rows.filter((row) => row.cut === cut),
                 id,
@@ -28,8 +29,15 @@ export function totalFacts(trial: Trial, findings: Findings, name: (treatment: T
     const crate =
       weighed === undefined
         ? []
-        : total(`the total of ${container} as weighed`, inGrams(weighed.value, weighed.unit));
-    return [...total(`the total of ${container}`, sumOf(rows, id)), ...ofCuts, ...crate];
+        : total(
+            () => say('the total of {container} as weighed', { container }),
+            inGrams(weighed.value, weighed.unit),
+          );
+    return [
+      ...total(() => say('the total of {container}', { container }), sumOf(rows, id)),
+      ...ofCuts,
+      ...crate,
+    ];
   });
   const treatments = findings.treatments.map(({ treatment, per_pot: pots }) => {
     const known = pots !== null && pots.mean !== null && (pots.missing ?? 0) === 0;
@@ -41,9 +49,9 @@ export function totalFacts(trial: Trial, findings: Findings, name: (treatment: T
   return [
     ...containers,
     ...treatments.flatMap(({ treatment, value }) =>
-      total(`the total of ${name(treatment)}`, value, [treatment]),
+      total(() => say('the total of {treatment}', { treatment: name(treatment) }), value, [treatment]),
     ),
-    ...total('the total of the trial', whole),
+    ...total(() => say('the total of the trial'), whole),
     ...trial.harvest.flatMap((row) => single(row, id, trial)),
   ];
 }
@@ -65,7 +73,12 @@ function single(row: HarvestRecord, variable: string, trial: Trial): Fact[] {
   const position = trial.positions.find(
     (each) => each.container === row.container && each.row === row.row && each.column === row.column,
   );
-  const words = `the weight at ${row.container} ${String(row.row)} ${String(row.column)}`;
+  const words = (): string =>
+    say('the weight at {container} {row} {column}', {
+      container: row.container,
+      row: row.row,
+      column: row.column,
+    });
   const treatments = position === undefined ? [] : [position.treatment];
   return [{ value, dimension: 'g', kind: 'single', words, treatments, measure: null, component: null }];
 }

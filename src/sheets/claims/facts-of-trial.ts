@@ -1,6 +1,7 @@
 import { levelNames, treatmentName } from '../../compute/format/level-names.ts';
 import type { Findings, TreatmentDescription } from '../../model/findings.ts';
 import type { Cultivar } from '../../model/library.ts';
+import { say } from '../../model/say.ts';
 import type { Treatment, Trial } from '../../model/trial.ts';
 import type { Fact } from './fact.ts';
 import { type Cut, number } from './fact-words.ts';
@@ -49,15 +50,18 @@ function planningFacts({ next_trial: cases, inference }: Findings): Fact[] {
       {
         ...about,
         value: difference,
-        words: 'a difference that a next trial is reckoned for',
+        words: () => say('a difference that a next trial is reckoned for'),
       },
-      { ...about, value: 100 * power, words: 'the power that a next trial is reckoned for' },
-      ...number(cv, { ...about, words: 'the coefficient of variation that a next trial is reckoned from' }),
+      { ...about, value: 100 * power, words: () => say('the power that a next trial is reckoned for') },
+      ...number(cv, {
+        ...about,
+        words: () => say('the coefficient of variation that a next trial is reckoned from'),
+      }),
     ]),
     ...inference.map(({ alpha }): Fact => ({
       ...about,
       value: 100 * (1 - alpha),
-      words: 'the level of the intervals',
+      words: () => say('the level of the intervals'),
     })),
   ];
 }

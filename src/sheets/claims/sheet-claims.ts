@@ -1,8 +1,9 @@
 import { collector } from '../../check/collect.ts';
 import type { FactSheet, SheetBlock } from '../../model/fact-sheet.ts';
-import { inLanguage, languageOf } from '../../model/language.ts';
+import { inLanguage, type Language, language as siteLanguage, languageOf } from '../../model/language.ts';
 import type { Library, TrialWithFindings } from '../../model/library.ts';
 import type { Problem } from '../../model/problem.ts';
+import { say } from '../../model/say.ts';
 import { allSeasons, identityOf } from '../../publish/crop-comparisons.ts';
 import type { SheetPage } from '../../publish/sheet-pages.ts';
 import { passagesOf } from '../prose/passages-of.ts';
@@ -19,6 +20,8 @@ import { factsOfTrial } from './facts-of-trial.ts';
 export interface SheetClaims {
   file: string;
   language: string;
+  /** The site's language, in which what is wrong is told. */
+  told: Language;
   library: Library;
   own: TrialWithFindings | null;
   /** The trials that the sheet speaks of or cites. */
@@ -29,8 +32,9 @@ export interface SheetClaims {
 /** Every number and claim of a sheet's own words that the findings do not bear out. */
 export function claimProblems(page: SheetPage, library: Library): Problem[] {
   const { report, problems } = collector('');
+  const told = siteLanguage();
   inLanguage(languageOf(page.language), () => {
-    const sheet = claimsOf(page, library);
+    const sheet = claimsOf(page, library, told);
     const words = claimWords(page.language);
     for (const sentence of ownWords(page.sheet).flatMap(sentencesOf)) {
       checkTypedNumbers(sentence, sheet, words, report);
@@ -48,26 +52,30 @@ export function ownWords(sheet: FactSheet): Passage[] {
   return [...opening, ...passagesOf(sheet.blocks)];
 }
 
-function claimsOf({ sheet, own, trials: named, language }: SheetPage, library: Library): SheetClaims {
+function claimsOf(
+  { sheet, own, trials: named, language }: SheetPage,
+  library: Library,
+  told: Language,
+): SheetClaims {
   const cited = trialsAsked(sheet.blocks);
   const more = library.trials.filter((item) => cited.has(item.trial.id) && !named.includes(item));
   const trials = [...named, ...more];
   const facts = trials.flatMap(({ trial, findings }) =>
     findings === null
       ? []
-      : told(factsOfTrial(trial, findings, library.cultivars), trial.id, trials.length > 1),
+      : ofTrial(factsOfTrial(trial, findings, library.cultivars), trial.id, trials.length > 1),
   );
   const { name } = identityOf(library);
   const seasons = own !== null ? [] : allSeasons(library).flatMap((entry) => factsOfSeasons(entry, name));
-  return { file: sheet.file, language, library, own, trials, facts: [...facts, ...seasons] };
+  return { file: sheet.file, language, told, library, own, trials, facts: [...facts, ...seasons] };
 }
 
 /** Where several trials are spoken of, a fact says which one it is of, and so does the component. */
-function told(facts: readonly Fact[], id: string, several: boolean): readonly Fact[] {
+function ofTrial(facts: readonly Fact[], id: string, several: boolean): readonly Fact[] {
   if (!several) return facts;
   return facts.map((fact) => ({
     ...fact,
-    words: `${fact.words} in ${id}`,
+    words: () => say('{what} in {trial}', { what: fact.words(), trial: id }),
     component: fact.component?.replace(/ \/>$/, ` trial="${id}" />`) ?? null,
   }));
 }

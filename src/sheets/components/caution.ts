@@ -1,4 +1,6 @@
+import { showText } from '../../check/show-value.ts';
 import { allCautions } from '../../compute/cautions/cautions-of.ts';
+import { say } from '../../model/say.ts';
 import type { SheetComponent } from '../component.ts';
 import { refuseForm, refuseMissing, refuseName } from '../refuse.ts';
 
@@ -23,15 +25,15 @@ export const caution: SheetComponent = {
       return refuseMissing(
         asked,
         'about',
-        'Caution needs the attribute about, or words between <Caution> and </Caution>',
+        say('Caution needs the attribute about, or words between <Caution> and </Caution>'),
       );
-    if (own) return refuseForm(asked, 'about', 'Caution has both about and words of its own; keep one');
+    if (own) return refuseForm(asked, 'about', say('Caution has both about and words of its own; keep one'));
     const found = allCautions.find(({ id }) => id === about);
     if (found === undefined)
       return refuseName(
         asked,
         'about',
-        'the list of cautions has no',
+        say('the list of cautions has no {name}', { name: showText(about) }),
         about,
         allCautions.map(({ id }) => id),
       );

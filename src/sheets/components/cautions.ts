@@ -1,4 +1,5 @@
 import { allCautions, cautionsOf } from '../../compute/cautions/cautions-of.ts';
+import { say } from '../../model/say.ts';
 import { askedTrial, trialAttribute } from '../asked-trial.ts';
 import type { SheetComponent } from '../component.ts';
 import { refuseNoValue } from '../refuse.ts';
@@ -20,7 +21,7 @@ export const cautions: SheetComponent = {
     const called = new Set(items.flatMap(({ trial }) => cautionsOf(trial)));
     const found = allCautions.filter((each) => called.has(each));
     if (found.length === 0)
-      return refuseNoValue(asked, 'trial', 'nothing in the trial calls for a caution of the list');
+      return refuseNoValue(asked, 'trial', say('nothing in the trial calls for a caution of the list'));
     return [{ kind: 'cautions', cautions: found }];
   },
 };

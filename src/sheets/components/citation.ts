@@ -26,7 +26,9 @@ export const citation: SheetComponent = {
       return refuseNoValue(
         asked,
         'trial',
-        `the trial is ${metadata.status}, so that there is no dataset to cite yet`,
+        say('the trial is {status}, so that there is no dataset to cite yet', {
+          status: say(metadata.status),
+        }),
       );
     }
     return [{ kind: 'citation', sentence: citationSentence(item, asked.library), path: `data/${id}/` }];

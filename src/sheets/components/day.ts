@@ -1,5 +1,6 @@
-import { say } from '../../model/say.ts';
+import { showText } from '../../check/show-value.ts';
 import { formatDate } from '../../compute/format/format-date.ts';
+import { say } from '../../model/say.ts';
 import { cutAttribute } from '../asked-treatment.ts';
 import { askedTrial, trialAttribute } from '../asked-trial.ts';
 import type { SheetComponent } from '../component.ts';
@@ -37,10 +38,31 @@ export const day: SheetComponent = {
       date = given === null || given === 'all' ? cuts.at(-1) : cuts[Number(given) - 1];
       const numbers = cuts.map((_, index) => String(index + 1));
       if (date === undefined && given !== null && cuts.length > 0)
-        return refuseName(asked, 'cut', 'the trial has no cut', given, numbers);
+        return refuseName(
+          asked,
+          'cut',
+          say('the trial has no cut {name}', { name: showText(given) }),
+          given,
+          numbers,
+        );
     } else if (of === 'released') date = releases?.find((each) => each.version === version)?.date;
     else date = dates?.[of as 'sown' | 'germinated' | 'transplanted'];
-    if (date === undefined) return refuseNoValue(asked, 'of', `trial.yaml does not say when it was ${of}`);
+    if (date === undefined) return refuseNoValue(asked, 'of', notSaid(of));
     return wordsPiece([formatDate(date)], of === 'released' ? `trials/${id}/#data` : path);
   },
 };
+
+function notSaid(day: string): string {
+  switch (day) {
+    case 'sown':
+      return say('trial.yaml does not say when it was sown');
+    case 'germinated':
+      return say('trial.yaml does not say when it was germinated');
+    case 'transplanted':
+      return say('trial.yaml does not say when it was transplanted');
+    case 'cut':
+      return say('trial.yaml does not say when it was cut');
+    default:
+      return say('trial.yaml does not say when it was released');
+  }
+}

@@ -41,12 +41,17 @@ export const difference: SheetComponent = {
     const a = askedLevels(asked, 'a', found);
     const b = askedLevels(asked, 'b', found);
     if (given === null || a === null || b === null) return null;
-    if (written(a) === written(b)) return refuseForm(asked, 'b', 'a and b name the same treatment; name two');
+    if (written(a) === written(b))
+      return refuseForm(asked, 'b', say('a and b name the same treatment; name two'));
     const measure = askedMeasure(asked, trial);
     const inference = inferenceOf(findings, measure, given.cut);
     const between = differenceBetween(given.descriptions, measure, inference, a, b);
     if (between.estimate === null)
-      return refuseNoValue(asked, 'a', `this difference is not known: ${between.reason}`);
+      return refuseNoValue(
+        asked,
+        'a',
+        say('this difference is not known: {reason}', { reason: between.reason }),
+      );
     const { unit } = findings.variable;
     const digits = askedDigits(asked, trial, findings, measure);
     const size = amountOf(Math.abs(between.estimate), unit, digits);

@@ -1,3 +1,5 @@
+import { showText } from '../../check/show-value.ts';
+import { say } from '../../model/say.ts';
 import { askedTrial, trialAttribute } from '../asked-trial.ts';
 import type { SheetComponent } from '../component.ts';
 import { refuseName } from '../refuse.ts';
@@ -24,7 +26,10 @@ export const photo: SheetComponent = {
     const files = (metadata.photos ?? []).map(({ file }) => file);
     const given = asked.attribute('file') ?? '';
     const index = files.indexOf(given);
-    if (index === -1) return refuseName(asked, 'file', 'photos of trial.yaml does not list', given, files);
+    if (index === -1) {
+      const fault = say('photos of trial.yaml does not list {name}', { name: showText(given) });
+      return refuseName(asked, 'file', fault, given, files);
+    }
     return [{ kind: 'photograph', trial: id, index, caption: asked.attribute('caption') }];
   },
 };

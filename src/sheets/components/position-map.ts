@@ -1,5 +1,7 @@
+import { showText } from '../../check/show-value.ts';
 import { levelNames } from '../../compute/format/level-names.ts';
 import { drawPositionMaps } from '../../draw/position-maps.ts';
+import { say } from '../../model/say.ts';
 import { askedFindings, trialAttribute } from '../asked-trial.ts';
 import type { SheetComponent } from '../component.ts';
 import { namedFigures } from '../named-figures.ts';
@@ -26,14 +28,20 @@ export const positionMap: SheetComponent = {
     );
     const ids = drawn.map(({ id }) => id);
     if (given !== null && !ids.includes(given))
-      return refuseName(asked, 'container', 'the trial has no container', given, ids);
+      return refuseName(
+        asked,
+        'container',
+        say('the trial has no container {name}', { name: showText(given) }),
+        given,
+        ids,
+      );
     const names = levelNames(trial, asked.library.cultivars);
     // One map for each container that was planted, in their order.
     const figures = drawPositionMaps(trial, findings, { names }).filter(
       (_, index) => given === null || ids[index] === given,
     );
     if (figures.length === 0)
-      return refuseNoValue(asked, 'container', 'there is no map: nothing was weighed');
+      return refuseNoValue(asked, 'container', say('there is no map: nothing was weighed'));
     return [{ kind: 'figures', figures: namedFigures(asked, trial, figures) }];
   },
 };

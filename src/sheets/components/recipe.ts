@@ -1,5 +1,6 @@
 import { nutrientsTables } from '../../compute/growing/nutrients-tables.ts';
 import { saltsTable } from '../../compute/growing/salts-table.ts';
+import { say } from '../../model/say.ts';
 import { askedTrial, trialAttribute } from '../asked-trial.ts';
 import type { SheetComponent } from '../component.ts';
 import { named } from '../named.ts';
@@ -21,7 +22,8 @@ export const recipe: SheetComponent = {
     if (item === null) return null;
     const { trial } = item;
     const salts = saltsTable(trial);
-    if (salts === null) return refuseNoValue(asked, 'trial', 'there is no recipe: trial.yaml gives no salts');
+    if (salts === null)
+      return refuseNoValue(asked, 'trial', say('there is no recipe: trial.yaml gives no salts'));
     const amounts = asked.attribute('amounts') === 'no' ? [] : nutrientsTables(trial).slice(0, 1);
     const tables = [salts, ...amounts].map((table) => ({
       ...table,

@@ -1,7 +1,9 @@
+import { showText } from '../../check/show-value.ts';
 import { adjustedMeansTable } from '../../compare/season-tables.ts';
 import { restsOnTrials } from '../../compare/words/rests-on-trials.ts';
 import { seasonSentence } from '../../compare/words/season-sentence.ts';
 import { drawCultivarMeans } from '../../draw/cultivar-means.ts';
+import { say } from '../../model/say.ts';
 import { type Crop, cropsOf } from '../../publish/crop-comparisons.ts';
 import type { Asked, SheetComponent } from '../component.ts';
 import type { Piece } from '../piece.ts';
@@ -40,7 +42,7 @@ export const seasonComparison: SheetComponent = {
       return refuseNoValue(
         asked,
         wanted === null ? 'crop' : 'measure',
-        'no trial of this crop gives cultivars to compare by it',
+        say('no trial of this crop gives cultivars to compare by it'),
       );
     const { entry, name } = found;
     const id = `seasons-${crop.id}-${entry.measure.replaceAll('_', '-')}`;
@@ -65,7 +67,7 @@ function askedCrop(asked: Asked): Crop | null {
       refuseName(
         asked,
         'crop',
-        'there is no crop',
+        say('there is no crop {name}', { name: showText(given) }),
         given,
         crops.map(({ id }) => id),
       )
@@ -76,5 +78,10 @@ function askedCrop(asked: Asked): Crop | null {
   // Trials that are not there are reported at the top of the sheet.
   if (spoken.length === 0) return null;
   const known = spoken.map(({ id }) => id).join(', ');
-  return refuseMissing(asked, 'crop', `SeasonComparison needs the attribute crop, one of ${known}`);
+  const values = { component: 'SeasonComparison', attribute: 'crop', choices: known };
+  return refuseMissing(
+    asked,
+    'crop',
+    say('{component} needs the attribute {attribute}, one of {choices}', values),
+  );
 }

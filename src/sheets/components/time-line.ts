@@ -1,4 +1,5 @@
 import { drawTimeLine } from '../../draw/time-line.ts';
+import { say } from '../../model/say.ts';
 import { askedTrial, trialAttribute } from '../asked-trial.ts';
 import type { SheetComponent } from '../component.ts';
 import { namedFigures } from '../named-figures.ts';
@@ -16,7 +17,7 @@ export const timeLine: SheetComponent = {
     if (item === null) return null;
     const figure = drawTimeLine(item.trial);
     if (figure === null)
-      return refuseNoValue(asked, 'trial', 'there is no time line: trial.yaml gives no dates');
+      return refuseNoValue(asked, 'trial', say('there is no time line: trial.yaml gives no dates'));
     return [{ kind: 'figures', figures: namedFigures(asked, item.trial, [figure]) }];
   },
 };

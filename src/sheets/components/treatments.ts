@@ -1,5 +1,6 @@
 import { levelNames } from '../../compute/format/level-names.ts';
 import { treatmentSummaryTable } from '../../compute/tables/treatment-summary.ts';
+import { say } from '../../model/say.ts';
 import { askedMeasure, perAttribute } from '../asked-measure.ts';
 import { askedCut, cutAttribute } from '../asked-treatment.ts';
 import { askedFindings, trialAttribute } from '../asked-trial.ts';
@@ -23,7 +24,7 @@ export const treatments: SheetComponent = {
     const { trial, findings } = found;
     const measure = askedMeasure(asked, trial);
     if (given.descriptions.every((each) => each[measure] === null))
-      return refuseNoValue(asked, 'per', 'the trial gives nothing by this measure');
+      return refuseNoValue(asked, 'per', say('the trial gives nothing by this measure'));
     const names = levelNames(trial, asked.library.cultivars);
     const table = treatmentSummaryTable(trial, findings, names, given.descriptions, measure, (row) =>
       workingAnchor(given.cut, row, measure, given.descriptions),

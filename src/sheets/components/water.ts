@@ -1,4 +1,5 @@
 import { waterTable } from '../../compute/growing/water-table.ts';
+import { say } from '../../model/say.ts';
 import { askedFindings, trialAttribute } from '../asked-trial.ts';
 import type { SheetComponent } from '../component.ts';
 import { named } from '../named.ts';
@@ -16,7 +17,7 @@ export const water: SheetComponent = {
     if (found === null) return null;
     const { trial, findings } = found;
     const table = waterTable(trial, findings.water);
-    if (table === null) return refuseNoValue(asked, 'trial', 'the trial has no readings of its water');
+    if (table === null) return refuseNoValue(asked, 'trial', say('the trial has no readings of its water'));
     return [
       {
         kind: 'tables',

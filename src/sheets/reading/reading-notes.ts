@@ -2,6 +2,7 @@ import { collector } from '../../check/collect.ts';
 import sheetLongSentence from '../../check/rules/sheet-long-sentence.ts';
 import sheetReadingGrade from '../../check/rules/sheet-reading-grade.ts';
 import type { Problem } from '../../model/problem.ts';
+import { say } from '../../model/say.ts';
 import type { SheetPage } from '../../publish/sheet-pages.ts';
 import type { Sentence } from '../prose/passage.ts';
 import { passagesOf } from '../prose/passages-of.ts';
@@ -23,7 +24,10 @@ export function readingNotes({ sheet, language }: SheetPage): Problem[] {
       file: sheet.file,
       found: grade.toFixed(1),
       expected: String(aimedGrade),
-      message: `reads at grade ${grade.toFixed(1)}; aim at ${String(aimedGrade)} or lower: shorter sentences, shorter words`,
+      message: say('reads at grade {grade}; aim at {aim} or lower: shorter sentences, shorter words', {
+        grade: grade.toFixed(1),
+        aim: aimedGrade,
+      }),
     });
   }
   for (const sentence of sentences) {
@@ -34,7 +38,10 @@ export function readingNotes({ sheet, language }: SheetPage): Problem[] {
       place: sentence.place(0),
       found: String(count),
       expected: String(mostWords),
-      message: `this sentence has ${String(count)} words; one of ${String(mostWords)} or fewer is easier to follow: make it two`,
+      message: say(
+        'this sentence has {count} words; one of {most} or fewer is easier to follow: make it two',
+        { count, most: mostWords },
+      ),
     });
   }
   return problems;

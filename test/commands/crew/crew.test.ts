@@ -59,6 +59,7 @@ test('a crew writes the datasets byte for byte as they are made without it', asy
 
 test('what goes wrong in another thread goes wrong here', async () => {
   const [examine] = crew().hands('examine');
-  const nothing = { folder: null as unknown as string, context: { cultivars: [], today: '', prefix: '' } };
-  await expect(examine!({ ...nothing, language: null })).rejects.toThrow('"path" argument');
+  const context = { cultivars: [], today: '', prefix: '' };
+  const nothing = { folder: null as unknown as string, context, language: 'en', withFindings: true } as const;
+  await expect(examine!(nothing)).rejects.toThrow('"path" argument');
 });
