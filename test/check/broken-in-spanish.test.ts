@@ -101,13 +101,14 @@ function formatWords(): string {
   return found.join(' ');
 }
 
-/** Without escaped characters, words that were cut off, and checksums. */
+/** Without escaped characters, bytes, words that were cut off, and checksums. */
 const wordsOf = (text: string): string[] =>
-  text.replaceAll(/\\(?:[nrt]|u\{[\da-f]+\})|\p{L}+\.\.\.|\b[\da-f]{16,}\b/gu, ' ').match(/\p{L}{2,}/gu) ??
-  [];
+  text
+    .replaceAll(/\\(?:[nrt]|u\{[\da-f]+\})|\b0x[\dA-F]{2}\b|\p{L}+\.\.\.|\b[\da-f]{16,}\b/gu, ' ')
+    .match(/\p{L}{2,}/gu) ?? [];
 
 /** Units, forms of files and what else is the same word in every language. */
-const same = new Set(wordsOf('kg mg lb oz cm mL'));
+const same = new Set(wordsOf('kg mg lb oz cm mL UTF png'));
 
 /** The parts of a problem that are words, without those that are another's. */
 function partsOf({ rule, message, hint, found, expected }: Problem): (string | null)[] {
