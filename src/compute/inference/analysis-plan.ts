@@ -1,7 +1,7 @@
 import type { Inference } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
-import { analysisOfVarianceWithStrata } from '../../statistics/linear-model/analysis-of-variance-with-strata.ts';
 import type { Yields } from '../yields.ts';
+import { analyseByStrata } from './analyse-by-strata.ts';
 import { type AnalysisDesign, analysisDesign } from './analysis-design.ts';
 import { errorDegrees } from './error-degrees.ts';
 import { observationsOf } from './observations.ts';
@@ -21,14 +21,7 @@ export interface AnalysisPlan {
 export function analysisPlan(trial: Trial, entry: Inference, yields: Yields): AnalysisPlan {
   const design = analysisDesign(trial, observationsOf(yields, entry.measure));
   const degrees = errorDegrees(design);
-  const { balanced } = analysisOfVarianceWithStrata({
-    responses: design.observations.map(({ value }) => value),
-    factors: design.factors,
-    blocks: design.blocks,
-    treatments: design.terms.map(({ factors }) => factors),
-    strata: design.errors.strata,
-    residual: design.errors.residual,
-  });
+  const { balanced } = analyseByStrata(design);
   const several = design.errors.strata.some(({ name }) => degrees.get(name)! > 0);
   return { kind: balanced ? 'strata' : several ? 'likelihood' : 'least squares', design, degrees };
 }

@@ -1,11 +1,11 @@
 import { say } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
-import { analysisOfVarianceWithStrata } from '../../statistics/linear-model/analysis-of-variance-with-strata.ts';
 import { meanOf } from '../../statistics/mean.ts';
 import { normalScores } from '../../statistics/normal-scores.ts';
 import type { Cut } from '../cuts.ts';
 import { againstCheck } from './against-check.ts';
+import { analyseByStrata } from './analyse-by-strata.ts';
 import { type AnalysisDesign, analysisDesign, type TreatmentTerm } from './analysis-design.ts';
 import { checksOf } from './checks.ts';
 import { errorDegrees, stratumOf } from './error-degrees.ts';
@@ -165,15 +165,7 @@ export function fitModel(
   design: AnalysisDesign,
   degrees: ReadonlyMap<string, number>,
 ): FittedModel | { reason: string } {
-  const analysis = analysisOfVarianceWithStrata({
-    responses: design.observations.map(({ value }) => value),
-    factors: design.factors,
-    blocks: design.blocks,
-    treatments: design.terms.map(({ factors }) => factors),
-    strata: design.errors.strata,
-    residual: design.errors.residual,
-  });
-  return fitByStrata(analysis) ?? fitByLikelihood(design, degrees);
+  return fitByStrata(analyseByStrata(design)) ?? fitByLikelihood(design, degrees);
 }
 
 function whyUntested(
