@@ -14,6 +14,11 @@ const terms: readonly [english: RegExp, spanish: RegExp][] = [
   [/degrees of freedom/i, /grados de libertad/i],
   [/two-sided/i, /bilateral/i],
   [/experimental units?/i, /unidad(?:es)? experimental/i],
+  [/completely randomised/i, /completamente al azar|completely randomised/i],
+  [/randomised blocks/i, /bloques al azar|randomised blocks/i],
+  [/growth stages?/i, /estadios? de crecimiento/i],
+  [/source water/i, /agua de origen/i],
+  [/tip burn/i, /quemadura de bordes/i],
   [/split plot/i, /parcelas divididas|split plot/i],
   [/main plots?/i, /parcelas? principal/i],
   [/open quer(?:y|ies)/i, /dudas? abiertas?/i],
@@ -35,6 +40,10 @@ describe('The Spanish words', () => {
     const found = told.filter(([text]) => english.test(text));
     expect(found.length).toBeGreaterThan(0);
     expect(found.filter(([, { es }]) => !spanish.test(es)).map(([text]) => text)).toEqual([]);
+  });
+
+  it('stand in the quotation marks of Spanish', () => {
+    expect(told.filter(([, { es }]) => /[“”]/.test(es)).map(([text]) => text)).toEqual([]);
   });
 
   it('have no second word for one of them', () => {
