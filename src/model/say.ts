@@ -1,3 +1,4 @@
+import { conjunctionBefore } from './conjunction-before.ts';
 import { language } from './language.ts';
 
 /** By the English text: the text in every other language. */
@@ -29,8 +30,13 @@ export function pattern(english: string): string {
  * @example say('cut {number}', { number: 2 }) // "cut 2"
  */
 export function say(english: string, values: Readonly<Record<string, string | number>> = {}): string {
-  return pattern(english).replace(/\{(\w+)\}/g, (whole, name: string) =>
-    Object.hasOwn(values, name) ? String(values[name]) : whole,
+  return pattern(english).replace(
+    /(?:(?<= )([yo]) )?\{(\w+)\}/g,
+    (whole, and: string | undefined, name: string) => {
+      if (!Object.hasOwn(values, name)) return whole;
+      const value = String(values[name]);
+      return and === undefined ? value : `${conjunctionBefore(value, and)} ${value}`;
+    },
   );
 }
 

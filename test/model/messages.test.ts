@@ -96,6 +96,30 @@ describe('say', () => {
     expect(say('{title} over {cuts} cuts', { title: '{cuts}', cuts: 2 })).toBe('{cuts} over 2 cuts');
   });
 
+  it('joins by e and u in Spanish where the next word begins with the sound of y or o', () => {
+    const and = (last: string): string =>
+      inLanguage('es', () => say('{list} and {last}', { list: 'A', last }));
+    expect(['Iceberg', '"Iris"', 'Hilda', 'Yara', 'hielo', 'Cobalt Wren'].map(and)).toEqual([
+      'A e Iceberg',
+      'A e "Iris"',
+      'A e Hilda',
+      'A y Yara',
+      'A y hielo',
+      'A y Cobalt Wren',
+    ]);
+    const or = (other: string | number): string =>
+      inLanguage('es', () => say('{one} or {other}', { one: 7, other }));
+    expect(['oz', 8, 80, 11, 110, 9].map(or)).toEqual([
+      '7 u oz',
+      '7 u 8',
+      '7 u 80',
+      '7 u 11',
+      '7 o 110',
+      '7 o 9',
+    ]);
+    expect(say('{list} and {last}', { list: 'A', last: 'Iceberg' })).toBe('A and Iceberg');
+  });
+
   it('leaves a text that is no message as it is', () => {
     expect(inLanguage('es', () => say('Cobalt Wren'))).toBe('Cobalt Wren');
   });

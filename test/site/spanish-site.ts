@@ -122,7 +122,7 @@ export const allowedInEnglish: readonly Allowed[] = [
   {
     pages: /^data\/$/,
     by: 'words',
-    texts: /^(texto, )?una de: |\(CSV on the Web\)\.$/,
+    texts: /^(texto, )?uno de: |\(CSV on the Web\)\.$/,
     why: 'words as files write them, and the name of a standard',
   },
   { pages: /^data\/$/, by: 'same', texts: /^"cultivar"$/, why: 'a word as files write it' },

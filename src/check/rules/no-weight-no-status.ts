@@ -32,7 +32,7 @@ export function reportNoWeightNoStatus(
     file: table.file,
     place: table.place(row, name),
     found: '',
-    expected: 'a weight or a status',
+    expected: say('a weight or a status'),
     message,
     where,
   });

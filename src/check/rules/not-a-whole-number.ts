@@ -39,7 +39,7 @@ export function reportNotAWholeNumber(
     file: table.file,
     place: table.place(row, name),
     found: text,
-    expected: 'a whole number from 1',
+    expected: say('a whole number from 1'),
     message,
   });
 }

@@ -1,4 +1,4 @@
-import { sayCount } from '../../model/say.ts';
+import { say, sayCount } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -31,7 +31,7 @@ export function reportPlantBeyondSet(
     file: table.file,
     place: table.place(row, 'plant'),
     found: String(plant),
-    expected: `1 to ${String(plants)}`,
+    expected: say('{minimum} to {maximum}', { minimum: 1, maximum: plants }),
     message,
     where,
   });

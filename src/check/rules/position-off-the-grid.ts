@@ -1,4 +1,4 @@
-import { sayCount } from '../../model/say.ts';
+import { say, sayCount } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
@@ -46,7 +46,7 @@ export function reportOffTheGrid(
       file: table.file,
       place: table.place(row, name),
       found: String(value),
-      expected: `1 to ${String(size)}`,
+      expected: say('{minimum} to {maximum}', { minimum: 1, maximum: size }),
       message,
       where: `${container.id} ${String(at.row)} ${String(at.column)}`,
     });

@@ -55,7 +55,7 @@ function reportRow(
   headings: readonly string[],
   others = 0,
 ): void {
-  const found = `${String(cells.length)} cell${cells.length === 1 ? '' : 's'}`;
+  const found = sayCount(cells.length, '{count} cell', '{count} cells');
   const split = splitNumber(cells, headings);
   const isMore = cells.length > headings.length;
   const advice =
@@ -88,7 +88,7 @@ function reportRow(
     file,
     place: { line, column: 1 },
     found,
-    expected: `${String(headings.length)} cells`,
+    expected: sayCount(headings.length, '{count} cell', '{count} cells'),
     message,
   });
 }

@@ -12,7 +12,7 @@ export interface NumberStyle {
 }
 
 /** The sign between units and tenths (SI Brochure, 9th edition, 5.4.4: the point or the comma, by custom). */
-const decimalSigns: Readonly<Record<Language, string>> = { en: '.', es: ',' };
+export const decimalSigns: Readonly<Record<Language, string>> = { en: '.', es: ',' };
 
 /**
  * A number for reading: fixed decimals, a real minus sign, groups of three parted by a narrow space from

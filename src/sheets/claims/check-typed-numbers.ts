@@ -1,8 +1,10 @@
+import { decimalSigns } from '../../compute/format/format-number.ts';
 import { digitsOfValue } from '../../compute/format/digits-of-value.ts';
+import { formatPercent } from '../../compute/format/format-percent.ts';
 import type { Report } from '../../check/rule.ts';
 import sheetTypedNumber from '../../check/rules/sheet-typed-number.ts';
 import { showText } from '../../check/show-value.ts';
-import { inLanguage } from '../../model/language.ts';
+import { inLanguage, language } from '../../model/language.ts';
 import { say } from '../../model/say.ts';
 import type { Sentence } from '../prose/passage.ts';
 import { bearsOut, nearestFact } from './borne-out.ts';
@@ -40,12 +42,14 @@ export function checkTypedNumbers(
     if (ofNamed.some((fact) => bearsOut(fact, quantity))) continue;
     const elsewhere = possible.find((fact) => bearsOut(fact, quantity)) ?? null;
     const nearest = nearestFact(ofNamed, quantity);
+    // The number is written as the sheet writes numbers, in whatever language the fault is told.
+    const expected = nearest === null ? null : inUnit(nearest, quantity);
     report(sheetTypedNumber, {
       file: sheet.file,
       place: sentence.place(quantity.index),
       found: quantity.text,
-      expected: nearest === null ? null : inUnit(nearest, quantity),
-      message: inLanguage(sheet.told, () => message(quantity, nearest, elsewhere, named)),
+      expected,
+      message: inLanguage(sheet.told, () => message(quantity, nearest, expected, elsewhere, named)),
     });
   }
 }
@@ -53,16 +57,17 @@ export function checkTypedNumbers(
 function message(
   quantity: TypedQuantity,
   nearest: Fact | null,
+  number: string | null,
   elsewhere: Fact | null,
   named: readonly NamedLevel[],
 ): string {
   const typed = showText(quantity.text);
-  if (nearest === null)
+  if (nearest === null || number === null)
     return say(
       'no finding rounds to {typed}: the trial gives no number of the kind; take it out, or put words that are not the trial’s between <Quoted> and </Quoted>',
       { typed },
     );
-  const values = { typed, number: inUnit(nearest, quantity), words: nearest.words() };
+  const values = { typed, number, words: nearest.words() };
   const { component } = nearest;
   if (elsewhere === null)
     return component === null
@@ -91,5 +96,7 @@ function message(
 function inUnit({ value }: Fact, { factor, unit, numbers }: TypedQuantity): string {
   const digits = Math.min(4, digitsOfValue(Math.min(...numbers.map(({ step }) => step))) + 1);
   const text = (Math.abs(value) / factor).toFixed(digits).replace(/\.?0+$/, '');
-  return unit.startsWith('%') ? `${text}%` : `${text} ${unit}`;
+  const decimals = text.split('.')[1]?.length ?? 0;
+  if (unit.startsWith('%')) return formatPercent(Number(text), decimals);
+  return `${text.replace('.', decimalSigns[language()])} ${unit}`;
 }

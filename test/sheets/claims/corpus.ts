@@ -121,7 +121,12 @@ export const tested: readonly Judgement[] = [
     text: 'Disolver 33 g de nitrato de calcio en 50 L de agua; con 2,5 g de sal por litro basta.',
   },
   { language: 'es', text: 'El intervalo del 95 % es ancho y la humedad fue del 80 %.' },
-  { language: 'es', text: 'Russet Plover dio 192 g por planta.', typed: ['192 g'] },
+  {
+    language: 'es',
+    text: 'Russet Plover dio 192 g por planta.',
+    typed: ['192 g'],
+    says: 'the nearest is 185,5 g, the median',
+  },
   {
     language: 'es',
     text: 'Russet Plover rindió 4,1 kg por metro cuadrado.',
