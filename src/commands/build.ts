@@ -3,8 +3,10 @@ import { cp, mkdir, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join, relative } from 'node:path';
 import { parseArgs } from 'node:util';
 import { build as buildPages } from 'astro';
+import { formatNumber } from '../compute/format/format-number.ts';
 import { hasError } from '../model/problem.ts';
 import type { Library } from '../model/library.ts';
+import { say } from '../model/say.ts';
 import type { PublishedFile } from '../publish/files.ts';
 import { provideLibrary, provideSearch } from '../publish/library.ts';
 import { listTrials } from '../read/folder.ts';
@@ -33,16 +35,20 @@ export async function run(args: string[]): Promise<number> {
 }
 
 async function build(crew: Crew, started: number): Promise<number> {
-  const content = await loadContent(contentFolder(), progressOf('Checking'), crew);
+  const content = await loadContent(
+    contentFolder(),
+    progressOf(() => say('Checking')),
+    crew,
+  );
   process.stderr.write(report(content.problems));
   if (hasError(content.problems) || content.site === null) {
-    process.stderr.write('Nothing was published: mend the errors above, then build again.\n');
+    process.stderr.write(`${say('Nothing was published: mend the errors above, then build again.')}\n`);
     return 1;
   }
   const library = libraryOf(content);
   const photographs = await makePhotographs(library);
   if (photographs.problems.length > 0) {
-    process.stderr.write(`${report(photographs.problems)}Nothing was published.\n`);
+    process.stderr.write(`${report(photographs.problems)}${say('Nothing was published.')}\n`);
     return 1;
   }
   const search = await makeSearch(library);
@@ -53,10 +59,12 @@ async function build(crew: Crew, started: number): Promise<number> {
   await replaceFolder(output, (next) =>
     writeSite(library, [...photographs.files, ...search.files], next, crew),
   );
-  const seconds = ((performance.now() - started) / 1000).toFixed(1);
-  process.stderr.write(
-    `Built ${library.trials.length} trials in ${seconds} s into ${relative(startedIn, output) || output}\n`,
-  );
+  const done = {
+    count: library.trials.length,
+    seconds: formatNumber((performance.now() - started) / 1000, 1),
+    folder: relative(startedIn, output) || output,
+  };
+  process.stderr.write(`${say('Built {count} trials in {seconds} s into {folder}', done)}\n`);
   return 0;
 }
 

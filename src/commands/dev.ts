@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import { type AstroIntegration, dev } from 'astro';
 import { hasError } from '../model/problem.ts';
 import type { Library } from '../model/library.ts';
+import { say } from '../model/say.ts';
 import { type PublishedFile, publishedFiles, siteFiles } from '../publish/files.ts';
 import { provideLibrary } from '../publish/library.ts';
 import { report } from './check.ts';
@@ -46,7 +47,7 @@ async function reload(): Promise<Library> {
   const content = await loadContent(contentFolder());
   process.stderr.write(report(content.problems));
   if (hasError(content.problems))
-    process.stderr.write('Trials with errors are left out until they are mended.\n');
+    process.stderr.write(`${say('Trials with errors are left out until they are mended.')}\n`);
   const library = libraryOf(content);
   const made = await makePhotographs(library);
   if (made.problems.length > 0) process.stderr.write(report(made.problems));

@@ -5,6 +5,7 @@ import { report } from './check.ts';
 import { ownVariation } from '../compute/next-trial.ts';
 import { siteFindings } from '../compute/site-findings.ts';
 import type { Findings } from '../model/findings.ts';
+import { say } from '../model/say.ts';
 import type { Trial } from '../model/trial.ts';
 import { folderArgument, kindOfFolder } from './folder-argument.ts';
 import { loadContent, loadTrial } from './load-content.ts';
@@ -15,7 +16,11 @@ export async function run(args: string[]): Promise<number> {
   if (problems.length > 0) process.stderr.write(report(problems));
   if (trial === null) return 1;
   if (trial.metadata.status !== 'finished') {
-    process.stderr.write(`The trial is ${trial.metadata.status}: it has no findings until it is finished.\n`);
+    const why =
+      trial.metadata.status === 'planned'
+        ? say('The trial is planned: it has no findings until it is finished.')
+        : say('The trial is growing: it has no findings until it is finished.');
+    process.stderr.write(`${why}\n`);
     return 1;
   }
   process.stdout.write(`${JSON.stringify(await findingsAsPublished(folder, trial), null, 2)}\n`);

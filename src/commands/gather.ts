@@ -7,6 +7,7 @@ import { siteFolder } from '../check/site-folder.ts';
 import { siteLanguage } from '../check/site-language.ts';
 import { writeIn } from '../model/language.ts';
 import { hasError, type Problem } from '../model/problem.ts';
+import { say } from '../model/say.ts';
 import { readContentFiles } from '../read/folder.ts';
 import type { Place } from '../read/place.ts';
 import { decodeUtf8 } from '../read/utf8.ts';
@@ -25,10 +26,11 @@ export async function run(args: string[]): Promise<number> {
   const { problems, outcomes } = await gather(content);
   process.stdout.write(report(problems));
   for (const { title, taken, asTheyWere } of outcomes) {
-    process.stderr.write(`${title}: ${taken} trials taken, ${asTheyWere} as they were\n`);
+    const counts = { title, taken, same: asTheyWere };
+    process.stderr.write(`${say('{title}: {taken} trials taken, {same} as they were', counts)}\n`);
   }
   if (outcomes.length === 0 && !hasError(problems))
-    process.stderr.write('site.yaml lists no sites under gather.\n');
+    process.stderr.write(`${say('site.yaml lists no sites under gather.')}\n`);
   return hasError(problems) ? 1 : 0;
 }
 
@@ -52,7 +54,8 @@ export async function gather(
   if (sites.length === 0) return { problems, outcomes };
   const yaml = readYaml(decodeUtf8(bytes!).text!);
   const gathered = join(content, 'gathered');
-  const waits = () => process.stderr.write('Another run gathers into this folder; waiting for it.\n');
+  const waits = () =>
+    process.stderr.write(`${say('Another run gathers into this folder; waiting for it.')}\n`);
   await withLock(join(gathered, '.lock'), waits, async () => {
     for (const [index, entry] of sites.entries()) {
       const place = yaml.place(['gather', index, 'address']);
@@ -61,7 +64,7 @@ export async function gather(
         today: today(),
         now,
         limits,
-        progress: progressOf(`Gathering from ${escapeUnseen(entry.title)}`),
+        progress: progressOf(() => say('Gathering from {title}', { title: escapeUnseen(entry.title) })),
         warn: (rule, id, message) => problems.push(warning(rule, entry.address, id, place, message)),
       });
       outcomes.push({ title: entry.title, ...outcome });

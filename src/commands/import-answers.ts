@@ -1,26 +1,36 @@
 /** What is typed at `import` beside a preview: that it is right, or what in it is not. */
 import type { Corrections } from '../intake/corrections.ts';
+import { say } from '../model/say.ts';
+import { isYes } from './talk.ts';
 
 export type Answer = 'write' | 'stop' | Corrections;
 
-export const question =
-  'Write this? yes, no, or what is to be read otherwise, such as D=fresh_weight in oz (help shows more): ';
+export const question = (): string =>
+  say(
+    'Write this? {yes}, {no}, or what is to be read otherwise, such as D=fresh_weight in oz (help shows more): ',
+    { yes: say('yes'), no: say('no') },
+  );
 
-export const help = `  D=fresh_weight in oz    what column D is; E=nothing leaves it out
-  x=dead                  what a sign in place of a weight means: a status, blank, or a number
-  headings 3              the row, or rows such as 3-4, of the headings
-  rows 4-51               the first and last row of data
-  leave out 12            a row that is no plant
-  always container=T1     what is so of every row
-  decimal ,               the decimal mark of numbers that are text
-  dates day first         or month first
-  turned                  each plant has a column, not a row
-`;
+/** What can be typed, word for word as the options have it, and what it says. */
+export function help(): string {
+  const lines = [
+    ['D=fresh_weight in oz', say('what column D is; E=nothing leaves it out')],
+    ['x=dead', say('what a sign in place of a weight means: a status, blank, or a number')],
+    ['headings 3', say('the row, or rows such as 3-4, of the headings')],
+    ['rows 4-51', say('the first and last row of data')],
+    ['leave out 12', say('a row that is no plant')],
+    ['always container=T1', say('what is so of every row')],
+    ['decimal ,', say('the decimal mark of numbers that are text')],
+    ['dates day first', say('or month first')],
+    ['turned', say('each plant has a column, not a row')],
+  ] as const;
+  return lines.map(([typed, meaning]) => `  ${typed.padEnd(24)}${meaning}\n`).join('');
+}
 
 /** What a line that was typed says; null where it cannot be understood. */
 export function answerOf(line: string): Answer | null {
   const text = line.trim();
-  if (/^(?:y|yes|write)$/i.test(text)) return 'write';
+  if (isYes(text) || /^write$/i.test(text)) return 'write';
   if (/^(?:|n|no|q|quit|stop)$/i.test(text)) return 'stop';
   if (/^turned$/i.test(text)) return { turned: true };
   const [, name = '', rest = ''] =

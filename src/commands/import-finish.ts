@@ -7,6 +7,7 @@ import { compareProblems } from '../check/print-problem.ts';
 import type { Destination, Intake } from '../intake/bring-in.ts';
 import { withSources } from '../intake/with-sources.ts';
 import { hasError } from '../model/problem.ts';
+import { say } from '../model/say.ts';
 import { report } from './check.ts';
 import type { ImportOptions } from './import-options.ts';
 import { contextOf, today } from './load-content.ts';
@@ -51,17 +52,21 @@ export async function finish(
   if (!write && isAsked) return hasError(problems) ? 1 : 0;
   if (!write) {
     process.stdout.write(
-      'Nothing is written yet: name a folder and add --write, or correct how a column is read.\n',
+      `${say('Nothing is written yet: name a folder and add --write, or correct how a column is read.')}\n`,
     );
     return 0;
   }
-  if (folder === null) throw wrongUse("--write needs the trial's folder behind the spreadsheet.");
+  if (folder === null) throw wrongUse(say("--write needs the trial's folder behind the spreadsheet."));
   if (!replace) {
     if ('target' in destination && destination.target.filled > 0)
-      throw wrongUse('harvest.csv has values already: add --replace where they are to give way.');
+      throw wrongUse(say('harvest.csv has values already: add --replace where they are to give way.'));
     const [other] = givingWay(intake, folder);
     if (other !== undefined)
-      throw wrongUse(`${other} is there already and is another: add --replace where it is to give way.`);
+      throw wrongUse(
+        say('{path} is there already and is another: add --replace where it is to give way.', {
+          path: other,
+        }),
+      );
   }
   for (const path of before.keys())
     if (isListOfNotUsed(path, files!)) await rm(join(folder, path), { force: true });
@@ -69,6 +74,6 @@ export async function finish(
     await mkdir(dirname(join(folder, path)), { recursive: true });
     await writeFile(join(folder, path), bytes);
   }
-  process.stdout.write(`Written: ${[...files!.keys()].join(', ')}.\n`);
+  process.stdout.write(`${say('Written: {files}.', { files: [...files!.keys()].join(', ') })}\n`);
   return hasError(problems) ? 1 : 0;
 }

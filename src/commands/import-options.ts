@@ -3,6 +3,7 @@ import { parseArgs } from 'node:util';
 import { isDate } from '../check/date.ts';
 import type { Corrections } from '../intake/corrections.ts';
 import type { NewTrialAnswers } from '../intake/new-trial.ts';
+import { say } from '../model/say.ts';
 import { settings } from '../plan/plan-request.ts';
 import { wrongUse } from './usage.ts';
 
@@ -52,9 +53,11 @@ export interface ImportOptions {
 export function importOptions(args: string[]): ImportOptions {
   const { values, positionals } = parseArgs({ args, allowPositionals: true, options });
   const [file, folder, ...more] = positionals;
-  if (file === undefined) throw wrongUse('A spreadsheet is missing: name an .xlsx, .ods or .csv file.');
+  if (file === undefined) throw wrongUse(say('A spreadsheet is missing: name an .xlsx, .ods or .csv file.'));
   if (more.length > 0)
-    throw wrongUse(`A spreadsheet and one folder are expected; found ${positionals.length}.`);
+    throw wrongUse(
+      say('A spreadsheet and one folder are expected; found {count}.', { count: positionals.length }),
+    );
   const corrections: Corrections = {
     turned: values.turned,
     headings: values.headings,
@@ -84,23 +87,30 @@ function answersOf(values: Values): NewTrialAnswers {
   const needed = (name: 'crop' | 'harvested' | 'season' | 'setting' | 'allot', example: string): string => {
     const value = values[name];
     if (value === undefined)
-      throw wrongUse(`The folder is new: --${name} is missing, such as --${name} "${example}".`);
+      throw wrongUse(
+        say('The folder is new: --{option} is missing, such as --{option} "{example}".', {
+          option: name,
+          example,
+        }),
+      );
     return value;
   };
-  const crop = needed('crop', 'Lettuce');
+  const crop = needed('crop', say('Lettuce'));
   const harvested = needed('harvested', '2025-10-20');
   if (!isDate(harvested))
-    throw wrongUse(`--harvested is a day such as 2025-10-20; found "${harvested.slice(0, 60)}".`);
-  const season = needed('season', 'autumn');
+    throw wrongUse(
+      say('--harvested is a day such as 2025-10-20; found "{found}".', { found: harvested.slice(0, 60) }),
+    );
+  const season = needed('season', say('autumn'));
   return {
     title: values.title ?? `${crop}, ${season} ${harvested.slice(0, 4)}`,
-    question: values.question ?? `How much does each cultivar of ${crop} yield?`,
+    question: values.question ?? say('How much does each cultivar of {crop} yield?', { crop }),
     crop: { name: crop },
     harvested,
     season,
     setting: oneOf('setting', needed('setting', 'greenhouse'), settings),
-    site: values.site ?? 'My garden',
-    person: values.person ?? 'The grower',
+    site: values.site ?? say('My garden'),
+    person: values.person ?? say('The grower'),
     licence: values.licence ?? 'CC-BY-4.0',
     allotted: oneOf('allot', needed('allot', 'container'), ['container', 'plot', 'position'] as const),
     randomised: values.randomised,
@@ -110,6 +120,12 @@ function answersOf(values: Values): NewTrialAnswers {
 function oneOf<T extends string>(name: string, value: string, choices: readonly T[]): T {
   const found = choices.find((choice) => choice === value);
   if (found === undefined)
-    throw wrongUse(`--${name} is one of ${choices.join(', ')}; found "${value.slice(0, 60)}".`);
+    throw wrongUse(
+      say('--{option} is one of {choices}; found "{found}".', {
+        option: name,
+        choices: choices.join(', '),
+        found: value.slice(0, 60),
+      }),
+    );
   return found;
 }

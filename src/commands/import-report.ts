@@ -6,6 +6,7 @@ import { headingParts } from '../intake/find-headings.ts';
 import { gridOf } from '../intake/grid.ts';
 import type { Mapping } from '../intake/mapping.ts';
 import type { TakenRow } from '../intake/take-rows.ts';
+import { say, sayCount } from '../model/say.ts';
 import type { Sheet } from '../model/workbook.ts';
 
 const rowsShown = 5;
@@ -15,23 +16,32 @@ export function mappingReport(sheet: Sheet, mapping: Mapping, guesses: readonly 
   const grid = gridOf(sheet, mapping.isTurned);
   const [first, last] = mapping.headings;
   const range = ([from, to]: readonly [number, number]): string =>
-    from === to ? grid.lineName(from) : `${grid.lineName(from)} to ${grid.lineName(to)}`;
-  const name = sheet.name === '' ? 'The table' : `Sheet ${sheet.name}`;
+    from === to
+      ? grid.lineName(from)
+      : say('{from} to {to}', { from: grid.lineName(from), to: grid.lineName(to) });
+  const read = {
+    table: sheet.name === '' ? say('The table') : say('Sheet {name}', { name: sheet.name }),
+    headings: range(mapping.headings),
+    rows: range(mapping.lines),
+  };
   const fields = Array.from({ length: grid.width }, (_, field) => field).flatMap((field) => {
     const heading = headingParts(grid, first, last, field).join(' ');
     const use = mapping.uses.get(field);
     if (heading === '' && use === undefined) return [];
-    return [[grid.fieldName(field), heading, use === undefined ? 'not used' : wordsOfUse(use)]];
+    return [[grid.fieldName(field), heading, use === undefined ? say('not used') : wordsOfUse(use)]];
   });
   const always = Object.entries(mapping.always).map(([key, value]) => `${key} ${value}`);
   return [
-    `${name}: headings in ${range(mapping.headings)}, data in ${range(mapping.lines)}${mapping.isTurned ? ', turned' : ''}\n`,
+    mapping.isTurned
+      ? say('{table}: headings in {headings}, data in {rows}, turned', read)
+      : say('{table}: headings in {headings}, data in {rows}', read),
+    '\n',
     aligned(fields),
-    ...(always.length === 0 ? [] : [`  always  ${always.join(', ')}\n`]),
+    ...(always.length === 0 ? [] : [`  ${say('always')}  ${always.join(', ')}\n`]),
     ...(mapping.leftOut.length === 0
       ? []
-      : [`  left out  ${mapping.leftOut.map(grid.lineName).join(', ')}\n`]),
-    ...guesses.map((guess) => `  Guessed: ${guess}\n`),
+      : [`  ${say('left out')}  ${mapping.leftOut.map(grid.lineName).join(', ')}\n`]),
+    ...guesses.map((guess) => `  ${say('Guessed: {guess}', { guess })}\n`),
   ].join('');
 }
 
@@ -39,26 +49,31 @@ export function mappingReport(sheet: Sheet, mapping: Mapping, guesses: readonly 
 export function intakeReport({ rows, notUsed, used, remarks }: Intake): string {
   const shown = rows.slice(0, rowsShown).map(rowWords);
   return [
-    ...(shown.length === 0 ? [] : ['The first rows of harvest.csv:\n', aligned(shown)]),
-    `${counted(rows.length, 'row')} from ${counted(used.size, 'cell')}; ${unusedWords(notUsed.length)}\n`,
+    ...(shown.length === 0 ? [] : [`${say('The first rows of harvest.csv:')}\n`, aligned(shown)]),
+    `${countWords(rows.length, used.size, notUsed.length)}\n`,
     aligned(notUsed.map(({ cell, text, why }) => [cell, short(text), why])),
     ...remarks.map((remark) => `${remark}\n`),
   ].join('');
 }
 
-const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
-
-function unusedWords(count: number): string {
-  if (count === 0) return 'every cell is used';
-  return count === 1 ? '1 cell is not used:' : `${count} cells are not used:`;
+function countWords(rowCount: number, cellCount: number, unused: number): string {
+  const rows = sayCount(rowCount, '{count} row', '{count} rows');
+  const cells = sayCount(cellCount, '{count} cell', '{count} cells');
+  if (unused === 0) return say('{rows} from {cells}; every cell is used', { rows, cells });
+  return sayCount(
+    unused,
+    '{rows} from {cells}; {count} cell is not used:',
+    '{rows} from {cells}; {count} cells are not used:',
+    { rows, cells },
+  );
 }
 
 function rowWords({ keys, values, status, levels }: TakenRow): string[] {
   const { container, row, column, plant, cut, date } = keys;
   return [
     `${container} ${row}-${column}`,
-    plant === '' ? '' : `plant ${plant}`,
-    cut === '' ? '' : `cut ${cut}`,
+    plant === '' ? '' : say('plant {plant}', { plant }),
+    cut === '' ? '' : say('cut {cut}', { cut }),
     date,
     [...levels.values()].join(', '),
     [...values].map(([id, { digits, unit }]) => `${id} ${digits} ${unit}`.trim()).join(', '),

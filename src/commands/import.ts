@@ -10,6 +10,7 @@ import { openTarget } from '../intake/open-target.ts';
 import { proposals } from '../intake/proposals.ts';
 import type { Proposal } from '../intake/propose-mapping.ts';
 import { whyNotRead } from '../intake/why-not-read.ts';
+import { say } from '../model/say.ts';
 import { readTrialFolder } from '../read/folder.ts';
 import { sha256 } from '../read/sha256.ts';
 import { readWorkbook } from '../read/workbook.ts';
@@ -18,14 +19,18 @@ import { answerOf, help, question, together } from './import-answers.ts';
 import { finish, isReplacing } from './import-finish.ts';
 import { importOptions, type ImportOptions } from './import-options.ts';
 import { intakeReport, mappingReport } from './import-report.ts';
-import { contextOf, today } from './load-content.ts';
+import { contentFolder } from './folders.ts';
+import { today } from './load-content.ts';
+import { isYes } from './talk.ts';
 import { isWrongUse, wrongUse } from './usage.ts';
+import { writeAsSite } from './write-as-site.ts';
 
 export async function run(args: string[]): Promise<number> {
+  await writeAsSite(contentFolder());
   const options = importOptions(args);
   const folder = options.folder === null ? null : resolve(options.folder);
-  // What is wrong with the spreadsheet is told in the language of the site, too.
-  if (folder !== null) await contextOf(folder);
+  // The site that the folder lies in may be another than the command's own.
+  if (folder !== null) await writeAsSite(resolve(folder, '..', '..'));
   const given = await givenOf(options.file);
   if (typeof given === 'string') {
     process.stderr.write(`${options.file.slice(0, 200)}: ${given}\n`);
@@ -66,7 +71,7 @@ async function settle(
   options: ImportOptions,
 ): Promise<number> {
   if (intake.files !== null) return await finish(intake, folder, destination, options);
-  process.stderr.write(`${report(intake.problems)}Nothing is written.\n`);
+  process.stderr.write(`${report(intake.problems)}${say('Nothing is written.')}\n`);
   return 1;
 }
 
@@ -83,11 +88,11 @@ export async function conversation(
   let intake = shown(given, destination, options);
   let code = await settle(intake, folder, destination, options);
   for (;;) {
-    const typed = await ask(question);
+    const typed = await ask(question());
     const answer = answerOf(typed);
     if (answer === 'stop') return code;
     if (answer === 'write' && intake.files === null) {
-      process.stdout.write('What is named above must be said or mended first.\n');
+      process.stdout.write(`${say('What is named above must be said or mended first.')}\n`);
       continue;
     }
     try {
@@ -96,7 +101,7 @@ export async function conversation(
         return await finish(intake, folder, destination, { ...options, write: true, replace });
       }
       if (answer === null) {
-        process.stdout.write(help);
+        process.stdout.write(help());
         continue;
       }
       const next = { ...options, corrections: together(corrections, answer), isCorrected: true };
@@ -111,15 +116,18 @@ export async function conversation(
   }
 }
 
-const isSure = async (ask: (text: string) => Promise<string>): Promise<boolean> =>
-  /^y(?:es)?$/i.test((await ask('What is there already gives way. Replace it? yes or no: ')).trim());
+async function isSure(ask: (text: string) => Promise<string>): Promise<boolean> {
+  const answers = { yes: say('yes'), no: say('no') };
+  return isYes(await ask(say('What is there already gives way. Replace it? {yes} or {no}: ', answers)));
+}
 
 /** The spreadsheet, or why it cannot be read. */
 async function givenOf(path: string): Promise<Given | string> {
   const file = resolve(path);
-  if (!existsSync(file)) throw wrongUse(`There is no file "${path.slice(0, 200)}".`);
+  const shownPath = { file: path.slice(0, 200) };
+  if (!existsSync(file)) throw wrongUse(say('There is no file "{file}".', shownPath));
   if (!statSync(file).isFile())
-    throw wrongUse(`"${path.slice(0, 200)}" is no file; a spreadsheet is expected.`);
+    throw wrongUse(say('"{file}" is no file; a spreadsheet is expected.', shownPath));
   const bytes = new Uint8Array(await readFile(file));
   const workbook = readWorkbook(bytes);
   if (typeof workbook === 'string') return whyNotRead(workbook);
@@ -130,13 +138,13 @@ async function givenOf(path: string): Promise<Given | string> {
 async function destinationOf(folder: string | null, { answers }: ImportOptions): Promise<Destination | null> {
   if (folder === null || !existsSync(join(folder, 'trial.yaml'))) {
     if (folder !== null && existsSync(folder) && !statSync(folder).isDirectory())
-      throw wrongUse(`"${folder.slice(0, 200)}" is a file; a folder is expected.`);
+      throw wrongUse(say('"{folder}" is a file; a folder is expected.', { folder: folder.slice(0, 200) }));
     return { answers: answers(), today: today() };
   }
   const { target, problems } = openTarget(basename(folder), await readTrialFolder(folder));
   if (target !== null) return { target };
   process.stderr.write(
-    `${report(problems)}trial.yaml has to say first what stands where and what is weighed.\n`,
+    `${report(problems)}${say('trial.yaml has to say first what stands where and what is weighed.')}\n`,
   );
   return null;
 }
@@ -147,7 +155,12 @@ function mappingsOf({ workbook }: Given, destination: Destination, options: Impo
   const names = workbook.sheets.map(({ name }) => name);
   for (const name of options.sheets)
     if (!names.includes(name))
-      throw wrongUse(`There is no sheet "${name.slice(0, 100)}"; the sheets are ${names.join(', ')}.`);
+      throw wrongUse(
+        say('There is no sheet "{sheet}"; the sheets are {sheets}.', {
+          sheet: name.slice(0, 100),
+          sheets: names.join(', '),
+        }),
+      );
   const found = proposals(workbook, known, remembered);
   const wanted = names.filter((name) =>
     options.sheets.length > 0
@@ -157,7 +170,11 @@ function mappingsOf({ workbook }: Given, destination: Destination, options: Impo
   if (!options.isCorrected) return found.filter(({ mapping }) => wanted.includes(mapping.sheet));
   const only = wanted.length > 0 ? wanted : names.slice(0, 1);
   if (only.length > 1)
-    throw wrongUse(`Several sheets have a table (${only.join(', ')}): say with --sheet which one is meant.`);
+    throw wrongUse(
+      say('Several sheets have a table ({sheets}): say with --sheet which one is meant.', {
+        sheets: only.join(', '),
+      }),
+    );
   return only.map((name) => {
     const proposal = found.find(({ mapping }) => mapping.sheet === name);
     const sheet = workbook.sheets.find((one) => one.name === name)!;

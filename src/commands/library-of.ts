@@ -5,6 +5,7 @@ import { siteFindings } from '../compute/site-findings.ts';
 import { writeIn } from '../model/language.ts';
 import type { Library } from '../model/library.ts';
 import '../model/messages.ts';
+import { say } from '../model/say.ts';
 import type { Trial } from '../model/trial.ts';
 import type { CheckedContent } from './load-content.ts';
 import { type Progress, progressOf } from './progress.ts';
@@ -25,7 +26,7 @@ export function libraryOf(content: CheckedContent): Library {
 /** Computes the findings of every finished trial, in the site's language, and puts the newest trials first. */
 export function computeLibrary(
   content: Omit<CheckedContent, 'library'>,
-  progress: Progress = progressOf('Computing'),
+  progress: Progress = progressOf(() => say('Computing')),
 ): Library {
   writeIn(content.language);
   const sorted = [...content.trials].sort(newestFirst);

@@ -18,6 +18,7 @@ import { type Language, writeIn } from '../model/language.ts';
 import type { Cultivar, Library, SiteSettings } from '../model/library.ts';
 import '../model/messages.ts';
 import type { Problem } from '../model/problem.ts';
+import { say } from '../model/say.ts';
 import type { Trial } from '../model/trial.ts';
 import type { Unread } from '../read/folder-files.ts';
 import { readGathered } from '../read/gathered.ts';
@@ -70,7 +71,7 @@ export function today(): string {
  */
 export async function loadContent(
   folder: string,
-  progress: Progress = progressOf('Checking'),
+  progress: Progress = progressOf(() => say('Checking')),
   crew: Crew = noCrew,
 ): Promise<CheckedContent> {
   const content = resolve(folder);

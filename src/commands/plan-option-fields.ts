@@ -1,5 +1,6 @@
 /** The options of `plan` as the fields that its prompts begin from. */
 import { parseArgs } from 'node:util';
+import { say } from '../model/say.ts';
 import type { PlanFields } from '../plan/plan-fields.ts';
 import type { PlanContainer } from '../plan/plan-request.ts';
 import { seasonOf, factorOf, onlyOf, containerOf, sizeOf, wholeOf } from './plan-option-values.ts';
@@ -13,7 +14,8 @@ export function fieldsOfOptions(args: string[]): {
   seed: number | null;
 } {
   const { values, positionals } = parseArgs({ args, allowPositionals: true, options });
-  if (positionals.length > 1) throw wrongUse(`One folder is expected; found ${positionals.length}.`);
+  if (positionals.length > 1)
+    throw wrongUse(say('One folder is expected; found {count}.', { count: positionals.length }));
   const season = values.season === undefined ? null : seasonOf(values.season);
   const plot = values.plot === undefined ? null : sizeOf('plot', values.plot);
   const grids = (values.container ?? []).map(containerOf);

@@ -3,6 +3,7 @@ import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
 import { lotUnits } from '../compute/lots/lot-place.ts';
 import type { Cultivar } from '../model/library.ts';
+import { say } from '../model/say.ts';
 import type { Trial, Variable } from '../model/trial.ts';
 import { moreVariables, recordable } from '../plan/more-variables.ts';
 import { kinds, type PlanRequest, settings } from '../plan/plan-request.ts';
@@ -73,21 +74,24 @@ export function planOptions(
   known: { trials: readonly Trial[]; cultivars: readonly Cultivar[]; licence: string },
 ): PlanOptions {
   const { values, positionals } = parseArgs({ args, allowPositionals: true, options });
-  if (positionals.length > 1) throw wrongUse(`One folder is expected; found ${positionals.length}.`);
+  if (positionals.length > 1)
+    throw wrongUse(say('One folder is expected; found {count}.', { count: positionals.length }));
   const needed = (name: 'question' | 'crop' | 'season', example: string) =>
-    values[name] ?? refuse(`--${name} is missing, such as --${name} "${example}"`);
-  const crop = needed('crop', 'Lettuce');
+    values[name] ??
+    refuse(say('--{option} is missing, such as --{option} "{example}"', { option: name, example }));
+  const crop = needed('crop', say('Lettuce'));
   const like =
     known.trials.find(({ metadata }) => metadata.crop.name.toLowerCase() === crop.toLowerCase()) ?? null;
   const nearest = like ?? known.trials[0] ?? null;
   const [folder] = positionals;
-  const question = needed('question', 'Do the newcomers match the check cultivar?');
+  const question = needed('question', say('Do the newcomers match the check cultivar?'));
+  const season = needed('season', `${say('spring')} 2027`);
   const request: PlanRequest = {
     id: folder === undefined ? 'planned-trial' : basename(folder),
-    title: values.title ?? titleOf(crop, values.factor ?? [], needed('season', 'spring 2027')),
+    title: values.title ?? titleOf(crop, values.factor ?? [], season),
     question,
     crop: { name: crop, ...(like?.metadata.crop.species ? { species: like.metadata.crop.species } : {}) },
-    season: seasonOf(needed('season', 'spring 2027')),
+    season: seasonOf(season),
     site: siteOf(values.site, values.setting, nearest),
     people: peopleOf(values.person, nearest),
     licence: values.licence ?? nearest?.metadata.licence ?? known.licence,
@@ -106,12 +110,14 @@ export function planOptions(
     variables: [...variablesOf(like), ...recordsOf(values.record ?? [], values.tasters ?? '')],
   };
   if (request.factors.length === 0)
-    refuse('--factor is missing, such as --factor cultivar=cobalt-wren,slate-egret');
+    refuse(say('--factor is missing, such as --factor cultivar=cobalt-wren,slate-egret'));
   if (request.containers.length === 0)
-    refuse('--container is missing, such as --container T1=3x4, once for each');
+    refuse(say('--container is missing, such as --container T1=3x4, once for each'));
   if (request.allot.length === 0)
     refuse(
-      '--allot is missing: container, plot or position, once for each that treatments can be allotted to',
+      say(
+        '--allot is missing: container, plot or position, once for each that treatments can be allotted to',
+      ),
     );
   return {
     request,
@@ -126,7 +132,7 @@ export function planOptions(
 /** "Lettuce: cultivar, spring 2027", to be bettered by the grower. */
 function titleOf(crop: string, factors: readonly string[], season: string): string {
   const names = factors.map((text) => text.split('=')[0]!.replaceAll('_', ' '));
-  return `${crop}: ${names.join(' and ')}, ${season}`;
+  return `${crop}: ${names.join(` ${say('and')} `)}, ${season}`;
 }
 
 function siteOf(
@@ -138,14 +144,15 @@ function siteOf(
   if (known && name === undefined)
     return { ...known, ...(setting ? { setting: oneOf('setting', setting, settings) } : {}) };
   if (name === undefined || setting === undefined)
-    refuse('--site and --setting are missing, such as --site Fernhollow --setting "rain shelter"');
+    refuse(say('--site and --setting are missing, such as --site Fernhollow --setting "rain shelter"'));
   return { name, setting: oneOf('setting', setting, settings) };
 }
 
 function peopleOf(name: string | undefined, like: Trial | null): PlanRequest['people'] {
   if (name !== undefined) return [{ name, part: 'grower' }];
   return (
-    like?.metadata.people ?? refuse('--person is missing: who will grow it, such as --person "Imke Farrant"')
+    like?.metadata.people ??
+    refuse(say('--person is missing: who will grow it, such as --person "Imke Farrant"'))
   );
 }
 
@@ -154,7 +161,14 @@ function variablesOf(like: Trial | null): readonly Variable[] {
   const known = like?.metadata.variables.slice(0, 1) ?? [];
   if (known[0]?.of === 'plant') return known;
   return [
-    { id: 'fresh_weight', name: 'Fresh weight', of: 'plant', kind: 'measured', unit: 'g', resolution: 1 },
+    {
+      id: 'fresh_weight',
+      name: say('Fresh weight'),
+      of: 'plant',
+      kind: 'measured',
+      unit: 'g',
+      resolution: 1,
+    },
   ];
 }
 
@@ -166,6 +180,6 @@ function recordsOf(records: readonly string[], tasters: string): Variable[] {
     .map((name) => name.trim())
     .filter((name) => name !== '');
   if (chosen.includes('taste') && names.length === 0)
-    refuse('--tasters is missing: who tastes, such as --tasters A,B,C');
+    refuse(say('--tasters is missing: who tastes, such as --tasters A,B,C'));
   return moreVariables(chosen, names);
 }

@@ -5,6 +5,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import { siteFindings } from '../compute/site-findings.ts';
 import { newestFirst } from '../compute/newest-first.ts';
+import { say } from '../model/say.ts';
 import { proposalLines } from '../plan/proposal-words.ts';
 import { type Proposal, proposals } from '../plan/proposals.ts';
 import { planFacts } from '../publish/plan-facts.ts';
@@ -55,24 +56,33 @@ async function byOptions(args: string[], content: CheckedContent): Promise<numbe
   });
   const target = folder === null ? null : resolve(folder);
   if (target !== null && existsSync(target))
-    throw wrongUse(`"${folder!.slice(0, 200)}" is there already; name a new folder.`);
+    throw wrongUse(say('"{folder}" is there already; name a new folder.', { folder: folder!.slice(0, 200) }));
   const context = { cultivars, others: siteFindings(trials), today: today(), variation };
   const made = proposals(request, seed ?? randomInt(2 ** 32), context);
   const { stdout, stderr } = process;
   for (const line of proposalLines(made, cultivars, variation !== null)) stdout.write(`${line}\n`);
-  if (made.refusals.some(({ insist }) => insist)) stdout.write('To insist, add --unreplicated.\n');
+  if (made.refusals.some(({ insist }) => insist)) stdout.write(`${say('To insist, add --unreplicated.')}\n`);
   if (made.problems.length > 0) stderr.write(report(made.problems));
   if (made.proposals.length === 0) {
-    stderr.write('Nothing was proposed that can be laid out.\n');
+    stderr.write(`${say('Nothing was proposed that can be laid out.')}\n`);
     return 1;
   }
   if (target === null) return 0;
   const chosen = made.proposals[choose - 1];
   if (chosen === undefined)
-    throw wrongUse(`--choose is a number from 1 to ${made.proposals.length}; found ${choose}.`);
+    throw wrongUse(
+      say('--choose is a number from 1 to {most}; found {found}.', {
+        most: made.proposals.length,
+        found: choose,
+      }),
+    );
   await writeProposal(chosen, target);
-  stdout.write(`Proposal ${choose} is written to ${folder!}.\n`);
-  if (like !== null) stdout.write(`What was not said here is as in ${like.id}: look through trial.yaml.\n`);
+  const written = { number: choose, folder: folder! };
+  stdout.write(`${say('Proposal {number} is written to {folder}.', written)}\n`);
+  if (like !== null)
+    stdout.write(
+      `${say('What was not said here is as in {id}: look through trial.yaml.', { id: like.id })}\n`,
+    );
   return 0;
 }
 

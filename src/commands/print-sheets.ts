@@ -18,7 +18,7 @@ export async function printSheets(library: Library, output: string): Promise<voi
   const pages = sheetPages(library);
   if (!printsSheets() || pages.length === 0) return;
   const browser = findBrowser();
-  if (browser === undefined) throw new Error(noBrowser);
+  if (browser === undefined) throw new Error(noBrowser());
   const { url } = library.site;
   const printer = await startPrinter(browser, output, url);
   try {

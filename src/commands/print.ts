@@ -4,6 +4,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { say } from '../model/say.ts';
 import type { Trial } from '../model/trial.ts';
 import { releaseDay } from '../publish/dataset.ts';
 import { findBrowser } from './browser.ts';
@@ -12,9 +13,12 @@ import { contentFolder } from './folders.ts';
 import { loadContent } from './load-content.ts';
 import { type Paper, startPrinter } from './printer.ts';
 import { wrongUse } from './usage.ts';
+import { writeAsSite } from './write-as-site.ts';
 
-export const noBrowser =
-  'Printing needs a Chromium, Chrome or Edge, and none was found. Install one, or set CHROME_PATH to where one is.';
+export const noBrowser = (): string =>
+  say(
+    'Printing needs a Chromium, Chrome or Edge, and none was found. Install one, or set CHROME_PATH to where one is.',
+  );
 
 /** What of a trial can be printed. */
 const printed = ['fact-sheet', 'weighing-sheets', 'labels'] as const;
@@ -46,9 +50,10 @@ export async function run(args: string[]): Promise<number> {
   const query = of === 'labels' ? gridQuery(values.grid ?? '3x8', paper) : '';
   if (values.grid !== undefined && of !== 'labels') throw wrongUse('--grid is for --of labels.');
   const { content, id } = asked(positionals);
+  await writeAsSite(content);
   const browser = findBrowser();
   if (browser === undefined) {
-    process.stderr.write(`${noBrowser}\n`);
+    process.stderr.write(`${noBrowser()}\n`);
     return 1;
   }
   const { site, trials } = await loadContent(content);
@@ -78,16 +83,18 @@ export async function run(args: string[]): Promise<number> {
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
-  process.stderr.write(`Printed ${path}\n`);
+  process.stderr.write(`${say('Printed {path}', { path })}\n`);
   return 0;
 }
 
 /** Why a trial has no such page; null where it has. */
 function missingOf(of: Printed, { id, metadata, factSheets }: Trial): string | null {
   if (of === 'fact-sheet')
-    return factSheets === undefined ? `${id} has no factsheet.mdx; \`sheet\` writes a first one.` : null;
+    return factSheets === undefined
+      ? say('{id} has no factsheet.mdx; `sheet` writes a first one.', { id })
+      : null;
   return metadata.status === 'finished'
-    ? `${id} is finished, so nothing is left to be weighed or labelled.`
+    ? say('{id} is finished, so nothing is left to be weighed or labelled.', { id })
     : null;
 }
 

@@ -8,6 +8,7 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { extname, join, resolve, sep } from 'node:path';
 import type { Readable, Writable } from 'node:stream';
+import { say } from '../model/say.ts';
 import { mediaType } from './media-type.ts';
 
 export const papers = ['letter', 'a4'] as const;
@@ -152,7 +153,7 @@ function talk(
   });
   to.on('error', () => undefined);
   const stopped = ended.then(() => {
-    throw new Error('The browser ended before it had printed');
+    throw new Error(say('The browser ended before it had printed'));
   });
   stopped.catch(() => undefined);
   const next = (fits: (message: Message) => boolean): Promise<Message> => {
@@ -174,7 +175,8 @@ function talk(
       `${JSON.stringify({ id, method, params, ...(sessionId === undefined ? {} : { sessionId }) })}\0`,
     );
     const { result, error } = await answer;
-    if (error !== undefined) throw new Error(`The browser could not print: ${error.message}`);
+    if (error !== undefined)
+      throw new Error(say('The browser could not print: {message}', { message: error.message }));
     return result ?? {};
   };
   const waitFor = async (method: string, session: string): Promise<void> => {

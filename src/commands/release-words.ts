@@ -1,5 +1,6 @@
 import type { CellChange } from '../compute/versions/changed-cells.ts';
 import type { Level } from '../compute/versions/level-of-change.ts';
+import { say } from '../model/say.ts';
 
 /** A version raised by a level. */
 export function raised(version: string, level: Level): string {
@@ -24,15 +25,15 @@ export function releaseWords(
     return `  ${cell}  ${shown(before)} -> ${shown(after)}`;
   });
   return [
-    `Released ${version} of ${id} (${why}).`,
+    say('Released {version} of {id} ({why}).', { version, id, why }),
     ...lines,
-    ...(cells.length > most ? [`  and ${cells.length - most} more`] : []),
-    `Frozen in versions/${version}/: ${frozen.join(', ')}.`,
+    ...(cells.length > most ? [`  ${say('and {count} more', { count: cells.length - most })}`] : []),
+    say('Frozen in versions/{version}/: {files}.', { version, files: frozen.join(', ') }),
     '',
   ].join('\n');
 }
 
 function shown(value: string | null): string {
-  if (value === null) return 'nothing';
+  if (value === null) return say('nothing');
   return JSON.stringify(value.length > 60 ? `${value.slice(0, 57)}...` : value);
 }

@@ -1,11 +1,12 @@
 /** `release`: freezes a trial's raw files as a version, and writes a new version into trial.yaml. */
-import { basename, join } from 'node:path';
+import { basename, join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { checkFrozen, checkTrial } from '../check/check-trial.ts';
 import { differingFiles, type FrozenVersion, frozenVersions } from '../check/frozen-versions.ts';
 import { type CellChange, changedCells } from '../compute/versions/changed-cells.ts';
 import { type Level, levelOfChange } from '../compute/versions/level-of-change.ts';
 import { hasError } from '../model/problem.ts';
+import { say } from '../model/say.ts';
 import { editRelease } from '../read/edit-release.ts';
 import { readTrialFolder } from '../read/folder.ts';
 import { decodeUtf8 } from '../read/utf8.ts';
@@ -16,6 +17,7 @@ import { freeze, replaceFile } from './freeze.ts';
 import { contextOf, today } from './load-content.ts';
 import { raised, releaseWords } from './release-words.ts';
 import { wrongUse } from './usage.ts';
+import { writeAsSite } from './write-as-site.ts';
 
 type Files = ReadonlyMap<string, Uint8Array>;
 
@@ -28,10 +30,13 @@ export async function run(args: string[]): Promise<number> {
     options: { note: { type: 'string' }, level: { type: 'string' } },
   });
   const folder = folderArgument(positionals);
+  await writeAsSite(resolve(folder, '..', '..'));
   const note = values.note?.replaceAll(/\s+/g, ' ').trim() ?? '';
   const asked = levels.find((level) => level === values.level) ?? null;
   if (values.level !== undefined && asked === null) {
-    throw wrongUse(`--level is patch, minor or major; found "${values.level.slice(0, 60)}".`);
+    throw wrongUse(
+      say('--level is patch, minor or major; found "{found}".', { found: values.level.slice(0, 60) }),
+    );
   }
   const files = await readTrialFolder(folder);
   const { version, releases } = saidIn(files);
@@ -39,19 +44,23 @@ export async function run(args: string[]): Promise<number> {
   const isListed = releases.includes(version);
   const isFrozen = frozen.some((one) => one.version === version);
   if (note === '') {
-    if (!isListed || isFrozen) throw wrongUse('--note is missing: say in a sentence what changed.');
-    return await write(folder, files, { version, changes: null, why: 'frozen as it stands' });
+    if (!isListed || isFrozen) throw wrongUse(say('--note is missing: say in a sentence what changed.'));
+    return await write(folder, files, { version, changes: null, why: say('frozen as it stands') });
   }
   const last = frozen.at(-1) ?? null;
   if (last !== null && isFrozen && differingFiles(files, last.files).length === 0) {
-    return refused(`Nothing changed since version ${version}, so there is nothing to release.\n`);
+    return refused(
+      say('Nothing changed since version {version}, so there is nothing to release.', { version }),
+    );
   }
   // A trial without any release gets its first under the version that it gives itself.
   const raise = isListed ? await levelFor(folder, files, last, asked) : null;
   const next = raise === null ? version : raised(version, raise.level);
   if (frozenVersions(files).some((one) => one.version === next)) {
     return refused(
-      `versions/${next} is there already, though trial.yaml has no such release; take it away first.\n`,
+      say('versions/{version} is there already, though trial.yaml has no such release; take it away first.', {
+        version: next,
+      }),
     );
   }
   const source = decodeUtf8(files.get('trial.yaml') ?? new Uint8Array()).text ?? '';
@@ -60,7 +69,7 @@ export async function run(args: string[]): Promise<number> {
   return await write(folder, released, {
     version: next,
     changes: raise?.changes ?? null,
-    why: raise?.why ?? 'the first release',
+    why: raise?.why ?? say('the first release'),
   });
 }
 
@@ -93,13 +102,14 @@ async function levelFor(
   const before = last && checkFrozen(id, files, last, context);
   const { trial } = checkTrial(id, files, context);
   const changes = before && trial && changedCells(before, trial);
-  if (asked !== null) return { level: asked, why: `${asked}, as asked`, changes };
+  if (asked !== null) return { level: asked, why: say('{level}, as asked', { level: asked }), changes };
   if (changes === null || last === null) {
-    const why = 'minor, as no version was frozen that it could be compared with; --level sets another';
+    const why = say('minor, as no version was frozen that it could be compared with; --level sets another');
     return { level: 'minor', why, changes };
   }
   const level = levelOfChange(changes);
-  return { level, why: `${level}, by what changed since ${last.version}`, changes };
+  const why = say('{level}, by what changed since {version}', { level, version: last.version });
+  return { level, why, changes };
 }
 
 /** Checks a release as it will stand, then writes it. */
@@ -110,11 +120,11 @@ async function write(
 ): Promise<number> {
   const { trial, problems } = checkTrial(basename(folder), files, await contextOf(folder));
   if (trial === null || hasError(problems)) {
-    return refused(`${report(problems)}Nothing was released: mend the errors above first.\n`);
+    return refused(report(problems) + say('Nothing was released: mend the errors above first.'));
   }
   // A plan is released as a promise; a trial that grows has neither a plan to give nor a result.
   if (trial.metadata.status === 'growing') {
-    return refused('The trial is growing: it is released once it is finished.\n');
+    return refused(say('The trial is growing: it is released once it is finished.'));
   }
   const names = await freeze(folder, release.version, files);
   await replaceFile(join(folder, 'trial.yaml'), files.get('trial.yaml')!);
@@ -123,6 +133,6 @@ async function write(
 }
 
 function refused(sentence: string): number {
-  process.stderr.write(sentence);
+  process.stderr.write(`${sentence}\n`);
   return 1;
 }

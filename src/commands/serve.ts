@@ -2,11 +2,13 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { say } from '../model/say.ts';
 import { basePath } from './base-path.ts';
-import { outputFolder } from './folders.ts';
+import { contentFolder, outputFolder } from './folders.ts';
 import { serveFolder, type ServerOptions } from './static-server.ts';
 import { untilTold } from './until-told.ts';
 import { wrongUse } from './usage.ts';
+import { writeAsSite } from './write-as-site.ts';
 
 const PORT = 4321;
 
@@ -30,14 +32,17 @@ export function serveOptions(args: string[]): ServerOptions {
 
 /** Serves the built site until the process is told to end. */
 export async function serve(options: ServerOptions): Promise<number> {
+  await writeAsSite(contentFolder());
   const folder = outputFolder();
   if (!existsSync(join(folder, 'index.html'))) {
-    process.stderr.write('There is no built site yet. Build it with `npm run build`, or use `npm start`.\n');
+    process.stderr.write(
+      `${say('There is no built site yet. Build it with `npm run build`, or use `npm start`.')}\n`,
+    );
     return 1;
   }
   const ended = untilTold();
   const server = await serveFolder(folder, { base: await basePath(folder), ...options });
-  process.stdout.write(`The site is at ${server.url}\nCtrl-C ends it.\n`);
+  process.stdout.write(`${say('The site is at {url}', { url: server.url })}\n${say('Ctrl-C ends it.')}\n`);
   await ended;
   await server.close();
   return 0;

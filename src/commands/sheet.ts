@@ -6,6 +6,7 @@ import { checkCultivars, checkSite } from '../check/check-content.ts';
 import { checkTrial } from '../check/check-trial.ts';
 import { siteFindings } from '../compute/site-findings.ts';
 import type { Library } from '../model/library.ts';
+import { say } from '../model/say.ts';
 import type { Trial } from '../model/trial.ts';
 import { readContentFiles, readTrialFolder } from '../read/folder.ts';
 import { sheetTemplate } from '../sheets/template/sheet-template.ts';
@@ -29,9 +30,11 @@ export async function run(args: string[]): Promise<number> {
   }
   const text = await firstSheet(trial, folder);
   if (text === null) {
-    process.stderr.write(
-      `The trial is ${trial.metadata.status}: there is nothing to tell until it is finished.\n`,
-    );
+    const why =
+      trial.metadata.status === 'planned'
+        ? say('The trial is planned: there is nothing to tell until it is finished.')
+        : say('The trial is growing: there is nothing to tell until it is finished.');
+    process.stderr.write(`${why}\n`);
     return 1;
   }
   if (values.print) {
@@ -64,10 +67,10 @@ async function writeNew(path: string, text: string): Promise<number> {
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
     process.stderr.write(
-      'factsheet.mdx is there already and stays as it is; --print shows what would be written.\n',
+      `${say('factsheet.mdx is there already and stays as it is; --print shows what would be written.')}\n`,
     );
     return 1;
   }
-  process.stderr.write(`Wrote ${path}: read it, make the words yours, then run check.\n`);
+  process.stderr.write(`${say('Wrote {path}: read it, make the words yours, then run check.', { path })}\n`);
   return 0;
 }

@@ -74,14 +74,23 @@ export async function askLines(talk: Talk, label: string, from: string): Promise
   }
 }
 
+const plain = (text: string): string => text.trim().normalize('NFD').replaceAll(/\p{M}/gu, '').toLowerCase();
+
+/** Whether an answer is a word or its beginning, with its accents or without. */
+const begins = (word: string, given: string): boolean => given !== '' && plain(word).startsWith(plain(given));
+
+/** Whether an answer is yes, by the word, its first letter or the English one. */
+export const isYes = (given: string): boolean =>
+  [say('yes'), 'yes'].some((yes) => [plain(yes), plain(yes)[0]].includes(plain(given)));
+
 /** Yes or no, by their first letters. */
 export async function askYes(talk: Talk, label: string, from: boolean): Promise<boolean> {
   const [yes, no] = [say('yes'), say('no')];
   for (;;) {
-    const given = (await answer(talk, inBrackets(`${label} (${yes}, ${no})`, from ? yes : no))).toLowerCase();
+    const given = await answer(talk, inBrackets(`${label} (${yes}, ${no})`, from ? yes : no));
     if (given === '') return from;
-    if (yes.startsWith(given)) return true;
-    if (no.startsWith(given)) return false;
+    if (begins(yes, given)) return true;
+    if (begins(no, given)) return false;
     talk.tell(`  ${say('Write {yes} or {no}.', { yes, no })}`);
   }
 }

@@ -1,4 +1,5 @@
 /** The command line: `npm run -s tankside -- <verb> [folder]`, started by launch.mjs on the pinned Node. */
+import { say } from '../model/say.ts';
 import { isWrongUse, usage, wrongUse } from './usage.ts';
 
 /** A verb takes the words after it and answers with the exit code. */
@@ -47,10 +48,10 @@ async function tankside([verb, ...args]: string[]): Promise<number> {
 
 /** What a person is shown of a fault nobody foresaw; the stack is for those who ask for it. */
 function inOneSentence(error: unknown): string {
-  if (!(error instanceof Error)) return `Tankside stopped: ${String(error)}.`;
+  if (!(error instanceof Error)) return say('Tankside stopped: {fault}.', { fault: String(error) });
   if (process.env['TANKSIDE_DEBUG'] === '1') return error.stack ?? error.message;
-  const first = error.message.split('\n')[0]?.replace(/\.$/, '') ?? error.name;
-  return `Tankside stopped: ${first}. (TANKSIDE_DEBUG=1 shows where.)`;
+  const fault = error.message.split('\n')[0]?.replace(/\.$/, '') ?? error.name;
+  return say('Tankside stopped: {fault}. (TANKSIDE_DEBUG=1 shows where.)', { fault });
 }
 
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {

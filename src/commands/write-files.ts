@@ -1,6 +1,7 @@
 /** Writes the published files of every dataset beside the pages. */
 import { join } from 'node:path';
 import type { Library } from '../model/library.ts';
+import { say } from '../model/say.ts';
 import { isWritten, type PublishedFile, publishedFiles, siteFiles } from '../publish/files.ts';
 import { type Progress, progressOf } from './progress.ts';
 import { writeAll } from './write-all.ts';
@@ -13,7 +14,7 @@ export function writeFiles(
   library: Library,
   beside: readonly PublishedFile[],
   output: string,
-  progress: Progress = progressOf('Publishing'),
+  progress: Progress = progressOf(() => say('Publishing')),
 ): void {
   writeAll(output, [...siteFiles(library), ...beside]);
   for (const [index, item] of library.trials.entries()) {

@@ -1,4 +1,5 @@
 import { statuses } from '../check/statuses.ts';
+import { say } from '../model/say.ts';
 import type { Sheet } from '../model/workbook.ts';
 import { useOfWords } from './column-words.ts';
 import { usesAt } from './find-headings.ts';
@@ -68,7 +69,11 @@ function startOf(
     (given.headings === undefined ? (proposed?.isTurned ?? false) : /^[A-Z]/i.test(given.headings));
   const range = given.headings === undefined ? null : rangeOf(given.headings, isTurned);
   if (given.headings !== undefined && range === null)
-    return { fault: `--headings is a row, such as 3, or rows, such as 3-4; found "${given.headings}"` };
+    return {
+      fault: say('--headings is a row, such as 3, or rows, such as 3-4; found "{found}"', {
+        found: given.headings,
+      }),
+    };
   if (proposed !== null && range === null && isTurned === proposed.isTurned) return proposed;
   const [first, last] = range ?? [0, 0];
   const grid = gridOf(sheet, isTurned);
@@ -99,12 +104,16 @@ function bare(
 function setRows(draft: Draft, { rows, leaveOut = [] }: Corrections): string | null {
   if (rows !== undefined) {
     const range = rangeOf(rows, draft.isTurned);
-    if (range === null) return `--rows is the first and last row of data, such as 4-51; found "${rows}"`;
+    if (range === null)
+      return say('--rows is the first and last row of data, such as 4-51; found "{found}"', { found: rows });
     draft.lines = range;
   }
   for (const text of leaveOut.flatMap((list) => list.split(','))) {
     const range = rangeOf(text.trim(), draft.isTurned);
-    if (range === null) return `--leave-out is a row, such as 12, or rows, such as 12-14; found "${text}"`;
+    if (range === null)
+      return say('--leave-out is a row, such as 12, or rows, such as 12-14; found "{found}"', {
+        found: text,
+      });
     for (let line = range[0]; line <= range[1]; line += 1) draft.leftOut.push(line);
   }
   return null;
@@ -116,10 +125,16 @@ function setColumns(draft: Draft, { columns = [] }: Corrections, known: KnownTri
     const field = lineOf(name.toUpperCase(), !draft.isTurned);
     const use = useOfWords(words);
     if (field === null || use === null)
-      return `--column is a column and what it is, such as D="fresh_weight in oz, plant 2"; found "${text}"`;
+      return say(
+        '--column is a column and what it is, such as D="fresh_weight in oz, plant 2"; found "{found}"',
+        { found: text },
+      );
     const names = usesOf(known);
     if (!names.includes(use.is))
-      return `"${use.is}" is nothing that a column can be; it can be ${names.join(', ')}`;
+      return say('"{found}" is nothing that a column can be; it can be {names}', {
+        found: use.is,
+        names: names.join(', '),
+      });
     if (use.is === 'nothing') draft.uses.delete(field);
     else draft.uses.set(field, withUnit(use, known));
   }
@@ -145,7 +160,10 @@ function setAlways(draft: Draft, { always = [] }: Corrections): string | null {
     const [name = '', value = ''] = halves(text);
     const key = keys.find((one) => one === name);
     if (key === undefined || value === '')
-      return `--always is one of ${keys.join(', ')} and its value, such as container=T1; found "${text}"`;
+      return say('--always is one of {keys} and its value, such as container=T1; found "{found}"', {
+        keys: keys.join(', '),
+        found: text,
+      });
     draft.always[key] = value;
   }
   return null;
@@ -157,7 +175,10 @@ function setWords(draft: Draft, { words = [] }: Corrections): string | null {
     const isKnown =
       meant === 'blank' || /^-?\d+(?:\.\d+)?$/.test(meant) || statuses.some((one) => one === meant);
     if (word === '' || !isKnown)
-      return `--word is a word and what it means, such as x=dead: ${statuses.join(', ')}, blank, or a number; found "${text}"`;
+      return say(
+        '--word is a word and what it means, such as x=dead: {statuses}, blank, or a number; found "{found}"',
+        { statuses: statuses.join(', '), found: text },
+      );
     draft.words[word] = meant;
   }
   return null;
@@ -165,12 +186,13 @@ function setWords(draft: Draft, { words = [] }: Corrections): string | null {
 
 function setForms(draft: Draft, { decimal, dates }: Corrections): string | null {
   if (decimal !== undefined) {
-    if (decimal !== '.' && decimal !== ',') return `--decimal is . or ,; found "${decimal}"`;
+    if (decimal !== '.' && decimal !== ',')
+      return say('--decimal is . or ,; found "{found}"', { found: decimal });
     draft.decimal = decimal;
   }
   if (dates !== undefined) {
     if (dates !== 'day first' && dates !== 'month first')
-      return `--dates is "day first" or "month first"; found "${dates}"`;
+      return say('--dates is "day first" or "month first"; found "{found}"', { found: dates });
     draft.dates = dates;
   }
   return null;

@@ -1,4 +1,5 @@
 import { arrangementOf, containersOf, idOf } from '../check/folder-of-table.ts';
+import { say } from '../model/say.ts';
 import type { TrialMetadata } from '../model/trial.ts';
 import { inFlow, type YamlValue } from '../read/edit-yaml.ts';
 import type { ToldPosition } from './layout-of-rows.ts';
@@ -54,7 +55,7 @@ export function newTrialYaml(
     factors: [
       {
         id: 'cultivar',
-        name: 'Cultivar',
+        name: say('Cultivar'),
         kind: 'cultivar',
         levels: [...names].map(([id, name]) => ({ id, name })),
       },
@@ -65,8 +66,8 @@ export function newTrialYaml(
       randomised: answers.randomised,
     },
     containers: containersOf(positions),
-    variables: [{ id: 'fresh_weight', name: 'Fresh weight', of: 'plant', kind: 'measured', unit: 'g' }],
-    releases: [{ version: '1.0.0', date: today, note: 'First release.' }],
+    variables: [{ id: 'fresh_weight', name: say('Fresh weight'), of: 'plant', kind: 'measured', unit: 'g' }],
+    releases: [{ version: '1.0.0', date: today, note: say('First release.') }],
   };
   return Object.entries(metadata)
     .map(([key, value]) =>

@@ -93,14 +93,14 @@ export function readPlan(fields: PlanFields, facts: PlanFacts): PlanRead | reado
     seedlings: fields.seedlings.trim() === '' ? null : whole('seedlings', 1, 100_000),
     sizes: sizesOf(fields.sizes, fault),
     unreplicated: fields.unreplicated,
-    variables: [(known?.variables ?? plainWeight)[0]!, ...moreVariables(records, tasters)],
+    variables: [(known?.variables ?? plainWeight())[0]!, ...moreVariables(records, tasters)],
   };
   const variation = variationOf(fields.variation, fault);
   return faults.length > 0 ? faults : { request, variation };
 }
 
-const plainWeight: PlanRequest['variables'] = [
-  { id: 'fresh_weight', name: 'Fresh weight', of: 'plant', kind: 'measured', unit: 'g', resolution: 1 },
+const plainWeight = (): PlanRequest['variables'] => [
+  { id: 'fresh_weight', name: say('Fresh weight'), of: 'plant', kind: 'measured', unit: 'g', resolution: 1 },
 ];
 
 /** The name of a folder, which is part of the trial's address: 3 to 64 letters, digits and hyphens. */

@@ -2,6 +2,7 @@
 import type { AstroIntegration } from 'astro';
 import { languageOf } from '../../model/language.ts';
 import type { Library } from '../../model/library.ts';
+import { say } from '../../model/say.ts';
 import { provideDatasetFacts } from '../../publish/files.ts';
 import { progressOf } from '../progress.ts';
 import { type Crew, shareOut } from './crew.ts';
@@ -52,7 +53,11 @@ function writing(crew: Crew, library: Library, output: string) {
   });
   const start = () => {
     if (hands.length === 0 || whole !== null) return;
-    whole = shareOut([...items.keys()], telling, progressOf('Publishing'));
+    whole = shareOut(
+      [...items.keys()],
+      telling,
+      progressOf(() => say('Publishing')),
+    );
     // A failure is met by whoever waits next, and is not one that nobody caught until then.
     whole.catch(() => null);
   };
