@@ -104,7 +104,7 @@ export const allowedInEnglish: readonly Allowed[] = [
   {
     pages: /^data\/./,
     by: 'words',
-    texts: /\(CSV on the Web\)|“not provided”/,
+    texts: /\(CSV on the Web\)|«not provided»/,
     why: 'the name of a standard, and what another has files say',
   },
   {
