@@ -262,6 +262,83 @@ suite('scores', () => {
     expectClose(inference.rank_test!.p, p!, 1e-8);
   });
 
+  /** A strength for each of four tanks, and in each tank every cultivar once. */
+  const splitPlot = (kind: 'scored' | 'counted', blocks: boolean) =>
+    trialOf(
+      Array.from({ length: 12 }, (_, index): PlantOfTrial => {
+        const tank = Math.floor(index / 3);
+        return {
+          container: blocks ? 'T0' : `T${tank}`,
+          plot: `W${tank}`,
+          ...(blocks ? { block: `${Math.floor(tank / 2)}` } : {}),
+          treatment: { strength: tank % 2 === 0 ? 'half' : 'full', cultivar: 'abc'[index % 3]! },
+          weight: marks[index]!,
+        };
+      }),
+      {
+        variable: { kind, unit: '{score}' },
+        design: { arrangement: 'split plot', allotted: 'position', randomised: true },
+      },
+    );
+
+  test.each([false, true])('of a split plot are not ranked as if pots were tanks (blocks: %s)', (blocks) => {
+    const scores = entry(splitPlot('scored', blocks));
+    expect(scores).toMatchObject({ verdict: 'not tested' });
+    expect(scores.reason).toContain('units within units');
+    expect(scores.rank_test).toBeUndefined();
+    const counts = entry(splitPlot('counted', blocks));
+    expect(counts).toMatchObject({ verdict: 'tested' });
+    expect(counts.rank_test).toBeUndefined();
+  });
+
+  const square = (kind: 'scored' | 'counted') =>
+    trialOf(
+      Array.from({ length: 9 }, (_, index): PlantOfTrial => {
+        const [row, column] = [Math.floor(index / 3), index % 3];
+        const treatment = { cultivar: 'abc'[(row + column) % 3]! };
+        return { container: 'T0', row: row + 1, column: column + 1, treatment, weight: marks[index]! };
+      }),
+      {
+        variable: { kind, unit: '{score}' },
+        design: { arrangement: 'latin square', allotted: 'position', randomised: true },
+      },
+    );
+
+  test('of a Latin square are not ranked as if it had no rows and columns', () => {
+    const scores = entry(square('scored'));
+    expect(scores).toMatchObject({ verdict: 'not tested' });
+    expect(scores.reason).toContain('rows and columns at once');
+    expect(entry(square('counted')).verdict).toBe('tested');
+    expect(entry(square('counted')).rank_test).toBeUndefined();
+  });
+
+  test('of several plants a pot are ranked by the means of pots, in blocks as without', async () => {
+    const trial = trialOf(
+      marks.slice(0, 12).flatMap((mark, index): PlantOfTrial[] =>
+        [0, 1].map((plant) => ({
+          container: `T${Math.floor(index / 3)}`,
+          row: (index % 3) + 1,
+          block: `${Math.floor(index / 3)}`,
+          treatment: { cultivar: 'abc'[index % 3]! },
+          weight: mark + plant * (index % 2),
+        })),
+      ),
+      { variable: { kind: 'scored', unit: '{score}' } },
+    );
+    const [statistic, p] = await numbersFromR(
+      'h <- friedman.test(y, factor(t), factor(b)); unname(c(h$statistic, h$p.value))',
+      {
+        y: marks.slice(0, 12).map((mark, index) => mark + (index % 2) / 2),
+        t: given.t.slice(0, 12),
+        b: given.b.slice(0, 12),
+      },
+    );
+    const { rank_test: ranks } = entry(trial, 'per_plant_set');
+    expect(ranks!.method).toBe('Friedman');
+    expectClose(ranks!.statistic, statistic!, 1e-9);
+    expectClose(ranks!.p, p!, 1e-8);
+  });
+
   test('of one container for each treatment are not tested', () => {
     const trial = trialOf(
       marks.map((weight, index): PlantOfTrial => ({

@@ -15,10 +15,12 @@ type RankTest = NonNullable<Inference['rank_test']>;
 /**
  * For scores and counts: medians, and a test on the ranks of units. Friedman's where every block holds every
  * treatment once or more (the block's mean of each), Kruskal and Wallis's where there are no blocks. Null for
- * measured variables, and for other designs.
+ * measured variables, and where these do not fit: with factors on units of different size the ranks of the
+ * finer ones would count as replicates of the coarser ones' treatments, and a Latin square has blocks two ways.
  */
 export function rankTestOf(trial: Trial, design: AnalysisDesign, { units }: UnitMeans): RankTest | null {
-  if (trial.metadata.variables[0]!.kind === 'measured' || design.errors.strata.length > 1) return null;
+  if (trial.metadata.variables[0]!.kind === 'measured') return null;
+  if (hasUnitsOfSeveralSizes(design) || isSquare(design)) return null;
   const byTreatment = Map.groupBy(units, ({ treatment }) => treatment);
   const order = treatmentGroups(trial).map(({ treatment }) => treatmentKey(treatment));
   const medians = order.flatMap((key) => {
@@ -40,6 +42,15 @@ export function rankTestOf(trial: Trial, design: AnalysisDesign, { units }: Unit
     ),
   );
   return { method: 'Friedman', medians, ...numbers(test) };
+}
+
+function hasUnitsOfSeveralSizes(design: AnalysisDesign): boolean {
+  return design.terms.some(({ unit }) => unit !== design.finest);
+}
+
+/** Whether rows and columns are blocks. */
+export function isSquare({ blocks }: AnalysisDesign): boolean {
+  return blocks.some(([name]) => name === 'row' || name === 'column');
 }
 
 function numbers(test: ReturnType<typeof friedman>): Pick<RankTest, 'statistic' | 'df' | 'p' | 'reason'> {
