@@ -123,6 +123,41 @@ suite('containers as units, plants within', () => {
   });
 });
 
+suite('one tank for each strength, pots of every cultivar within', () => {
+  /** Spread grows with the mean; the first pot of the first tank is lost where it is said so. */
+  const tanks = (lost: boolean) =>
+    entry(
+      trialOf(
+        Array.from({ length: 36 }, (_, index): PlantOfTrial => {
+          const [tank, pot] = [Math.floor(index / 12), index % 12];
+          const noise = Math.sin(12.9898 * index + index * index);
+          return {
+            container: `T${tank}`,
+            treatment: { strength: 'abc'[tank]!, cultivar: pot % 2 === 0 ? 'x' : 'y' },
+            ...(lost && index === 0
+              ? { weight: null, status: 'culled' as const }
+              : { weight: Math.round(Math.exp(3 + 1.5 * tank + 0.5 * (pot % 2) + 0.4 * noise)) }),
+          };
+        }),
+        { design: { arrangement: 'split plot', allotted: 'position', randomised: true } },
+      ),
+    );
+
+  test.each([false, true])('strength is tested on no scale (a pot lost: %s)', (lost) => {
+    const { anova, transformed, verdict } = tanks(lost);
+    expect(verdict).toBe('tested');
+    expect(anova.find(({ term }) => term === 'strength')).toMatchObject({ f: null, p: null });
+    expect(transformed!.terms.find(({ term }) => term === 'strength')).toEqual({
+      term: 'strength',
+      f: null,
+      p: null,
+    });
+    expect(transformed!.terms.find(({ term }) => term === 'cultivar')!.p).not.toBeNull();
+    const ofStrength = transformed!.means.filter(({ treatment }) => 'strength' in treatment);
+    expect(ofStrength.map(({ lower, upper }) => [lower, upper])).toEqual(ofStrength.map(() => [null, null]));
+  });
+});
+
 suite('against the check', () => {
   test("Dunnett's p for PlantGrowth: 0.3227 and 0.1535 (a published worked example, from memory)", () => {
     const { against_check: found } = entry(plantGrowth());

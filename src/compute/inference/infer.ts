@@ -130,6 +130,7 @@ export function infer(
         plain: fit,
         units,
         alpha,
+        isTested: (term) => lacking.get(term) === null,
         fit: (other) => fitModel(other, degrees),
       }),
     ),
