@@ -286,6 +286,22 @@ suite('scores', () => {
     ]);
   });
 
+  test('of blocks that lack a treatment are left out of the ranks, and it is said how many', async () => {
+    const trial = scored(true);
+    expect(entry(trial).rank_test!.reason).toBeUndefined();
+    const harvest = trial.harvest.map((record, index) =>
+      index === 4 ? { ...record, status: 'culled' as const, values: { fresh_weight: null } } : record,
+    );
+    const ranks = entry({ ...trial, harvest }).rank_test!;
+    const [statistic] = await numbersFromR(
+      'unname(friedman.test(y[b != 1], factor(t[b != 1]), factor(b[b != 1]))$statistic)',
+      given,
+    );
+    expectClose(ranks.statistic, statistic!, 1e-9);
+    expect(ranks.medians.map(({ n }) => n)).toEqual([5, 4, 5]);
+    expect(ranks.reason).toBe('1 block that lacks a treatment takes no part in the ranks.');
+  });
+
   test('without blocks are compared by Kruskal and Wallis', async () => {
     const inference = entry(scored(false));
     const [statistic, p] = await numbersFromR(

@@ -1,4 +1,4 @@
-import { say } from '../../model/say.ts';
+import { say, sayCount } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { friedman } from '../../statistics/friedman.ts';
@@ -41,7 +41,20 @@ export function rankTestOf(trial: Trial, design: AnalysisDesign, { units }: Unit
       }),
     ),
   );
-  return { method: 'Friedman', medians, ...numbers(test) };
+  const left = blocks.length - test.n / keys.length;
+  return { method: 'Friedman', medians, ...numbers(test), ...(test.p === null ? {} : lacking(left)) };
+}
+
+/** Medians are of every unit, ranks of complete blocks alone: where these differ it is said. */
+function lacking(blocks: number): Pick<RankTest, 'reason'> {
+  if (blocks === 0) return {};
+  return {
+    reason: sayCount(
+      blocks,
+      '{count} block that lacks a treatment takes no part in the ranks.',
+      '{count} blocks that lack a treatment take no part in the ranks.',
+    ),
+  };
 }
 
 function hasUnitsOfSeveralSizes(design: AnalysisDesign): boolean {
