@@ -158,6 +158,26 @@ suite('one tank for each strength, pots of every cultivar within', () => {
   });
 });
 
+suite('the next trial of a split plot', () => {
+  test('is reckoned for what was allotted to the finest units, and says so', () => {
+    const fromOf = (trial: Trial) => computeFindings(trial).next_trial[0]!.from;
+    const pots = Array.from({ length: 24 }, (_, index): PlantOfTrial => {
+      const tank = Math.floor(index / 6);
+      return {
+        container: `T${tank}`,
+        treatment: { strength: tank % 2 === 0 ? 'half' : 'full', cultivar: 'abc'[index % 3]! },
+        weight: 80 + 7 * tank + ((index * 37) % 11),
+      };
+    });
+    const design = { arrangement: 'split plot', allotted: 'position', randomised: true } as const;
+    expect(fromOf(trialOf(pots, { design }))).toBe(
+      "this trial's own error between positions, which holds for cultivar alone",
+    );
+    const one = pots.map((pot) => ({ ...pot, treatment: { cultivar: pot.treatment['cultivar']! } }));
+    expect(fromOf(trialOf(one))).toBe("this trial's own error");
+  });
+});
+
 suite('against the check', () => {
   test("Dunnett's p for PlantGrowth: 0.3227 and 0.1535 (a published worked example, from memory)", () => {
     const { against_check: found } = entry(plantGrowth());
