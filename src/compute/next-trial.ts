@@ -3,7 +3,9 @@ import type { Findings } from '../model/findings.ts';
 import type { Trial } from '../model/trial.ts';
 import { medianOf } from '../statistics/median.ts';
 import { replicatesNeeded } from '../statistics/power/replicates-needed.ts';
+import { experimentalUnit, finestUnit } from './experimental-unit.ts';
 import { headlineMeasure } from './headline-measure.ts';
+import { inWords } from './inference/verdict-words.ts';
 
 /** Differences in percent of the mean, and powers, for which replicates are reckoned. */
 const differences = [10, 15, 20, 25, 30];
@@ -17,6 +19,23 @@ export function ownVariation(trial: Trial, inference: Findings['inference']): nu
   const measure = headlineMeasure(trial);
   const entry = inference.find((each) => each.measure === measure && each.cut === 'all');
   return entry?.verdict === 'tested' ? entry.cv_percent : null;
+}
+
+/**
+ * The trial's own error in words. Where factors have units of different size it is that of the finest, and says
+ * nothing of what telling the coarser ones' levels apart would need.
+ */
+function ownError(trial: Trial): string {
+  const varied = (trial.metadata.factors ?? [])
+    .map(({ id }) => id)
+    .filter((id) => new Set(trial.positions.map(({ treatment }) => treatment[id])).size > 1);
+  const unit = finestUnit(trial) ?? 'position';
+  const ofFinest = varied.filter((id) => experimentalUnit(trial, id) === unit);
+  if (ofFinest.length === varied.length) return say("this trial's own error");
+  return say("this trial's own error between {units}, which holds for {factors} alone", {
+    units: say(`${unit}s`),
+    factors: inWords(trial, { factors: ofFinest }),
+  });
 }
 
 /**
@@ -36,7 +55,7 @@ export function nextTrial(
   const treatments = new Set(trial.positions.map(({ treatment }) => JSON.stringify(treatment))).size;
   const from =
     own !== null
-      ? say("this trial's own error")
+      ? ownError(trial)
       : sayCount(
           others.length,
           "the median error of the site's {count} other tested trial of {crop}",

@@ -123,6 +123,61 @@ suite('containers as units, plants within', () => {
   });
 });
 
+suite('one tank for each strength, pots of every cultivar within', () => {
+  /** Spread grows with the mean; the first pot of the first tank is lost where it is said so. */
+  const tanks = (lost: boolean) =>
+    entry(
+      trialOf(
+        Array.from({ length: 36 }, (_, index): PlantOfTrial => {
+          const [tank, pot] = [Math.floor(index / 12), index % 12];
+          const noise = Math.sin(12.9898 * index + index * index);
+          return {
+            container: `T${tank}`,
+            treatment: { strength: 'abc'[tank]!, cultivar: pot % 2 === 0 ? 'x' : 'y' },
+            ...(lost && index === 0
+              ? { weight: null, status: 'culled' as const }
+              : { weight: Math.round(Math.exp(3 + 1.5 * tank + 0.5 * (pot % 2) + 0.4 * noise)) }),
+          };
+        }),
+        { design: { arrangement: 'split plot', allotted: 'position', randomised: true } },
+      ),
+    );
+
+  test.each([false, true])('strength is tested on no scale (a pot lost: %s)', (lost) => {
+    const { anova, transformed, verdict } = tanks(lost);
+    expect(verdict).toBe('tested');
+    expect(anova.find(({ term }) => term === 'strength')).toMatchObject({ f: null, p: null });
+    expect(transformed!.terms.find(({ term }) => term === 'strength')).toEqual({
+      term: 'strength',
+      f: null,
+      p: null,
+    });
+    expect(transformed!.terms.find(({ term }) => term === 'cultivar')!.p).not.toBeNull();
+    const ofStrength = transformed!.means.filter(({ treatment }) => 'strength' in treatment);
+    expect(ofStrength.map(({ lower, upper }) => [lower, upper])).toEqual(ofStrength.map(() => [null, null]));
+  });
+});
+
+suite('the next trial of a split plot', () => {
+  test('is reckoned for what was allotted to the finest units, and says so', () => {
+    const fromOf = (trial: Trial) => computeFindings(trial).next_trial[0]!.from;
+    const pots = Array.from({ length: 24 }, (_, index): PlantOfTrial => {
+      const tank = Math.floor(index / 6);
+      return {
+        container: `T${tank}`,
+        treatment: { strength: tank % 2 === 0 ? 'half' : 'full', cultivar: 'abc'[index % 3]! },
+        weight: 80 + 7 * tank + ((index * 37) % 11),
+      };
+    });
+    const design = { arrangement: 'split plot', allotted: 'position', randomised: true } as const;
+    expect(fromOf(trialOf(pots, { design }))).toBe(
+      "this trial's own error between positions, which holds for cultivar alone",
+    );
+    const one = pots.map((pot) => ({ ...pot, treatment: { cultivar: pot.treatment['cultivar']! } }));
+    expect(fromOf(trialOf(one))).toBe("this trial's own error");
+  });
+});
+
 suite('against the check', () => {
   test("Dunnett's p for PlantGrowth: 0.3227 and 0.1535 (a published worked example, from memory)", () => {
     const { against_check: found } = entry(plantGrowth());
@@ -251,6 +306,22 @@ suite('scores', () => {
     ]);
   });
 
+  test('of blocks that lack a treatment are left out of the ranks, and it is said how many', async () => {
+    const trial = scored(true);
+    expect(entry(trial).rank_test!.reason).toBeUndefined();
+    const harvest = trial.harvest.map((record, index) =>
+      index === 4 ? { ...record, status: 'culled' as const, values: { fresh_weight: null } } : record,
+    );
+    const ranks = entry({ ...trial, harvest }).rank_test!;
+    const [statistic] = await numbersFromR(
+      'unname(friedman.test(y[b != 1], factor(t[b != 1]), factor(b[b != 1]))$statistic)',
+      given,
+    );
+    expectClose(ranks.statistic, statistic!, 1e-9);
+    expect(ranks.medians.map(({ n }) => n)).toEqual([5, 4, 5]);
+    expect(ranks.reason).toBe('1 block that lacks a treatment takes no part in the ranks.');
+  });
+
   test('without blocks are compared by Kruskal and Wallis', async () => {
     const inference = entry(scored(false));
     const [statistic, p] = await numbersFromR(
@@ -260,6 +331,83 @@ suite('scores', () => {
     expect(inference.rank_test!.method).toBe('Kruskal-Wallis');
     expectClose(inference.rank_test!.statistic, statistic!, 1e-9);
     expectClose(inference.rank_test!.p, p!, 1e-8);
+  });
+
+  /** A strength for each of four tanks, and in each tank every cultivar once. */
+  const splitPlot = (kind: 'scored' | 'counted', blocks: boolean) =>
+    trialOf(
+      Array.from({ length: 12 }, (_, index): PlantOfTrial => {
+        const tank = Math.floor(index / 3);
+        return {
+          container: blocks ? 'T0' : `T${tank}`,
+          plot: `W${tank}`,
+          ...(blocks ? { block: `${Math.floor(tank / 2)}` } : {}),
+          treatment: { strength: tank % 2 === 0 ? 'half' : 'full', cultivar: 'abc'[index % 3]! },
+          weight: marks[index]!,
+        };
+      }),
+      {
+        variable: { kind, unit: '{score}' },
+        design: { arrangement: 'split plot', allotted: 'position', randomised: true },
+      },
+    );
+
+  test.each([false, true])('of a split plot are not ranked as if pots were tanks (blocks: %s)', (blocks) => {
+    const scores = entry(splitPlot('scored', blocks));
+    expect(scores).toMatchObject({ verdict: 'not tested' });
+    expect(scores.reason).toContain('units within units');
+    expect(scores.rank_test).toBeUndefined();
+    const counts = entry(splitPlot('counted', blocks));
+    expect(counts).toMatchObject({ verdict: 'tested' });
+    expect(counts.rank_test).toBeUndefined();
+  });
+
+  const square = (kind: 'scored' | 'counted') =>
+    trialOf(
+      Array.from({ length: 9 }, (_, index): PlantOfTrial => {
+        const [row, column] = [Math.floor(index / 3), index % 3];
+        const treatment = { cultivar: 'abc'[(row + column) % 3]! };
+        return { container: 'T0', row: row + 1, column: column + 1, treatment, weight: marks[index]! };
+      }),
+      {
+        variable: { kind, unit: '{score}' },
+        design: { arrangement: 'latin square', allotted: 'position', randomised: true },
+      },
+    );
+
+  test('of a Latin square are not ranked as if it had no rows and columns', () => {
+    const scores = entry(square('scored'));
+    expect(scores).toMatchObject({ verdict: 'not tested' });
+    expect(scores.reason).toContain('rows and columns at once');
+    expect(entry(square('counted')).verdict).toBe('tested');
+    expect(entry(square('counted')).rank_test).toBeUndefined();
+  });
+
+  test('of several plants a pot are ranked by the means of pots, in blocks as without', async () => {
+    const trial = trialOf(
+      marks.slice(0, 12).flatMap((mark, index): PlantOfTrial[] =>
+        [0, 1].map((plant) => ({
+          container: `T${Math.floor(index / 3)}`,
+          row: (index % 3) + 1,
+          block: `${Math.floor(index / 3)}`,
+          treatment: { cultivar: 'abc'[index % 3]! },
+          weight: mark + plant * (index % 2),
+        })),
+      ),
+      { variable: { kind: 'scored', unit: '{score}' } },
+    );
+    const [statistic, p] = await numbersFromR(
+      'h <- friedman.test(y, factor(t), factor(b)); unname(c(h$statistic, h$p.value))',
+      {
+        y: marks.slice(0, 12).map((mark, index) => mark + (index % 2) / 2),
+        t: given.t.slice(0, 12),
+        b: given.b.slice(0, 12),
+      },
+    );
+    const { rank_test: ranks } = entry(trial, 'per_plant_set');
+    expect(ranks!.method).toBe('Friedman');
+    expectClose(ranks!.statistic, statistic!, 1e-9);
+    expectClose(ranks!.p, p!, 1e-8);
   });
 
   test('of one container for each treatment are not tested', () => {

@@ -50,6 +50,70 @@ export function latinSquare(): Trial {
   });
 }
 
+/** Two squares of three, each in a tank of its own: their rows and columns lie within tanks. */
+export function twoSquares(): Trial {
+  const plants = ['T1', 'T2'].flatMap((container, t) =>
+    [0, 1, 2].flatMap((row) =>
+      [0, 1, 2].map((column): PlantOfTrial => {
+        const variety = (row + (t + 1) * column) % 3;
+        const noise = 6 * rough(9 * t + 3 * row + column + 2);
+        return {
+          container,
+          row: row + 1,
+          column: column + 1,
+          treatment: { cultivar: 'abc'.charAt(variety) },
+          weight: 90 + 12 * t + 4 * row - 3 * column + 7 * variety + noise,
+        };
+      }),
+    ),
+  );
+  return trialOf(plants, {
+    design: { arrangement: 'latin square', allotted: 'position', randomised: true },
+  });
+}
+
+/** One tank for each strength, two cultivars in each, a pot lost: what tells tanks apart has no error. */
+export function oneTankAStrength(): Trial {
+  const plants = ['0.5', '1', '1.5'].flatMap((strength, s) =>
+    Array.from({ length: 6 }, (_, pot): PlantOfTrial => ({
+      container: `T${s + 1}`,
+      treatment: { strength, cultivar: pot % 2 === 0 ? 'wren' : 'plover' },
+      ...(s + pot === 0
+        ? { weight: null, status: 'culled' as const }
+        : { weight: 70 + 9 * s + 6 * (pot % 2) + 5 * rough(6 * s + pot) }),
+    })),
+  );
+  return trialOf(plants, {
+    check: { strength: '1', cultivar: 'wren' },
+    design: { arrangement: 'split plot', allotted: 'position', randomised: true },
+  });
+}
+
+/** Two strengths on four tanks each, three plants in a tank, some dead; a step too far leaves the variances below zero. */
+export function tanksWithDead(): Trial {
+  const weights = [
+    [3543, 3528, 3694],
+    [2805, null, 4177],
+    [4714, 4627, 5332],
+    [null, 1021, 1720],
+    [1636, 49, 1094],
+    [1344, 2641, null],
+    [2077, 1887, 3722],
+    [4173, 3063, 2912],
+  ];
+  const plants = weights.flatMap((ofTank, tank) =>
+    ofTank.map((weight): PlantOfTrial => ({
+      container: `T${tank + 1}`,
+      treatment: { strength: [0, 4, 5, 6].includes(tank) ? '1' : '0.5' },
+      weight,
+      ...(weight === null ? { status: 'dead' as const } : {}),
+    })),
+  );
+  return trialOf(plants, {
+    design: { arrangement: 'completely randomised', allotted: 'container', randomised: true },
+  });
+}
+
 /** Three treatments, four pots of each, three plants in a pot: some dead, culled or not weighed. */
 export function lostPlants(): Trial {
   const fates: Record<number, PlantOfTrial['status']> = {

@@ -17,7 +17,7 @@ import { leastSignificantDifference } from './least-significant-difference.ts';
 import type { Measure, Observation } from './observations.ts';
 import { plantsPerUnit } from './plants-per-unit.ts';
 import { randomisationTestOf } from './randomisation.ts';
-import { rankTestOf } from './rank-test.ts';
+import { isSquare, rankTestOf } from './rank-test.ts';
 import { unitsOfFactors } from './replicates.ts';
 import { residualVariation } from './residual-variation.ts';
 import { transformedAnalysis } from './transformed.ts';
@@ -29,6 +29,7 @@ import {
   notRandomised,
   nothingVaries,
   scoresOfSeveralStrata,
+  scoresOfSquares,
   withoutErrorDegrees,
   withoutReplicates,
 } from './verdict-words.ts';
@@ -129,6 +130,7 @@ export function infer(
         plain: fit,
         units,
         alpha,
+        isTested: (term) => lacking.get(term) === null,
         fit: (other) => fitModel(other, degrees),
       }),
     ),
@@ -150,7 +152,7 @@ function inferFromRanks(
   untested: (reason: string) => Inference,
 ): Inference {
   const ranked = rankTestOf(trial, design, unitMeans(design));
-  if (ranked === null) return untested(scoresOfSeveralStrata());
+  if (ranked === null) return untested(isSquare(design) ? scoresOfSquares() : scoresOfSeveralStrata());
   if (ranked.p === null) return { ...untested(noTest(ranked.reason ?? '')), rank_test: ranked };
   return {
     ...untested(trial.metadata.design.randomised ? '' : notRandomised()),

@@ -1,4 +1,4 @@
-import { say } from '../../model/say.ts';
+import { say, sayCount } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { friedman } from '../../statistics/friedman.ts';
@@ -15,10 +15,12 @@ type RankTest = NonNullable<Inference['rank_test']>;
 /**
  * For scores and counts: medians, and a test on the ranks of units. Friedman's where every block holds every
  * treatment once or more (the block's mean of each), Kruskal and Wallis's where there are no blocks. Null for
- * measured variables, and for other designs.
+ * measured variables, and where these do not fit: with factors on units of different size the ranks of the
+ * finer ones would count as replicates of the coarser ones' treatments, and a Latin square has blocks two ways.
  */
 export function rankTestOf(trial: Trial, design: AnalysisDesign, { units }: UnitMeans): RankTest | null {
-  if (trial.metadata.variables[0]!.kind === 'measured' || design.errors.strata.length > 1) return null;
+  if (trial.metadata.variables[0]!.kind === 'measured') return null;
+  if (hasUnitsOfSeveralSizes(design) || isSquare(design)) return null;
   const byTreatment = Map.groupBy(units, ({ treatment }) => treatment);
   const order = treatmentGroups(trial).map(({ treatment }) => treatmentKey(treatment));
   const medians = order.flatMap((key) => {
@@ -39,7 +41,29 @@ export function rankTestOf(trial: Trial, design: AnalysisDesign, { units }: Unit
       }),
     ),
   );
-  return { method: 'Friedman', medians, ...numbers(test) };
+  const left = blocks.length - test.n / keys.length;
+  return { method: 'Friedman', medians, ...numbers(test), ...(test.p === null ? {} : lacking(left)) };
+}
+
+/** Medians are of every unit, ranks of complete blocks alone: where these differ it is said. */
+function lacking(blocks: number): Pick<RankTest, 'reason'> {
+  if (blocks === 0) return {};
+  return {
+    reason: sayCount(
+      blocks,
+      '{count} block that lacks a treatment takes no part in the ranks.',
+      '{count} blocks that lack a treatment take no part in the ranks.',
+    ),
+  };
+}
+
+function hasUnitsOfSeveralSizes(design: AnalysisDesign): boolean {
+  return design.terms.some(({ unit }) => unit !== design.finest);
+}
+
+/** Whether rows and columns are blocks. */
+export function isSquare({ blocks }: AnalysisDesign): boolean {
+  return blocks.some(([name]) => name === 'row' || name === 'column');
 }
 
 function numbers(test: ReturnType<typeof friedman>): Pick<RankTest, 'statistic' | 'df' | 'p' | 'reason'> {

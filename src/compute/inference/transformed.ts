@@ -59,10 +59,12 @@ export function transformedAnalysis(
     plain: FittedModel;
     units: UnitMeans;
     alpha: number;
+    /** Whether a term is tested on its own scale: what is not has no test on another one either. */
+    isTested: (term: string) => boolean;
     fit: (design: AnalysisDesign) => FittedModel | { reason: string };
   },
 ): Transformed | null {
-  const { plain, units, alpha } = context;
+  const { plain, units, alpha, isTested } = context;
   if (trial.metadata.variables[0]!.kind === 'scored') return null;
   const scale = scaleFor(units, alpha);
   const lowest = Math.min(...design.observations.map(({ value }) => value));
@@ -72,7 +74,7 @@ export function transformedAnalysis(
   const fit = context.fit({ ...design, observations });
   if ('reason' in fit) return null;
   const terms = design.terms.map(({ name }) => {
-    const row = fit.anova.find(({ term }) => term === name);
+    const row = isTested(name) ? fit.anova.find(({ term }) => term === name) : undefined;
     return { term: name, f: row?.f ?? null, p: row?.p ?? null };
   });
   const crosses = terms.some(({ term, p }) => {

@@ -42,6 +42,11 @@ export const scoresOfSeveralStrata = (): string =>
     'Scores are compared by their ranks, and for units within units there is no plain test on ranks. The medians stand as they are.',
   );
 
+export const scoresOfSquares = (): string =>
+  say(
+    'Scores are compared by their ranks, and for rows and columns at once there is no plain test on ranks. The medians stand as they are.',
+  );
+
 export const scoresAreNotSummed = (): string =>
   say('Scores are marks, not amounts: those of several plants of a pot are not summed.');
 

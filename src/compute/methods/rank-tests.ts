@@ -5,7 +5,7 @@ import type { Method } from './method.ts';
 export const rankTests: Method = {
   id: 'rank-tests',
   name: 'Scores and counts: Kruskal–Wallis and Friedman',
-  use: 'For what was scored or counted, where a mean of marks has no clear meaning: the units are ranked, over the whole trial (Kruskal–Wallis) or within blocks (Friedman), and medians are given.',
+  use: 'For what was scored or counted, where a mean of marks has no clear meaning: the units are ranked, over the whole trial (Kruskal–Wallis) or within blocks (Friedman), and medians are given. Where factors were allotted to units of different size, and in a Latin square, there is no plain test on ranks.',
   formula: ['χ² from the sums of ranks of each treatment, corrected for ties'],
   references: [
     'W. H. Kruskal and W. A. Wallis (1952), Use of ranks in one-criterion variance analysis, Journal of the American Statistical Association 47, 583–621.',

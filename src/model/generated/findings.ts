@@ -1149,7 +1149,7 @@ export interface Inference {
       n: number;
     }[];
     /**
-     * Why a number beside it is null.
+     * Why a number beside it is null, or which blocks the ranks leave out.
      */
     reason?: string;
   } | null;

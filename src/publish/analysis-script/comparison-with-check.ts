@@ -3,8 +3,8 @@ export const comparisonWithCheck = String.raw`
 # Dunnett's test: the chance that the largest |t| of several comparisons with one check exceeds t, their
 # correlations being R. Where each correlation is a product b[i] b[j], comparisons are independent given
 # one normal z, and the chance is an integral over z and over the standard error's own error s
-# (C. W. Dunnett, 1955, JASA 50, 1096-1121). Otherwise (a mixed model of an unbalanced design) it is
-# averaged over directions drawn with a seed, and the fourth decimal depends on the draws.
+# (C. W. Dunnett, 1955, JASA 50, 1096-1121). Otherwise (blocks or plants that are not balanced) it is
+# averaged over directions drawn with a seed, and the fourth digit depends on the draws.
 product_factors <- function(R) {
   k <- nrow(R)
   if (k == 1) return(0)

@@ -68,6 +68,7 @@ conclude <- function(measure, cut, d, fit, anova, components, design) {
   anova <- anova[, c("term", "df", "sum_of_squares", "mean_square", "error", "error_df", "f", "p")]
   hidden <- anova$term %in% label[!design$tested]
   anova[hidden, c("f", "p")] <- NA                         # no error to test these against
+  anova$error_df[anova$term %in% label[!design$tested & design$greatest == 0]] <- 0
   families <- lapply(seq_along(design$terms), function(k) {
     family_of(fit, design$terms[[k]], d, design$greatest[k], design$tested[k])
   })

@@ -1,4 +1,5 @@
 import { type AnalysisPlan, analysisPlan } from '../../compute/inference/analysis-plan.ts';
+import { confoundedStrata } from '../../compute/inference/confounded-strata.ts';
 import type { Yields } from '../../compute/yields.ts';
 import type { Inference } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
@@ -130,10 +131,16 @@ function fitLines(entry: Inference, plan: AnalysisPlan, into = 'result'): string
   }
   if (kind === 'least squares') {
     const residual = rString(design.errors.residual);
+    const against = [
+      ...design.blocks.map(() => design.errors.residual),
+      ...design.terms.map(({ unit }) => stratumOf(plan, unit)),
+      design.errors.residual,
+    ];
     return [
       'fit <- fit_by_least_squares(c(design$blocks, design$terms), d)',
+      ...confoundedLines(design),
       concluded(
-        `type_three(${formula}, d, ${residual})`,
+        `type_three(${formula}, d, ${rStrings(against)})`,
         `data.frame(term = ${residual}, variance = fit$variance)`,
       ),
     ];
@@ -145,9 +152,18 @@ function fitLines(entry: Inference, plan: AnalysisPlan, into = 'result'): string
   const greatest = design.blocks.length === 0 ? '' : `rep(Inf, ${design.blocks.length}), `;
   return [
     `fit <- fit_by_likelihood(c(design$blocks, design$terms), d, ${rStrings(columns)}, ${rStrings(names)})`,
+    ...confoundedLines(design),
     `anova <- likelihood_table(fit, ${rStrings(errors)}, c(${greatest}design$greatest))`,
     concluded('anova', 'fit$components'),
   ];
+}
+
+/** Marks what groups that coincide with treatments leave without an error. */
+function confoundedLines(design: AnalysisPlan['design']): string[] {
+  const columns = confoundedStrata(design).map(({ name }) =>
+    columnOfUnit(name as AnalysisPlan['design']['finest']),
+  );
+  return columns.length === 0 ? [] : [`fit <- with_confounded_groups(fit, d, ${rStrings(columns)})`];
 }
 
 function otherScaleLines(entry: Inference, plan: AnalysisPlan, scale: 'logarithm' | 'square root'): string {

@@ -74,6 +74,19 @@ fit_by_least_squares <- function(terms, d) {
   m
 }
 
+# Groups that coincide with treatments (one tank for each strength) put an error of their own, which
+# cannot be known, into every mean and difference that they tell apart.
+with_confounded_groups <- function(fit, d, columns) {
+  q <- qr(fit$x[, fit$keep, drop = FALSE])
+  for (name in columns) {
+    for (group in unique(d[[name]])) {
+      pull <- replace(numeric(ncol(fit$x)), fit$keep, qr.coef(q, (d[[name]] == group) * 1))
+      fit$lacking <- fit$lacking + outer(pull, pull)
+    }
+  }
+  fit
+}
+
 spread_of <- function(fit, l, greatest) {   # standard error and degrees of freedom (Satterthwaite)
   form <- function(M) sum(l * (M %*% l))
   if (form(fit$lacking) > 1e-12 * sum(l^2)) return(c(NA, NA))
@@ -142,8 +155,9 @@ family_of <- function(fit, factors, d, greatest, tested) {
 `;
 
 const typeThree = String.raw`
-# Each term after all others (Type III), by drop1 with contrasts that sum to zero.
-type_three <- function(formula, d, error) {
+# Each term after all others (Type III), by drop1 with contrasts that sum to zero. "errors" name the stratum
+# of each term; the last is that of the residual.
+type_three <- function(formula, d, errors) {
   old <- options(contrasts = c("contr.sum", "contr.poly"))
   on.exit(options(old))
   model <- lm(formula, d)
@@ -152,10 +166,10 @@ type_three <- function(formula, d, error) {
   df <- df.residual(model)
   term <- gsub(backtick, "", attr(terms(model), "term.labels"))
   rows <- data.frame(term = term, df = full[["Df"]], sum_of_squares = full[["Sum of Sq"]],
-                     mean_square = full[["Sum of Sq"]] / full[["Df"]], error = error, error_df = df,
+                     mean_square = full[["Sum of Sq"]] / full[["Df"]], error = errors[-length(errors)], error_df = df,
                      f = full[["F value"]], p = full[["Pr(>F)"]])
   rbind(rows, data.frame(term = "residual", df = df, sum_of_squares = residual, mean_square = residual / df,
-                         error = error, error_df = NA, f = NA, p = NA))
+                         error = errors[length(errors)], error_df = NA, f = NA, p = NA))
 }
 `;
 
@@ -175,6 +189,14 @@ strata_table <- function(model, d, blocks, names, columns) {
   }))
   rows$block <- !rows$residual & rows$term %in% blocks
   rows$term[rows$residual] <- "residual"
+  # Blocks that lie in several strata (the rows of several squares) are one line.
+  for (term in unique(rows$term[rows$block])) {
+    own <- which(rows$block & rows$term == term)
+    last <- own[length(own)]
+    rows$df[last] <- sum(rows$df[own])
+    rows$sum_of_squares[last] <- sum(rows$sum_of_squares[own])
+    rows <- rows[setdiff(seq_len(nrow(rows)), own[-length(own)]), ]
+  }
   coarsest <- intersect(names, rows$stratum[!rows$block])[1]
   rows$error <- ifelse(rows$block, coarsest, rows$stratum)
   at <- match(rows$error, ifelse(rows$residual, rows$stratum, NA))

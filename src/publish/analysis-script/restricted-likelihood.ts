@@ -45,11 +45,17 @@ fit_by_likelihood <- function(terms, d, columns, names) {
                   lower = c(rep(0, k - 1), 1e-9 * s), control = list(rel.tol = 1e-14, iter.max = 1000))
   v <- peaks[[which.min(sapply(peaks, function(peak) peak$objective))]]$par
   v[v < 1e-7 * s] <- 0
+  # The climb may stop just short of the bound: a variance from which the likelihood still rises at zero is zero.
+  for (j in seq_len(k - 1)) {
+    zero <- replace(v, j, 0)
+    if (v[j] > 0 && v[j] < 1e-2 * s && slopes_at(zero, y, x, G)[j] >= 0) v <- zero
+  }
   keep <- which(v > 0)
   slopes <- function(u) slopes_at(u, y, x, G)[keep]
   curvature <- function(u) matrix(numerically(slopes, u, keep), length(keep))
   for (i in 1:8) {
     move <- solve(curvature(v), slopes(v))
+    while (any(v[keep] <= move)) move <- move / 2
     v[keep] <- v[keep] - move
     if (all(abs(move) < 1e-11 * s)) break
   }
