@@ -143,10 +143,21 @@ function differencesTable(setting: Setting, term: string, rows: Inference['diffe
 }
 
 function checkTable(setting: Setting, rows: Inference['against_check']): PageTable {
+  const checks = (setting.trial.metadata.factors ?? []).filter(({ check }) => check !== undefined);
+  // Beside a second check, "the check" would not say which.
+  const heading = (treatment: Treatment): string => {
+    const own = checks.find(({ id }) => Object.hasOwn(treatment, id));
+    const a = setting.name(treatment);
+    if (checks.length < 2 || own === undefined) return a;
+    return say('{a} less {b}', { a, b: setting.name({ [own.id]: own.check! }) });
+  };
   return {
-    caption: say(
-      'Against the check: each less the check, with limits that hold for all at once (Dunnett, 95%).',
-    ),
+    caption:
+      checks.length < 2
+        ? say('Against the check: each less the check, with limits that hold for all at once (Dunnett, 95%).')
+        : say(
+            'Against the check: each less the check of its factor, with limits that hold for all of that factor at once (Dunnett, 95%).',
+          ),
     columns: [
       treatmentColumn(),
       quantityColumn(setting, say('Difference')),
@@ -155,7 +166,7 @@ function checkTable(setting: Setting, rows: Inference['against_check']): PageTab
       { heading: say('Adjusted p'), numeric: true },
     ],
     rows: rows.map((row) => ({
-      heading: setting.name(row.treatment),
+      heading: heading(row.treatment),
       cells: [
         linked(setting, quantity(setting, row.estimate, true)),
         limits(setting, row.lower, row.upper, true),
