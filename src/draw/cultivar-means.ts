@@ -1,3 +1,4 @@
+import { beforeNumber } from '../compute/format/before-number.ts';
 import { digitsAcrossSeasons } from '../compute/format/digits-across-seasons.ts';
 import { formatQuantity } from '../compute/format/format-quantity.ts';
 import { formatRange } from '../compute/format/format-range.ts';
@@ -223,7 +224,7 @@ function describe(rows: readonly CultivarRow[], { entry, name, digits, replicate
     .slice(0, saidMeans)
     .map(
       ({ cultivar, adjusted }) =>
-        `${name(cultivar)} ${formatQuantity(adjusted.mean, entry.unit, digits).metric}`,
+        `${beforeNumber(name(cultivar))} ${formatQuantity(adjusted.mean, entry.unit, digits).metric}`,
     );
   const more =
     rows.length > saidMeans ? ` ${say('and {count} more', { count: rows.length - saidMeans })}` : '';

@@ -1,3 +1,4 @@
+import { beforeNumber } from '../compute/format/before-number.ts';
 import { formatQuantity } from '../compute/format/format-quantity.ts';
 import { formatRange } from '../compute/format/format-range.ts';
 import type { Figure } from '../model/figure.ts';
@@ -139,7 +140,8 @@ function describeRows(rows: readonly TreatmentRow[], unit: string, ofPots: boole
     .filter(({ summary }) => typeof summary?.mean === 'number')
     .sort((a, b) => b.summary!.mean! - a.summary!.mean!);
   const said = known.map(
-    ({ name, summary, digits }) => `${name} ${formatQuantity(summary!.mean!, unit, digits).metric}`,
+    ({ name, summary, digits }) =>
+      `${beforeNumber(name)} ${formatQuantity(summary!.mean!, unit, digits).metric}`,
   );
   const means =
     said.length > saidMeans
