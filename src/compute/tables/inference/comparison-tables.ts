@@ -3,6 +3,7 @@ import type { Findings, Inference } from '../../../model/findings.ts';
 import type { Treatment, Trial } from '../../../model/trial.ts';
 import { formatNumber } from '../../format/format-number.ts';
 import { formatBare } from '../../format/format-quantity.ts';
+import { formatLimits } from '../../format/format-range.ts';
 import { type LevelNames, treatmentName } from '../../format/level-names.ts';
 import { unitInBoth } from '../../format/unit-in-both.ts';
 import {
@@ -75,11 +76,8 @@ function quantity({ unit, digits }: Setting, value: number | null, plus = false)
 
 function limits({ unit, digits }: Setting, lower: number | null, upper: number | null, plus = false): Text {
   if (lower === null || upper === null) return noNumber;
-  return joined(
-    formatBare(lower, unit, digits, { plus }),
-    toWord(),
-    formatBare(upper, unit, digits, { plus }),
-  );
+  const printed = formatLimits(lower, upper, unit, digits, { plus });
+  return joined(printed.lower, toWord(), printed.upper);
 }
 
 function linked({ working }: Setting, text: Text): Text | TableCell {
