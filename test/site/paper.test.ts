@@ -35,14 +35,12 @@ describe('The maps of a trial', () => {
   test('are printed as large as the sheet allows, not as narrow as a column can be', async () => {
     const { context, page } = await openPage(browser, server, { width: 680, media: 'print' });
     await page.goto(`${server.url}trials/${growingId}/`);
-    const maps = await page
-      .locator('.maps svg.fixed')
-      .evaluateAll((all) =>
-        all.map((each) => ({
-          drawn: Number(each.getAttribute('width')),
-          printed: each.getBoundingClientRect().width,
-        })),
-      );
+    const maps = await page.locator('.maps svg.fixed').evaluateAll((all) =>
+      all.map((each) => ({
+        drawn: Number(each.getAttribute('width')),
+        printed: each.getBoundingClientRect().width,
+      })),
+    );
     expect(maps).toHaveLength(4);
     for (const { drawn, printed } of maps) {
       expect(drawn).toBeGreaterThan(250);
