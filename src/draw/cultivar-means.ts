@@ -19,6 +19,7 @@ import { figureId } from './figure-id.ts';
 import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
 import { narrow } from './grid-map.ts';
 import { intervalMark } from './interval-mark.ts';
+import { intervalWords } from './interval-words.ts';
 import { placeLabelledDots } from './labelled-dots.ts';
 import { drawing, element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
@@ -160,7 +161,7 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
     interval === null
       ? ''
       : quantityLabel(
-          `${say('95% interval')} `,
+          intervalWords(formatRange(interval.lower, interval.upper, entry.unit, digits)),
           formatRange(interval.lower, interval.upper, entry.unit, digits),
           '',
           {

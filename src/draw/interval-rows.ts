@@ -1,8 +1,8 @@
 import type { InBothUnits } from '../compute/format/format-quantity.ts';
-import { say } from '../model/say.ts';
 import { bothUnits } from './both-units.ts';
 import { fluidScale, niceDomain, placed } from './fluid.ts';
 import { intervalMark } from './interval-mark.ts';
+import { intervalWords } from './interval-words.ts';
 import { drawing, element, escapeText, label, type Size } from './svg.ts';
 import type { Interval } from './treatment-rows.ts';
 import { narrow } from './grid-map.ts';
@@ -60,7 +60,7 @@ export function intervalRows(
         element(
           'text',
           { class: 'tick', x: 0, y: after + asideLine + 33 },
-          escapeText(`${say('95% interval')} `),
+          escapeText(intervalWords(row.limits)),
           bothUnits(row.limits),
         ),
         gridlines(scale, mark - 9, mark + 9),
