@@ -28,13 +28,15 @@ export function listedCultivars(
 ): ListedCultivar[] {
   return cultivars.map(({ id, cultivar, name, species, trials }) => {
     const comparison = species === null ? null : comparisonOf(species);
-    const inOrder = [...trials].sort((a, b) => (orderOf(a) < orderOf(b) ? -1 : 1));
+    // What is planned has not grown yet.
+    const grown = trials.filter(({ trial }) => trial.metadata.status !== 'planned');
+    const inOrder = grown.sort((a, b) => (orderOf(a) < orderOf(b) ? -1 : 1));
     const seasons = [...new Set(inOrder.map(seasonOf))];
     return {
       id,
       name,
       crop: comparison?.crop ?? species ?? noNumber,
-      trials: trials.length,
+      trials: grown.length,
       seasons:
         seasons.length < 2
           ? (seasons[0] ?? say('not yet grown'))

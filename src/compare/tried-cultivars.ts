@@ -48,7 +48,7 @@ export function triedCultivars(
         trials: items,
       };
     })
-    .sort((a, b) => (a.name < b.name ? -1 : 1));
+    .sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true }) || (a.id < b.id ? -1 : 1));
 }
 
 /** The cultivars that a trial grew, each once. */

@@ -5,7 +5,7 @@ import { formatRange } from '../compute/format/format-range.ts';
 import { treatmentName } from '../compute/format/level-names.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings, Inference } from '../model/findings.ts';
-import type { Trial } from '../model/trial.ts';
+import type { Treatment, Trial } from '../model/trial.ts';
 import { say } from '../model/say.ts';
 import { analysed, digitsOfDifferences, sayRows } from './differences.ts';
 import { figureId } from './figure-id.ts';
@@ -35,7 +35,7 @@ export function drawAgainstCheck(
         p === null ? '' : formatP(p, inference.alpha),
       ];
       return {
-        name: treatmentName(trial, treatment, names),
+        name: rowName(trial, treatment, names),
         centre: estimate!,
         lower: lower!,
         upper: upper!,
@@ -62,7 +62,20 @@ export function drawAgainstCheck(
   };
 }
 
-function checkName(trial: Trial, names: (factor: string, level: string) => string): string {
-  const checks = (trial.metadata.factors ?? []).filter(({ check }) => check !== undefined);
+type Names = (factor: string, level: string) => string;
+
+const withCheck = (trial: Trial) => (trial.metadata.factors ?? []).filter(({ check }) => check !== undefined);
+
+/** Where several factors have a check, each row says which of them it is held against. */
+function rowName(trial: Trial, treatment: Treatment, names: Names): string {
+  const name = treatmentName(trial, treatment, names);
+  const checks = withCheck(trial);
+  const own = checks.find(({ id }) => Object.hasOwn(treatment, id));
+  if (checks.length < 2 || own === undefined) return name;
+  return `${name} − ${treatmentName(trial, { [own.id]: own.check! }, names)}`;
+}
+
+function checkName(trial: Trial, names: Names): string {
+  const checks = withCheck(trial);
   return checks.length === 1 ? ` ${names(checks[0]!.id, checks[0]!.check!)}` : '';
 }

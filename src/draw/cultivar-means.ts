@@ -1,3 +1,4 @@
+import { beforeNumber } from '../compute/format/before-number.ts';
 import { digitsAcrossSeasons } from '../compute/format/digits-across-seasons.ts';
 import { formatQuantity } from '../compute/format/format-quantity.ts';
 import { formatRange } from '../compute/format/format-range.ts';
@@ -18,6 +19,7 @@ import { figureId } from './figure-id.ts';
 import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
 import { narrow } from './grid-map.ts';
 import { intervalMark } from './interval-mark.ts';
+import { intervalWords } from './interval-words.ts';
 import { placeLabelledDots } from './labelled-dots.ts';
 import { drawing, element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
@@ -159,7 +161,7 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
     interval === null
       ? ''
       : quantityLabel(
-          `${say('95% interval')} `,
+          intervalWords(formatRange(interval.lower, interval.upper, entry.unit, digits)),
           formatRange(interval.lower, interval.upper, entry.unit, digits),
           '',
           {
@@ -223,7 +225,7 @@ function describe(rows: readonly CultivarRow[], { entry, name, digits, replicate
     .slice(0, saidMeans)
     .map(
       ({ cultivar, adjusted }) =>
-        `${name(cultivar)} ${formatQuantity(adjusted.mean, entry.unit, digits).metric}`,
+        `${beforeNumber(name(cultivar))} ${formatQuantity(adjusted.mean, entry.unit, digits).metric}`,
     );
   const more =
     rows.length > saidMeans ? ` ${say('and {count} more', { count: rows.length - saidMeans })}` : '';

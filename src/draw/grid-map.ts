@@ -83,7 +83,9 @@ function cellSize(container: Container, cells: readonly MapCell[]): CellSize {
   const count = full ? Math.max(0, ...[...wrapped.values()].map(({ length }) => length)) : 1;
   const linesOf = (name: MapCell['name']) =>
     name === null ? [] : full ? wrapped.get(name.full)! : [name.short];
-  return { width, height: 34 + count * lineHeight, full, linesOf };
+  // A mark in the corner beside a number has room above it.
+  const marked = cells.some(({ number, statuses }) => number !== null && statuses.length > 0);
+  return { width, height: (marked ? 40 : 34) + count * lineHeight, full, linesOf };
 }
 
 function drawCell(

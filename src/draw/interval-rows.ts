@@ -1,12 +1,13 @@
 import type { InBothUnits } from '../compute/format/format-quantity.ts';
-import { say } from '../model/say.ts';
 import { bothUnits } from './both-units.ts';
 import { fluidScale, niceDomain, placed } from './fluid.ts';
 import { intervalMark } from './interval-mark.ts';
+import { intervalWords } from './interval-words.ts';
 import { drawing, element, escapeText, label, type Size } from './svg.ts';
 import type { Interval } from './treatment-rows.ts';
 import { narrow } from './grid-map.ts';
 import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { textWidth } from './text-width.ts';
 import { wrapText } from './wrap-text.ts';
 
 /** One estimate with its interval and the words beside it. */
@@ -22,6 +23,13 @@ export interface IntervalRow extends Interval {
 
 const rowHeight = 78;
 const sectionHeight = 28;
+
+/** The words beside an estimate, or on a line of their own where both units leave them no room. */
+function besideEstimate({ estimate, aside }: IntervalRow): [beside: string, below: string] {
+  if (aside === '') return ['', ''];
+  const whole = `${estimate.metric} · ${estimate.us ?? ''}, ${aside}`;
+  return textWidth(whole, 13) <= narrow ? [`, ${aside}`, ''] : ['', aside];
+}
 
 /** Draws estimates one below the other against a line at zero, in metric with the US unit below. */
 export function intervalRows(
@@ -39,22 +47,20 @@ export function intervalRows(
     }
     const name = wrapText(row.name, narrow, 14, true);
     const after = y + 14 + (name.length - 1) * 17;
-    const mark = after + 47;
+    const [estimate, aside] = besideEstimate(row);
+    const asideLine = aside === '' ? 0 : 17;
+    const mark = after + asideLine + 47;
     drawn.push(
       element(
         'g',
         { class: 'row' },
         ...name.map((text, index) => label(text, { class: 'heading', x: 0, y: y + 14 + index * 17 })),
+        element('text', { x: 0, y: after + 17 }, bothUnits(row.estimate), escapeText(estimate)),
+        aside === '' ? '' : label(aside, { x: 0, y: after + 34 }),
         element(
           'text',
-          { x: 0, y: after + 17 },
-          bothUnits(row.estimate),
-          escapeText(row.aside === '' ? '' : `, ${row.aside}`),
-        ),
-        element(
-          'text',
-          { class: 'tick', x: 0, y: after + 33 },
-          escapeText(`${say('95% interval')} `),
+          { class: 'tick', x: 0, y: after + asideLine + 33 },
+          escapeText(intervalWords(row.limits)),
           bothUnits(row.limits),
         ),
         gridlines(scale, mark - 9, mark + 9),
@@ -63,7 +69,7 @@ export function intervalRows(
         placed(scale.at(row.centre), mark, element('path', { class: 'estimate', d: 'M0-6L6 0L0 6L-6 0Z' })),
       ),
     );
-    y = after + rowHeight - 14;
+    y = after + asideLine + rowHeight - 14;
   }
   const size: Size = { height: y + axisHeight(unit) };
   return drawing(about, size, ...drawn, valueAxes(scale, y, unit));

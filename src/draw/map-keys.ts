@@ -4,9 +4,10 @@ import { unitName } from '../compute/format/unit-name.ts';
 import { usUnit } from '../compute/format/us-unit.ts';
 import { say } from '../model/say.ts';
 import { type MarkedStatus, markedStatuses, statusMark } from './status-mark.ts';
-import { element, escapeText, label } from './svg.ts';
+import { element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
 import type { ValueSteps } from './value-steps.ts';
+import { wrapText } from './wrap-text.ts';
 
 /** A piece of a key and the height it takes. */
 export interface KeyPiece {
@@ -15,6 +16,7 @@ export interface KeyPiece {
 }
 
 const row = 19;
+const lineHeight = 15;
 
 /** The steps of the shades with their boundaries in metric and in US units, in a bar as wide as given. */
 export function scaleKey(
@@ -67,7 +69,7 @@ function digitsOfBoundaries(boundaries: readonly number[]): number {
 
 /** Pieces of a key set one after the other, in as many lines as they need. */
 function flowing(
-  pieces: readonly { width: number; draw(x: number, y: number): string }[],
+  pieces: readonly { width: number; lines?: number; draw(x: number, y: number): string }[],
   at: { x: number; y: number; width: number },
   kind: string,
 ): KeyPiece {
@@ -75,7 +77,10 @@ function flowing(
   const drawn = pieces.map((piece) => {
     if (x > at.x && x + piece.width > at.x + at.width) [x, y] = [at.x, y + row];
     const svg = piece.draw(x, y);
-    x += piece.width + 14;
+    const more = (piece.lines ?? 1) - 1;
+    y += more * lineHeight;
+    // Beside a piece of several lines stands nothing.
+    x = more > 0 ? at.x + at.width : x + piece.width + 14;
     return svg;
   });
   const height = pieces.length === 0 ? 0 : y - at.y + 8;
@@ -104,17 +109,22 @@ export function nameKey(
   names: ReadonlyMap<string, string>,
   at: { x: number; y: number; width: number },
 ): KeyPiece {
+  const gap = 5;
   return flowing(
-    [...names].map(([full, short]) => ({
-      width: textWidth(`${short}  ${full}`, 12, true),
-      draw: (x, y) =>
-        element(
-          'text',
-          { class: 'tick', x, y },
-          element('tspan', { class: 'strong' }, escapeText(short)),
-          element('tspan', { dx: 5 }, escapeText(full)),
-        ),
-    })),
+    [...names].map(([full, short]) => {
+      const indent = textWidth(short, 12, true) + gap;
+      const lines = wrapText(full, at.width - indent, 12);
+      return {
+        width: indent + Math.max(...lines.map((line) => textWidth(line, 12))),
+        lines: lines.length,
+        // Apart, so that a name written from right to left does not run into its short form.
+        draw: (x, y) =>
+          label(short, { class: 'tick strong', x, y }) +
+          lines
+            .map((line, index) => label(line, { class: 'tick', x: x + indent, y: y + index * lineHeight }))
+            .join(''),
+      };
+    }),
     at,
     'name-key',
   );

@@ -17,6 +17,19 @@ const advance = new Map(
 /** Letters outside the table count as wide ones. */
 const other = 66;
 
+/** Marks that stand on the letter before them, and signs that are not drawn. */
+const noWidth = /[\p{M}\p{Cf}]/u;
+/** Scripts whose letters fill a square, and their punctuation. */
+const square =
+  /[\u1100-\u115F\u2E80-\uA4CF\uAC00-\uD7A3\uF900-\uFAFF\uFE30-\uFE6F\uFF01-\uFF60\u{1F000}-\u{3FFFD}]/u;
+
+function widthOf(letter: string): number {
+  const known = advance.get(letter);
+  if (known !== undefined) return known;
+  if (noWidth.test(letter)) return 0;
+  return square.test(letter) ? 100 : other;
+}
+
 /**
  * About how wide a line of text is, in px, leaning to the wide side: SVG has no line breaks, and figures are
  * drawn where no browser is at hand to measure them.
@@ -26,6 +39,6 @@ const other = 66;
  */
 export function textWidth(text: string, size: number, bold = false): number {
   let hundredths = 0;
-  for (const letter of text) hundredths += advance.get(letter) ?? other;
+  for (const letter of text) hundredths += widthOf(letter);
   return ((hundredths * size) / 100) * (bold ? 1.08 : 1.03);
 }

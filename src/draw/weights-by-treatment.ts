@@ -1,3 +1,4 @@
+import { beforeNumber } from '../compute/format/before-number.ts';
 import { formatQuantity } from '../compute/format/format-quantity.ts';
 import { formatRange } from '../compute/format/format-range.ts';
 import type { Figure } from '../model/figure.ts';
@@ -9,6 +10,7 @@ import { dodge } from './dodge.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
 import { intervalMark } from './interval-mark.ts';
+import { intervalWords } from './interval-words.ts';
 import { drawing, element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
 import { measureOf, type TreatmentRow, treatmentRows } from './treatment-rows.ts';
@@ -90,7 +92,7 @@ function drawRow(
   const limits = interval && formatRange(interval.lower, interval.upper, unit, digits);
   const notes = [
     { before: `${say('Adjusted mean')} `, quantity: row.adjusted },
-    { before: `${say('95% interval')} `, quantity: limits },
+    { before: limits === null ? '' : intervalWords(limits), quantity: limits },
   ].flatMap(({ before, quantity }) => (quantity === null ? [] : [{ before, quantity }]));
   const baseline = after + 6 + (1 + notes.length) * 16 + 6 + stack;
   const dots = values.map((value, index) =>
@@ -139,7 +141,8 @@ function describeRows(rows: readonly TreatmentRow[], unit: string, ofPots: boole
     .filter(({ summary }) => typeof summary?.mean === 'number')
     .sort((a, b) => b.summary!.mean! - a.summary!.mean!);
   const said = known.map(
-    ({ name, summary, digits }) => `${name} ${formatQuantity(summary!.mean!, unit, digits).metric}`,
+    ({ name, summary, digits }) =>
+      `${beforeNumber(name)} ${formatQuantity(summary!.mean!, unit, digits).metric}`,
   );
   const means =
     said.length > saidMeans

@@ -10,7 +10,9 @@ function listed(names: readonly string[]): string {
 export function citationOf(set: Dataset): string {
   const people = listed(set.creators.map((person) => person.name.full));
   const year = set.released.slice(0, 4);
-  return `${people} (${year}). ${set.title} (version ${set.version}) [Data set]. ${set.publisher}. ${set.identifier}`;
+  // "Fernhollow & Co." ends with the full stop that it needs.
+  const publisher = set.publisher.replace(/\.$/, '');
+  return `${people} (${year}). ${set.title} (version ${set.version}) [Data set]. ${publisher}. ${set.identifier}`;
 }
 
 /** How to cite a trial's dataset, in one plain sentence without markup. */

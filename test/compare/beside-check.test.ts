@@ -83,6 +83,16 @@ describe('the sentence on a cultivar', () => {
   });
 });
 
+test('a trial that grew a cultivar alone is not counted among those that tell a difference', () => {
+  const some = barley.filter(
+    ({ trial, variety }) => ['Trebi', 'Velvet', 'Glabron'].includes(variety) && /Waseca|Duluth/.test(trial),
+  );
+  const alone = barley.filter(({ trial, variety }) => variety === 'Trebi' && /Morris 1931/.test(trial));
+  const said = plainText(cultivarSentence(perPot([...some, ...alone], 'Velvet'), 'Trebi', name)!);
+  expect(new Set(some.map(({ trial }) => trial)).size).toBe(4);
+  expect(said).toMatch(/^Over 4 trials Trebi gave .* more than the check Velvet/);
+});
+
 describe('the list of cultivars', () => {
   const trials = trialsOf(barley, 'Trebi');
   const listed = listedCultivars(
@@ -97,6 +107,25 @@ describe('the list of cultivars', () => {
     expect(of('Trebi')).toMatchObject({ trials: 12, besideCheck: 'the check', percent: 100, crop: 'Barley' });
     expect(of('Velvet').besideCheck).toBe('84%, less');
     expect(of('Unsown')).toMatchObject({ trials: 0, seasons: 'not yet grown', percent: -1 });
+  });
+
+  test('counts no planned trial among those that grew a cultivar, and orders numbers by size', () => {
+    const numbered = trials.map((item) => structuredClone(item));
+    for (const { trial } of numbered.slice(1)) trial.metadata.status = 'planned';
+    const names = ['Line 10', 'Line 2', 'Line 1'].map((text) => ({
+      id: text.replace('Line ', 'line-'),
+      name: text,
+    }));
+    const few = listedCultivars(triedCultivars(numbered, names), () => null);
+    expect(few.find((each) => each.name === 'Trebi')).toMatchObject({
+      trials: 1,
+      seasons: `${numbered[0]!.trial.metadata.season.name} ${String(numbered[0]!.trial.metadata.season.year)}`,
+    });
+    expect(few.map((each) => each.name).filter((each) => each.startsWith('Line'))).toEqual([
+      'Line 1',
+      'Line 2',
+      'Line 10',
+    ]);
   });
 
   test('gives each an address of its own, of letters, digits and hyphens', () => {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { drawAgainstCheck } from '../../src/draw/against-check.ts';
 import { drawDifferences } from '../../src/draw/differences.ts';
+import { narrow } from '../../src/draw/grid-map.ts';
+import { textWidth } from '../../src/draw/text-width.ts';
 import { blockFindings, blockTrial, madeUpInference } from '../support/example-trial.ts';
 import { valueReader } from '../support/read-axis.ts';
 import { everyElement, parseXml, withClass } from '../support/xml.ts';
@@ -48,6 +50,25 @@ describe('differences', () => {
 
   it('never prints a limit as zero that is not', () => {
     expect(plain(withClass(parseXml(differences.svg), 'row')[1]!.text)).toContain('-0.02 to +1.22 oz');
+  });
+
+  it('sets what stands beside an estimate below it where both units leave it no room on a phone', () => {
+    const texts = (p: number, percent: number) => {
+      const entry = {
+        ...inference.against_check[0]!,
+        estimate: 138.4,
+        p_adjusted: p,
+        percent_of_check: percent,
+      };
+      const { svg } = drawAgainstCheck(trial, findings, { ...inference, against_check: [entry] })!;
+      const row = withClass(parseXml(svg), 'row')[0]!;
+      return everyElement(row)
+        .filter(({ name }) => name === 'text')
+        .map(({ text }) => plain(text));
+    };
+    expect(texts(0.0001, 119)).toContain('119% of the check, p < 0.001');
+    expect(texts(0.0001, 119)).toContain('+138 g · +4.9 oz');
+    for (const text of texts(0.0001, 119)) expect(textWidth(text, 13)).toBeLessThanOrEqual(narrow);
   });
 
   it('has a table twin', () => {

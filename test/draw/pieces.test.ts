@@ -161,7 +161,10 @@ describe('lines of text', () => {
     // Measured in a browser at weight 400, 100 px: digits but 1 and 3 are 55 to 65 wide, M 82, i 25.
     expect(textWidth('M', 100)).toBeCloseTo(84 * 1.03, 5);
     expect(textWidth('i', 100)).toBeLessThan(30);
-    expect(textWidth('莴', 100)).toBeGreaterThan(60);
+    // A letter of the scripts that are set in squares is as wide as the type is high.
+    for (const letter of '莴青レー「한，') expect(textWidth(letter, 100)).toBeGreaterThanOrEqual(100);
+    // An accent that stands on a letter of its own takes no room.
+    expect(textWidth('e\u0301', 100)).toBe(textWidth('e', 100));
   });
 });
 

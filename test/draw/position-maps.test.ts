@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { drawPositionMaps } from '../../src/draw/position-maps.ts';
+import { textWidth } from '../../src/draw/text-width.ts';
 import { blockTrial, findingsOf, type Grown, trialOf } from '../support/example-trial.ts';
 import { everyElement, parseXml, withClass, type XmlElement } from '../support/xml.ts';
 
@@ -157,6 +158,26 @@ describe('maps of any size', () => {
     expect(withClass(parseXml(figure!.svg), 'name-key')[0]!.text).toBe(
       'CWCobalt WrenRPRusset PloverSESlate Egret',
     );
+  });
+
+  it('keys a name that is wider than the map in lines that end within it', () => {
+    const large = trialOf([{ id: 'B', grown: grid(3, 4) }]);
+    const long = 'Donaudampfschifffahrtsgesellschaftskapitänslettuce of Upper Moorwen, selection no. 7';
+    const names = (_: string, level: string) => (level === 'cobalt-wren' ? long : level);
+    const [figure] = drawPositionMaps(large, findingsOf(large), { names });
+    const svg = parseXml(figure!.svg);
+    const key = withClass(svg, 'name-key')[0]!;
+    expect(key.text).toContain('selection no. 7');
+    const texts = withClass(key, 'tick');
+    for (const { attributes, text } of texts) {
+      expect(Number(attributes['x']) + textWidth(text, 12)).toBeLessThanOrEqual(
+        Number(svg.attributes['width']),
+      );
+      expect(Number(attributes['y'])).toBeLessThan(Number(svg.attributes['height']));
+    }
+    // Nothing stands on anything else.
+    const places = texts.map(({ attributes }) => `${attributes['x']} ${attributes['y']}`);
+    expect(new Set(places).size).toBe(places.length);
   });
 
   it("says a whole container's treatment once", () => {

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { computeFindings } from '../../src/compute/findings.ts';
 import { drawNormalPlot } from '../../src/draw/normal-plot.ts';
 import { drawReplicatesCurve } from '../../src/draw/replicates-curve.ts';
 import { drawResidualMaps } from '../../src/draw/residual-map.ts';
 import { drawResidualPlot } from '../../src/draw/residual-plot.ts';
 import { blockFindings, blockTrial, findingsOf, madeUpInference } from '../support/example-trial.ts';
+import { trialOf as plantsOf } from '../support/trial-of.ts';
 import { valueReader } from '../support/read-axis.ts';
 import { without } from '../support/without.ts';
 import { parseXml, withClass, type XmlElement } from '../support/xml.ts';
@@ -47,6 +49,34 @@ describe('residual maps', () => {
     expect(withClass(parseXml(figure!.svg), 'scale-key')[0]!.text).toContain(
       '\u221212.5\u22127.5\u22122.5+2.5+7.5+12.5',
     );
+  });
+
+  it('leaves a mark in the corner its room above the number', () => {
+    // A dead plant counts as 0 in its pot, so that there is a residual beside its mark.
+    const lost = plantsOf(
+      [100, 110, 120, 130, null, 140].map((weight, index) => ({
+        container: 'T1',
+        row: 1 + (index % 3),
+        column: 1 + Math.floor(index / 3),
+        treatment: { cultivar: index % 2 === 0 ? 'a' : 'b' },
+        weight,
+        ...(weight === null ? { status: 'dead' as const } : {}),
+      })),
+    );
+    const figures = drawResidualMaps(lost, computeFindings(lost));
+    const beside = figures
+      .flatMap(({ svg }) => withClass(parseXml(svg), 'cell'))
+      .filter((cell) => withClass(cell, 'number').length > 0 && withClass(cell, 'mark').length > 0);
+    expect(beside.length).toBeGreaterThan(0);
+    for (const cell of beside) {
+      const [, y, half] = /translate\(\S+ (\S+)\) scale\((\S+)\)/.exec(
+        withClass(cell, 'mark')[0]!.attributes['transform']!,
+      )!;
+      const bottom = Number(y) + 0.95 * Number(half);
+      // Digits are about 0.7 of the type size of 15 px high.
+      const top = Number(withClass(cell, 'number')[0]!.attributes['y']) - 0.7 * 15;
+      expect(top - bottom).toBeGreaterThan(1);
+    }
   });
 
   it('are left out where no residuals were computed', () => {

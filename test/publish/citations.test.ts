@@ -18,6 +18,10 @@ describe('the citation sentence', () => {
       `Orla van der Fennimoor (2025). ${full.trial.metadata.title} (version 1.2.0) [Data set]. Fernhollow garden. https://doi.org/${doi}`,
     );
   });
+  test('ends a publisher that is abbreviated with one full stop', () => {
+    const site = { ...library.site, publisher: 'Fernhollow & Co.' };
+    expect(citationSentence(full, { ...library, site })).toContain('. Fernhollow & Co. https://');
+  });
   test('gives the data page where the trial has no DOI', () => {
     expect(citationSentence(bare, library)).toBe(
       'Tam Brackwell (2024). One tray (version 1.0.0) [Data set]. Fernhollow garden. https://fernhollow.example.org/trials/data/no-option-2024/',

@@ -92,6 +92,15 @@ describe.each(sites)('the demo site $name', ({ url }) => {
       await page.goto(server.url + path);
       const shown = await page.locator('nav:visible').count();
       if (shown > 0) faults.push(`/${path}: ${shown} navigations are printed`);
+      // What can be moved sideways on the screen is cut off on paper.
+      const cut = await page
+        .locator('main :is(pre, .scroll, .drawing):visible')
+        .evaluateAll((all) =>
+          all
+            .filter((each) => each.scrollWidth > each.clientWidth + 1)
+            .map((each) => each.textContent.slice(0, 40)),
+        );
+      faults.push(...cut.map((text) => `/${path}: "${text}" is cut off`));
       faults.push(...(await overflow(page)).map((fault) => `/${path}: ${fault}`));
     }
     await context.close();

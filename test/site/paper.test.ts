@@ -31,6 +31,25 @@ afterAll(async () => {
 const sheets = `trials/${growingId}/weighing-sheet/`;
 const labels = `trials/${growingId}/labels/`;
 
+describe('The maps of a trial', () => {
+  test('are printed as large as the sheet allows, not as narrow as a column can be', async () => {
+    const { context, page } = await openPage(browser, server, { width: 680, media: 'print' });
+    await page.goto(`${server.url}trials/${growingId}/`);
+    const maps = await page.locator('.maps svg.fixed').evaluateAll((all) =>
+      all.map((each) => ({
+        drawn: Number(each.getAttribute('width')),
+        printed: each.getBoundingClientRect().width,
+      })),
+    );
+    expect(maps).toHaveLength(4);
+    for (const { drawn, printed } of maps) {
+      expect(drawn).toBeGreaterThan(250);
+      expect(printed).toBeCloseTo(Math.min(drawn, 680), 0);
+    }
+    await context.close();
+  });
+});
+
 describe('The weighing sheets', () => {
   test('have a line for every plant in walking order, the map, and blanks for all that is written by hand', async () => {
     const { context, page } = await openPage(browser, server, { javaScript: false });

@@ -18,13 +18,10 @@ export function cultivarSentence(
   const digits = digitsAcrossSeasons(entry);
   const amount = (value: number) => formatQuantity(value, entry.unit, digits);
   const each = eachOf(entry.measure);
-  const seasons = entry.cells
+  const grewIt = entry.cells
     .filter((cell) => cell.cultivar === cultivar)
-    .map(({ trial }) => entry.trials.find(({ id }) => id === trial)!.season);
-  const over =
-    own.trials === 1
-      ? say('In its one trial ({season})', { season: seasons[0]! })
-      : say('Over {count} trials', { count: own.trials });
+    .map(({ trial }) => entry.trials.find(({ id }) => id === trial)!);
+  const over = overTrials(grewIt);
   const gave = tell('{over} {cultivar} gave {amount}', {
     over,
     cultivar: name(cultivar),
@@ -74,9 +71,11 @@ export function cultivarSentence(
       ];
     default: {
       const { kind, estimate, lower, upper } = beside;
+      // A trial that grew it alone tells nothing of a difference.
+      const met = grewIt.filter(({ cultivars }) => cultivars > 1);
       const [near, far] = estimate < 0 ? [-upper, -lower] : [lower, upper];
       const values = {
-        over,
+        over: overTrials(met),
         cultivar: name(cultivar),
         amount: [amount(Math.abs(estimate)), each],
         check: name(entry.check!),
@@ -92,6 +91,12 @@ export function cultivarSentence(
       );
     }
   }
+}
+
+function overTrials(trials: readonly { season: string }[]): string {
+  return trials.length === 1
+    ? say('In its one trial ({season})', { season: trials[0]!.season })
+    : say('Over {count} trials', { count: trials.length });
 }
 
 const lowerFirst = (text: string) => text.replace(/^./, (letter) => letter.toLowerCase());

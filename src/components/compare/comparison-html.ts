@@ -163,7 +163,7 @@ function steadiness(shown: ShownComparison): string {
   const table = steadinessTable(entry, name);
   const plots = drawSteadinessPlots(entry, name, { id, ...(onlyFirst(shown) ? { most: first.plots } : {}) });
   const links = methods.map(
-    ([method, words]) => ` <a href="${href(`methods/#${method}`)}">${escapeHtml(say(words))}</a>`,
+    ([method, words]) => `<a href="${href(`methods/#${method}`)}">${escapeHtml(say(words))}</a>`,
   );
   return (
     `<h3 id="${id}-steadiness">${escapeHtml(say('How steady each was'))}</h3>` +
@@ -180,7 +180,7 @@ function steadiness(shown: ShownComparison): string {
           : '') +
         `<div class="maps">${plots.map((figure) => drawn(shown, figure, true)).join('')}</div>` +
         tableHtml(table, shown.first)) +
-    `<p class="note">${escapeHtml(say('How these are reckoned:'))}${links.join('')}</p>`
+    `<p class="note">${escapeHtml(say('How these are reckoned:'))} ${links.join(', ')}.</p>`
   );
 }
 

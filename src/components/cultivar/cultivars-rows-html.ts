@@ -19,3 +19,8 @@ export function cultivarRowsHtml(cultivars: readonly ListedCultivar[]): string {
     })
     .join('');
 }
+
+/** The crops, each as a link to the comparison of its cultivars. */
+export function cropLinksHtml(crops: readonly { id: string; name: string }[]): string {
+  return crops.map(({ id, name }) => `<a href="${href(`crops/${id}/`)}">${escapeHtml(name)}</a>`).join(', ');
+}

@@ -18,6 +18,17 @@ export function levelNames(trial: Trial, cultivars: readonly Cultivar[] = []): L
   };
 }
 
+/** Letters that are written from right to left. */
+const rightToLeft = /[\u0590-\u08FF\uFB1D-\uFDFF\uFE70-\uFEFC\u{10800}-\u{10FFF}\u{1E800}-\u{1EFFF}]/u;
+
+/**
+ * A name written from right to left, within signs that keep it apart: a weight behind it would else be shown
+ * before it, beside the name of another treatment.
+ */
+function keptApart(name: string): string {
+  return rightToLeft.test(name) ? `\u2068${name}\u2069` : name;
+}
+
 /**
  * A treatment in words. A level that says nothing by itself (a number) carries its factor's name:
  * "Cobalt Wren, solution strength 0.5". The empty treatment is the whole trial.
@@ -32,10 +43,12 @@ export function treatmentName(trial: Trial, treatment: Treatment, names: LevelNa
     .map((id) => {
       const name = names(id, treatment[id]!);
       const factor = factors.find((candidate) => candidate.id === id);
-      return /^[\d.,\s]+$/.test(name) && factor ? `${factor.name.toLowerCase()} ${name}` : name;
+      return /^[\d.,\s]+$/.test(name) && factor
+        ? `${keptApart(factor.name.toLowerCase())} ${name}`
+        : keptApart(name);
     })
     .join(', ')
-    .replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
+    .replace(/^\u2068?\p{Ll}/u, (letter) => letter.toUpperCase());
 }
 
 /** True where every factor that has a check stands at it. */

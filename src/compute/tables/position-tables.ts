@@ -3,6 +3,7 @@ import type { Findings, PositionEffects } from '../../model/findings.ts';
 import type { Trial } from '../../model/trial.ts';
 import { formatNumber } from '../format/format-number.ts';
 import { formatBare } from '../format/format-quantity.ts';
+import { formatLimits } from '../format/format-range.ts';
 import { unitInBoth } from '../format/unit-in-both.ts';
 import { measureName } from './measures.ts';
 import { distinct, noNumber, type PageTable, type Text } from './page-table.ts';
@@ -39,9 +40,9 @@ function positionTable(
     value === null
       ? noNumber
       : joined(
-          formatBare(value, unit, digits, { plus: true }),
+          formatLimits(value, se ?? value, unit, digits, { plus: true }).lower,
           ' ± ',
-          se === null ? { metric: noNumber, us: noNumber } : formatBare(se, unit, digits),
+          se === null ? { metric: noNumber, us: noNumber } : formatLimits(value, se, unit, digits).upper,
         );
   const mean = ({ mean: value, n }: PositionEffects['edge']): Text =>
     value === null

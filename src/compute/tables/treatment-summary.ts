@@ -43,7 +43,11 @@ export function treatmentSummaryTable(
       heading: treatmentName(trial, description.treatment, names),
       cells: columns.map((column) => cellOf(column, description[measure], working(row))),
     })),
-    notes: distinct([...known.map(missingSentence), ...known.map((summary) => summary.reason)]),
+    notes: distinct([
+      ...known.map(missingSentence),
+      ...known.map((summary) => summary.reason),
+      ownErrorSentence(known, findings),
+    ]),
   };
 }
 
@@ -119,6 +123,16 @@ function cellOf(column: Column, summary: Summary | null, working: string): Text 
   if (summary === null) return noNumber;
   const text = column.cell(summary);
   return text === noNumber ? text : { text, working };
+}
+
+/** Two intervals of one mean stand on the page of a tested trial: whoever sees both is told why they differ. */
+function ownErrorSentence(summaries: readonly Summary[], findings: Findings): string | undefined {
+  const tested = findings.inference.some(({ verdict }) => verdict === 'tested');
+  return tested && summaries.some(({ ci95 }) => ci95 !== null)
+    ? say(
+        "The intervals of this table rest on each treatment's own values alone; those of the figure and of the analysis rest on the error of the whole trial.",
+      )
+    : undefined;
 }
 
 function missingSentence({ missing }: Summary): string | undefined {

@@ -30,7 +30,8 @@ export function listedTrials(trials: readonly TrialWithFindings[]): ListedTrial[
       season: `${say(season.name)} ${season.year}`,
       seasonOrder: `${season.year} ${last}`,
       setting: say(site.setting),
-      design: say(design.arrangement),
+      // It is named after the letters: in English it keeps its capital.
+      design: say(design.arrangement).replace(/^latin /, 'Latin '),
       plants: positions.reduce((total, position) => total + position.plants, 0),
       status,
       origin: origin

@@ -10,25 +10,49 @@ type Compared = Inference['against_check'][number];
 /** So many comparisons are told one by one; more are told together. */
 const oneByOne = 3;
 
-/** Every level against the check: those told apart first, each with its interval. Null where there is no check. */
+/**
+ * Every level against the check: those told apart first, each with its interval. Where several factors have a
+ * check, the levels of each are told of against their own. Null where there is no check.
+ */
 export function againstCheckSentences(telling: Telling, inference: Inference): Words | null {
   const known = inference.against_check.filter(
     (entry) => entry.estimate !== null && entry.p_adjusted !== null && entry.lower !== null,
   );
-  if (known.length === 0) return null;
-  const factor = (telling.trial.metadata.factors ?? []).find(
-    ({ id, check }) => check !== undefined && Object.hasOwn(known[0]!.treatment, id),
-  );
-  if (factor?.check === undefined) return null;
-  const check = telling.within({ [factor.id]: factor.check });
-  const apart = known.filter((entry) => entry.p_adjusted! < inference.alpha);
-  const alike = known.filter((entry) => entry.p_adjusted! >= inference.alpha);
+  const sentences = (telling.trial.metadata.factors ?? []).flatMap(({ id, check }): Words[] => {
+    const levels = known.filter(({ treatment }) => Object.hasOwn(treatment, id));
+    if (check === undefined || levels.length === 0) return [];
+    return levelsAgainstCheck(telling, levels, telling.within({ [id]: check }), inference.alpha);
+  });
+  if (sentences.length === 0) return null;
+  const apart = interactionSentence(telling, inference);
+  return joinWords(apart === null ? sentences : [...sentences, apart], ' ');
+}
+
+function levelsAgainstCheck(
+  telling: Telling,
+  levels: readonly Compared[],
+  check: string,
+  alpha: number,
+): Words[] {
+  const apart = levels.filter((entry) => entry.p_adjusted! < alpha);
+  const alike = levels.filter((entry) => entry.p_adjusted! >= alpha);
   const sentences: Words[] = [];
   if (apart.length > oneByOne) sentences.push(...toldApartTogether(telling, apart, check));
   else if (apart.length > 0) sentences.push(toldApart(telling, apart, check));
   if (alike.length > oneByOne) sentences.push(alikeTogether(telling, alike, check, apart.length > 0));
   else if (alike.length > 0) sentences.push(notToldApart(telling, alike, check, apart.length > 0));
-  return joinWords(sentences, ' ');
+  return sentences;
+}
+
+/** An average over another factor must not pass for what happened at each of its levels. */
+function interactionSentence({ trial }: Telling, { anova, alpha }: Inference): Words | null {
+  const found = anova.find(({ term, p }) => term.includes(':') && p !== null && p < alpha);
+  if (found === undefined) return null;
+  const nameOf = new Map((trial.metadata.factors ?? []).map(({ id, name }) => [id, name]));
+  const factors = found.term.split(':').map((id) => nameOf.get(id) ?? id);
+  return tell('These are averages: what one did depended on the other ({factors}).', {
+    factors: factors.join(' × '),
+  });
 }
 
 /** A sentence in the words for weights or for other measures, for more and for less. */

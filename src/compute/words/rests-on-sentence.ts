@@ -55,5 +55,9 @@ function lostInWords(counts: Findings['counts']): string {
     [counts.culled, sayCount(counts.culled, '{count} was culled', '{count} were culled')],
   ];
   const lost = kinds.filter(([count]) => count > 0).map(([, said]) => said);
-  return lost.length === 0 ? '' : ` ${say('Of what was set, {lost}.', { lost: listed(lost) })}`;
+  if (lost.length === 0) return '';
+  const nothing = counts.dead + counts.no_regrowth > 0;
+  // The figure below it leaves them out, so that its order may be another.
+  const asNothing = nothing ? ` ${say('What died or did not regrow counts as 0 in it.')}` : '';
+  return ` ${say('Of what was set, {lost}.', { lost: listed(lost) })}${asNothing}`;
 }

@@ -34,6 +34,7 @@ export function judgeClaim(
   const { measure, cut } = spokenOf(sentence, trial, findings, words);
   const judge = (a: NamedLike, b: NamedLike): Judged =>
     judgePair(findings, measure, cut, { [a.factor]: a.level }, { [b.factor]: b.level });
+  if (named.length === 0 && claim.overAll && oneStandsOut(claim, trial, judge)) return { kind: 'borne out' };
   const judged = pairsOf(claim, named, trial).map(([a, b]) => judge(a, b));
   if (judged.length === 0 || judged.every(({ verdict }) => verdict === 'not tested')) {
     const tested = judged.length === 0 && findings.inference.some(({ verdict }) => verdict === 'tested');
@@ -43,6 +44,16 @@ export function judgeClaim(
 }
 
 type NamedLike = Pick<NamedLevel, 'factor' | 'level'>;
+
+/** Whether a level was told apart from all others: "the heaviest of four" is then so, whichever it is. */
+function oneStandsOut(claim: Claim, trial: Trial, judge: (a: NamedLike, b: NamedLike) => Judged): boolean {
+  const [factor] = trial.metadata.factors ?? [];
+  const levels = (factor?.levels ?? []).map(({ id }) => ({ factor: factor!.id, level: id }));
+  return levels.some((one) => {
+    const others = levels.filter((other) => other !== one);
+    return others.length > 0 && others.every((other) => judge(one, other).verdict === claim.direction);
+  });
+}
 
 function answerOf(claim: Claim, judged: readonly Judged[], named: readonly NamedLevel[]): Answer {
   const unsure = judged.find(({ verdict }) => verdict === 'not told apart' || verdict === 'not tested');

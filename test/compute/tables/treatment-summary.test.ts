@@ -71,3 +71,17 @@ test('per plant set is shown only where a plant was lost', () => {
   expect(shown([plant(100), plant(110)])).not.toContain('per_plant_set');
   expect(shown([plant(100), plant(null, { status: 'dead' })])).toContain('per_plant_set');
 });
+
+test('where the trial is tested and its treatments have intervals of their own, their difference is told', () => {
+  const plants = ['a', 'b'].flatMap((cultivar) =>
+    [100, 111, 125].map((weight) => plant(weight, { treatment: { cultivar } })),
+  );
+  const design = { arrangement: 'completely randomised', allotted: 'position', randomised: true } as const;
+  const trial = trialOf(plants, { design });
+  const notesOf = (findings: ReturnType<typeof computeFindings>) =>
+    treatmentSummaryTable(trial, findings, levelNames(trial), findings.treatments, 'per_pot', () => 'w')
+      .notes;
+  const findings = computeFindings(trial);
+  expect(notesOf(findings).join(' ')).toContain('rest on the error of the whole trial');
+  expect(notesOf({ ...findings, inference: [] }).join(' ')).not.toContain('whole trial');
+});

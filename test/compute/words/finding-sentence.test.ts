@@ -31,6 +31,35 @@ suite('the finding in a sentence', () => {
     expect(text).not.toMatch(/p [=<]/);
   });
 
+  /** Two strengths and two kinds, five plants of each pair; `crossed` is what one pair gave beyond the sum. */
+  const factorial = (crossed: number) =>
+    ['0.5', '1'].flatMap((strength, s) =>
+      ['wren', 'plover'].flatMap((kind, k) =>
+        [-8, -3, 0, 3, 8].map((step): PlantOfTrial => ({
+          container: 'T1',
+          treatment: { strength, kind },
+          weight: 100 + 30 * s + 20 * k + crossed * s * k + step,
+        })),
+      ),
+    );
+  const toldOfFactors = (plants: PlantOfTrial[]) => {
+    const trial = trialOf(plants, { check: { strength: '1', kind: 'wren' } });
+    return plainText(findingSentence(trial, computeFindings(trial))).replaceAll('\u00A0', ' ');
+  };
+
+  test('holds the levels of each factor against the check of that factor', () => {
+    const text = toldOfFactors(factorial(0));
+    expect(text).toMatch(/^\S+ 0\.5 weighed less than the check \S+ 1 by 30\.0 g a plant \([^)]+\)\./);
+    expect(text).toMatch(/\. Plover outweighed the check Wren by 20\.0 g a plant \([^)]+\)\.$/);
+  });
+
+  test('says that averages over another factor are averages where what one did depended on the other', () => {
+    expect(toldOfFactors(factorial(0))).not.toContain('averages');
+    expect(toldOfFactors(factorial(30))).toMatch(
+      / These are averages: what one did depended on the other \(Strength × Kind\)\.$/i,
+    );
+  });
+
   test('tells the widest difference and the pairs not told apart where there is no check', () => {
     const text = told({ wren: 120, plover: 160, egret: 122 });
     expect(text).toMatch(/^Plover outweighed wren by 40 g a plant \(95% interval \d+ g to \d+ g\)\./i);

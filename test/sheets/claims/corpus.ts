@@ -79,6 +79,8 @@ export const tested: readonly Judgement[] = [
   { text: 'Russet Plover outweighed the check.' },
   { text: 'Russet Plover was significantly heavier than Slate Egret.' },
   { text: 'Russet Plover was the heaviest of the three cultivars.' },
+  { text: 'One of the three cultivars was the heaviest.' },
+  { text: 'One of the three cultivars was the lightest.', claims: 'lightest' },
   { text: 'Cobalt Wren gave less than Russet Plover.' },
   { text: 'Cobalt Wren was outyielded by Russet Plover.' },
   { text: 'Slate Egret did not outyield the check.' },

@@ -3,6 +3,7 @@ import type { Findings, Inference } from '../../../model/findings.ts';
 import type { Treatment, Trial } from '../../../model/trial.ts';
 import { formatNumber } from '../../format/format-number.ts';
 import { formatBare } from '../../format/format-quantity.ts';
+import { formatLimits } from '../../format/format-range.ts';
 import { type LevelNames, treatmentName } from '../../format/level-names.ts';
 import { unitInBoth } from '../../format/unit-in-both.ts';
 import {
@@ -75,11 +76,8 @@ function quantity({ unit, digits }: Setting, value: number | null, plus = false)
 
 function limits({ unit, digits }: Setting, lower: number | null, upper: number | null, plus = false): Text {
   if (lower === null || upper === null) return noNumber;
-  return joined(
-    formatBare(lower, unit, digits, { plus }),
-    toWord(),
-    formatBare(upper, unit, digits, { plus }),
-  );
+  const printed = formatLimits(lower, upper, unit, digits, { plus });
+  return joined(printed.lower, toWord(), printed.upper);
 }
 
 function linked({ working }: Setting, text: Text): Text | TableCell {
@@ -143,10 +141,21 @@ function differencesTable(setting: Setting, term: string, rows: Inference['diffe
 }
 
 function checkTable(setting: Setting, rows: Inference['against_check']): PageTable {
+  const checks = (setting.trial.metadata.factors ?? []).filter(({ check }) => check !== undefined);
+  // Beside a second check, "the check" would not say which.
+  const heading = (treatment: Treatment): string => {
+    const own = checks.find(({ id }) => Object.hasOwn(treatment, id));
+    const a = setting.name(treatment);
+    if (checks.length < 2 || own === undefined) return a;
+    return say('{a} less {b}', { a, b: setting.name({ [own.id]: own.check! }) });
+  };
   return {
-    caption: say(
-      'Against the check: each less the check, with limits that hold for all at once (Dunnett, 95%).',
-    ),
+    caption:
+      checks.length < 2
+        ? say('Against the check: each less the check, with limits that hold for all at once (Dunnett, 95%).')
+        : say(
+            'Against the check: each less the check of its factor, with limits that hold for all of that factor at once (Dunnett, 95%).',
+          ),
     columns: [
       treatmentColumn(),
       quantityColumn(setting, say('Difference')),
@@ -155,7 +164,7 @@ function checkTable(setting: Setting, rows: Inference['against_check']): PageTab
       { heading: say('Adjusted p'), numeric: true },
     ],
     rows: rows.map((row) => ({
-      heading: setting.name(row.treatment),
+      heading: heading(row.treatment),
       cells: [
         linked(setting, quantity(setting, row.estimate, true)),
         limits(setting, row.lower, row.upper, true),
