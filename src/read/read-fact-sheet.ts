@@ -31,6 +31,8 @@ const mostCells = 50;
  */
 export function readFactSheet(text: string, file: string): SheetRead {
   const whole = withLineFeeds(text);
+  // Front matter counts as well: a parser of YAML takes minutes over one of millions of characters.
+  if (whole.length > mostCharacters) return { sheet: null, faults: [tooLarge(whole)], yaml: null };
   const front = frontMatterOf(whole);
   const yaml = front === null ? null : shifted(readYaml(front.yaml));
   const source = sheetSource(front === null ? whole : front.rest);
@@ -85,12 +87,13 @@ function openingOf(yaml: Yaml | null): NonNullable<FactSheet['opening']> {
   });
 }
 
+function tooLarge(text: string): SheetFault {
+  const place = { line: 1, column: 1 };
+  return { kind: 'too large', place, found: String(text.length), detail: String(mostCharacters) };
+}
+
 /** What would take the parser too long. */
 function limitPassed({ text, place }: SheetSource): SheetFault | null {
-  if (text.length > mostCharacters) {
-    const found = String(text.length);
-    return { kind: 'too large', place: place(0), found, detail: String(mostCharacters) };
-  }
   const row = new RegExp(`^(?:[^|\\n]*\\|){${String(mostCells + 1)}}`, 'm').exec(text);
   if (row !== null) {
     return {

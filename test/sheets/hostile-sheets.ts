@@ -184,6 +184,7 @@ const limits: Hostile[] = [
   ['sheet-too-large', `§${'- '.repeat(20_000)}deep`],
   ['sheet-too-large', `§${'1. '.repeat(12)}deep`],
   ['sheet-too-large', `${'<Quoted>'.repeat(16)}<Quoted>§deep</Quoted>${'</Quoted>'.repeat(16)}`],
+  ['sheet-too-large', `§---\n${'a: b\n'.repeat(1_000_000)}---\n\nText.`],
   ['sheet-too-large', `§${'|a'.repeat(60)}|\n${'|-'.repeat(60)}|`],
   ['sheet-syntax', `${'<A>'.repeat(9_999)}§<A>`],
   ['sheet-syntax', `${'{'.repeat(20_000)}§`],
