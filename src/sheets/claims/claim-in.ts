@@ -37,7 +37,7 @@ export function claimsIn(sentence: string, words: ClaimWords): Claim[] {
       ...kind,
     })),
   );
-  // "outyielded by" is not "outyielded" as well, and "half as much again" is not "half as much".
+  // "outyielded by" is not "outyielded" as well.
   const found = all
     .sort((a, b) => b.text.length - a.text.length)
     .reduce<Claim[]>(

@@ -30,14 +30,22 @@ export function factsOfDifferences(
           treatments: [a.treatment, b.treatment],
           component,
         };
+        // More than the smaller of the two, and less than the larger.
         const percents = [b.mean, a.mean].flatMap((base) =>
-          base > 0 ? [(100 * (a.mean - b.mean)) / base] : [],
+          base > 0
+            ? [
+                {
+                  value: (100 * (a.mean - b.mean)) / base,
+                  direction: base === Math.min(a.mean, b.mean) ? ('more' as const) : ('less' as const),
+                },
+              ]
+            : [],
         );
         return [
           { ...about, value: a.mean - b.mean, dimension: 'g', words: () => of(say('the difference')) },
-          ...percents.map((value): Fact => ({
+          ...percents.map((percent): Fact => ({
             ...about,
-            value,
+            ...percent,
             dimension: '%',
             words: () => of(say('the difference in percent')),
             component: null,

@@ -24,4 +24,6 @@ export interface TypedQuantity {
   /** What it is said to be of, where that is said beside it: `plant` is a plant set or harvested. */
   per: 'plant' | Exclude<Measure, 'per_plant_set' | 'per_plant_harvested'> | null;
   manner: Manner;
+  /** For a percentage, whether it is said to be so much more or so much less; absent where neither is said. */
+  direction?: 'more' | 'less';
 }

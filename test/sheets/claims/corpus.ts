@@ -126,8 +126,18 @@ export const tested: readonly Judgement[] = [
   { text: 'Slate Egret did not fail to outyield Cobalt Wren.', claims: 'outyield' },
   { text: 'All three were significantly different.', claims: 'significantly' },
   { text: 'The two newcomers were heavier than the check.', claims: 'heavier' },
+  { text: 'A head of Russet Plover came to one hundred and eighty-two grams.' },
+  { text: 'Russet Plover yielded thirty-nine percent more than the check.' },
+  { text: 'Cobalt Wren gave 28% less than Russet Plover.' },
+  {
+    text: 'Russet Plover averaged one hundred and ninety-two grams.',
+    typed: ['one hundred and ninety-two grams'],
+  },
+  { text: 'Cobalt Wren gave 39% less than Russet Plover.', typed: ['39%'], says: 'the nearest is 28' },
   { text: 'Russet Plover gave 192 gm a head.', typed: ['192 gm'] },
   // Spanish.
+  { language: 'es', text: 'Russet Plover dio ciento ochenta y dos gramos por planta.' },
+  { language: 'es', text: 'Cobalt Wren rindió un 39 % menos que Russet Plover.', typed: ['39 %'] },
   { language: 'es', text: 'No es casualidad que Slate Egret superó a Cobalt Wren.', claims: 'superó' },
   { language: 'es', text: 'Slate Egret dio cabezas más pesadas que Cobalt Wren.', claims: 'más pesadas' },
   { language: 'es', text: 'Russet Plover dio 182 g por planta y superó a Cobalt Wren.' },
@@ -199,6 +209,8 @@ export const strengths: readonly Judgement[] = [
 export const cutTwice: readonly Judgement[] = [
   { text: 'Gilt Siskin gave 129 g a plant over both cuts.' },
   { text: 'At the second cut Fen Linnet outyielded Gilt Siskin.' },
+  { text: 'At the first cut Gilt Siskin gave 88 g a plant, and at the second 41 g.' },
+  { text: 'Gilt Siskin gave 88 g at the second cut.', typed: ['88 g'] },
   { text: 'The first cut gave more than the second.' },
   { text: 'Basil that is cut early gives better regrowth.' },
   { text: 'At the second cut Gilt Siskin outyielded Fen Linnet.', claims: 'outyielded', says: 'the reverse' },
@@ -210,5 +222,6 @@ export const potsWhole: readonly Judgement[] = [
   { text: 'Pots with two plants gave more than pots with 1 plant.' },
   { text: 'Each tray held 25 L and 6 pots, and we weighed to 1 g.' },
   { text: 'Three plants a pot gave 138 g a pot.' },
+  { text: 'Two plants a pot gave 138 g a pot.', typed: ['138 g'] },
   { text: 'Three plants a pot gave 40 g a plant.', typed: ['40 g'] },
 ];
