@@ -43,6 +43,13 @@ export function factsOfDifferences(
         );
         return [
           { ...about, value: a.mean - b.mean, dimension: 'g', words: () => of(say('the difference')) },
+          ...ratiosOf(a.mean, b.mean).map((value): Fact => ({
+            ...about,
+            value,
+            dimension: 'times',
+            words: () => of(say('the ratio')),
+            component: null,
+          })),
           ...percents.map((percent): Fact => ({
             ...about,
             ...percent,
@@ -54,4 +61,9 @@ export function factsOfDifferences(
       }),
     );
   });
+}
+
+/** How many times as much each of two gave as the other. */
+function ratiosOf(a: number, b: number): readonly number[] {
+  return a > 0 && b > 0 ? [a / b, b / a] : [];
 }

@@ -1,4 +1,5 @@
 import type { Sentence } from '../prose/passage.ts';
+import { typedMultiples } from './typed-multiples.ts';
 import { numberSource, numbersRead, type NumberRead } from './number-typed.ts';
 import { phrase } from './phrases.ts';
 import type { QuantityWords } from './quantity-words.ts';
@@ -8,8 +9,12 @@ import { type UnitTyped, unitAt, unitSource } from './unit-typed.ts';
 
 /** Every weight, yield and percentage that a sentence holds as typed by hand, in its order. */
 export function typedQuantities(sentence: Sentence, words: QuantityWords): TypedQuantity[] {
-  const found = [...inText(sentence.text, words), ...inCells(sentence, words)];
-  return joinedPounds(found, sentence.text).sort((a, b) => a.index - b.index);
+  const { text } = sentence;
+  const multiples = typedMultiples(text, words).map((each): TypedQuantity => {
+    return { ...each, manner: mannerBefore(text.slice(0, each.index), words) };
+  });
+  const found = [...inText(text, words), ...inCells(sentence, words), ...multiples];
+  return joinedPounds(found, text).sort((a, b) => a.index - b.index);
 }
 
 const alternatives = (list: readonly string[]): string =>

@@ -2,7 +2,7 @@ import type { Measure } from '../../compute/tables/measures.ts';
 import type { NumberRead } from './number-typed.ts';
 
 /** What a quantity is one of, in the unit that all findings of the kind are held in. */
-export type Dimension = 'g' | 'kg/m2' | 'g/m2/day' | '%';
+export type Dimension = 'g' | 'kg/m2' | 'g/m2/day' | '%' | 'times';
 
 /** How closely its author means it: as typed, about, as a bound, as an end of a range, or behind a plus-minus. */
 export type Manner = 'exact' | 'about' | 'over' | 'under' | 'range' | 'spread';

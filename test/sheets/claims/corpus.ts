@@ -137,6 +137,7 @@ export const tested: readonly Judgement[] = [
   { text: 'Russet Plover gave 192 gm a head.', typed: ['192 gm'] },
   // Spanish.
   { language: 'es', text: 'Russet Plover dio ciento ochenta y dos gramos por planta.' },
+  { language: 'es', text: 'Russet Plover dio el doble que Cobalt Wren.', typed: ['el doble que'] },
   { language: 'es', text: 'Cobalt Wren rindió un 39 % menos que Russet Plover.', typed: ['39 %'] },
   { language: 'es', text: 'No es casualidad que Slate Egret superó a Cobalt Wren.', claims: 'superó' },
   { language: 'es', text: 'Slate Egret dio cabezas más pesadas que Cobalt Wren.', claims: 'más pesadas' },
@@ -200,6 +201,8 @@ export const strengths: readonly Judgement[] = [
   { text: 'Full-strength solution was no better than one and a half times the strength.' },
   { text: 'EC was higher in the stronger solution.' },
   { text: 'At half strength we used 50% less salt, and half strength saves 15 g of salt in a tank of 30 L.' },
+  { text: 'At half strength we used half as much salt as at full strength.' },
+  { text: 'Half strength gave half the weight of full strength.', typed: ['half the weight'] },
   { text: 'Half strength was the heaviest.', claims: 'heaviest', says: 'the reverse' },
   { text: 'Half strength did better than full strength.', claims: 'better', says: 'the reverse' },
   { text: 'The 1.5 strength gave lower yields than full strength.', claims: 'lower yields' },
