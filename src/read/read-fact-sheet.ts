@@ -38,6 +38,8 @@ export function readFactSheet(text: string, file: string): SheetRead {
   const source = sheetSource(front === null ? whole : front.rest);
   const tooMuch = limitPassed(source);
   if (tooMuch !== null) return { sheet: null, faults: [tooMuch], yaml };
+  const open = front === null ? openFrontMatter(source) : null;
+  if (open !== null) return { sheet: null, faults: [open], yaml };
   const root = rootOf(source);
   if (!('children' in root)) return { sheet: null, faults: [root], yaml };
   const reading = sheetReading(source, definitionsIn(root.children));
@@ -58,6 +60,19 @@ function frontMatterOf(text: string): { yaml: string; rest: string } | null {
   const [all, yaml] = /^---[ \t]*\n([\s\S]*?)(?<=\n)---[ \t]*(?=\n|$)/.exec(text) ?? [];
   if (all === undefined || yaml === undefined) return null;
   return { yaml, rest: all.replaceAll(/[^\n]/g, ' ') + text.slice(all.length) };
+}
+
+/** Front matter that is not closed, or does not stand at the very top: Markdown would print its keys. */
+function openFrontMatter({ text, place }: SheetSource): SheetFault | null {
+  const found = /^\s*---[ \t]*\n\s*(?:title|summary|trials|date|people):/.exec(text);
+  if (found === null) return null;
+  const at = text.indexOf('---');
+  return {
+    kind: 'front matter',
+    place: place(at),
+    found: '---',
+    detail: at === 0 ? 'not closed' : 'not at the top',
+  };
 }
 
 /** The places of front matter are a line further down than its YAML knows. */

@@ -57,7 +57,15 @@ function textOf(text: string, place: { line: number; column: number }, reading: 
 /** Addresses that a reader may be led to. One that names no protocol is of this site and begins with a slash. */
 function isSafe(address: string): boolean {
   if (/[\s\\\p{Cc}\p{Cf}]/u.test(address)) return false;
-  return /^(https?:\/\/[^/]|mailto:[^?]+@|#.|\/(?!\/))/i.test(address);
+  if (!/^(https?:\/\/[^/]|mailto:[^?]+@|#.|\/(?!\/))/i.test(address)) return false;
+  return !/^http/i.test(address) || isWhole(address);
+}
+
+/** An address that a browser could follow, and that hands out no name and password. */
+function isWhole(address: string): boolean {
+  if (!URL.canParse(address)) return false;
+  const { username, password } = new URL(address);
+  return username === '' && password === '';
 }
 
 function linkOf(
@@ -67,7 +75,10 @@ function linkOf(
 ): SheetInline[] {
   const place = reading.placeOf(node);
   const children = within(node.children, reading);
-  if (isSafe(to)) return [{ kind: 'link', to, children, ...place }];
-  reading.faults.push({ kind: 'link', place, found: to, detail: '' });
+  const worded = children.some((child) => child.kind !== 'text' || child.text.trim() !== '');
+  if (isSafe(to) && worded) return [{ kind: 'link', to, children, ...place }];
+  // A link without words cannot be seen or heard. Where a picture stood in it, that is reported already.
+  if (!isSafe(to) || node.children.every(({ type }) => type === 'text'))
+    reading.faults.push({ kind: 'link', place, found: to, detail: isSafe(to) ? 'no words' : '' });
   return children;
 }
