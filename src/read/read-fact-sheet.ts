@@ -5,6 +5,7 @@ import type { SheetFault } from './sheet-fault.ts';
 import { type MarkdownNode, type MarkdownRoot, parseMarkdown } from './sheet-parser.ts';
 import { sheetReading } from './sheet-reading.ts';
 import { type SheetSource, sheetSource } from './sheet-source.ts';
+import { firstUnseen } from './unseen.ts';
 import { readYaml, type Yaml } from './yaml.ts';
 
 /** A fact sheet as read: its tree, whatever may not stand in it, and its front matter with places. */
@@ -43,6 +44,11 @@ export function readFactSheet(text: string, file: string): SheetRead {
   const root = rootOf(source);
   if (!('children' in root)) return { sheet: null, faults: [root], yaml };
   const reading = sheetReading(source, definitionsIn(root.children));
+  const hidden = firstUnseen(whole);
+  if (hidden !== null) {
+    const { found, offset } = hidden;
+    reading.faults.push({ kind: 'unseen', place: source.place(offset), found, detail: '' });
+  }
   const blocks = blocksOf(root.children, reading);
   const frontMatter = isMapping(yaml?.value) ? yaml.value : {};
   const language = languageOf(file);

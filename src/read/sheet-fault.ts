@@ -7,6 +7,7 @@ export type SheetFaultKind =
   | 'too wide'
   | 'syntax'
   | 'front matter'
+  | 'unseen'
   | 'import'
   | 'expression'
   | 'raw tag'

@@ -2,6 +2,7 @@ import type { SheetInline, SheetText } from '../model/fact-sheet.ts';
 import { componentOf } from './sheet-component.ts';
 import type { MarkdownNode } from './sheet-parser.ts';
 import type { SheetReading } from './sheet-reading.ts';
+import { firstUnseen } from './unseen.ts';
 
 /** Running text with what is marked in it. What may not stand in a fact sheet becomes a fault and no node. */
 export function inlinesOf(nodes: readonly MarkdownNode[], reading: SheetReading): SheetInline[] {
@@ -49,6 +50,9 @@ function within(nodes: readonly MarkdownNode[], reading: SheetReading): SheetInl
 }
 
 function textOf(text: string, place: { line: number; column: number }, reading: SheetReading): SheetText {
+  // A character reference makes one that does not stand in the source; the first of a sheet is enough.
+  const hidden = reading.faults.some(({ kind }) => kind === 'unseen') ? null : firstUnseen(text);
+  if (hidden !== null) reading.faults.push({ kind: 'unseen', place, found: hidden.found, detail: '' });
   const rest = text.split('\n').slice(1);
   const columns = rest.map((piece, index) => reading.source.columnOf(place.line + index + 1, piece));
   return { kind: 'text', text, columns: [place.column, ...columns], ...place };

@@ -198,6 +198,16 @@ const limits: Hostile[] = [
   ['nul-byte', 'Text with a \u0000 in it.'],
 ];
 
+const unseen: Hostile[] = [
+  ['sheet-unseen-character', 'It gave §\u202eg 291\u202c a head.'],
+  ['sheet-unseen-character', 'It gave 19§\u200b2 g a head.'],
+  ['sheet-unseen-character', 'It gave 19§\u200d2 g a head.'],
+  ['sheet-unseen-character', 'It gave 192§\u2060 g a head.'],
+  ['sheet-unseen-character', 'A bell §\u0007 in it.'],
+  ['sheet-unseen-character', '§It gave 19&ZeroWidthSpace;2 g a head.'],
+  ['sheet-unseen-character', '§It gave &#x202E;g 291 a head.'],
+];
+
 const frontMatter: Hostile[] = [
   ['sheet-syntax', `§---\ntitle: Two lettuces in two tanks\n\nText.`],
   ['sheet-syntax', `\n§---\ntitle: Two lettuces in two tanks\n---\n\nText.`],
@@ -217,5 +227,6 @@ export const hostileSheets: readonly Hostile[] = [
   ...components,
   ...addresses,
   ...limits,
+  ...unseen,
   ...frontMatter,
 ];
