@@ -16,7 +16,8 @@ import { reportSheetImport } from './rules/sheet-import.ts';
 import { reportSheetLink } from './rules/sheet-link.ts';
 import { reportSheetRawHtml } from './rules/sheet-raw-html.ts';
 import { reportSheetSpreadAttribute } from './rules/sheet-spread-attribute.ts';
-import { reportSheetSyntax } from './rules/sheet-syntax.ts';
+import { reportSheetFrontMatter, reportSheetSyntax } from './rules/sheet-syntax.ts';
+import { reportSheetUnseenCharacter } from './rules/sheet-unseen-character.ts';
 import { reportSheetTooLarge } from './rules/sheet-too-large.ts';
 import { textOf } from './text-file.ts';
 import { reportYamlFaults } from './yaml-file.ts';
@@ -26,6 +27,8 @@ const reports: Readonly<Record<SheetFaultKind, (report: Report, file: string, fa
   'too deep': reportSheetTooLarge,
   'too wide': reportSheetTooLarge,
   syntax: reportSheetSyntax,
+  'front matter': reportSheetFrontMatter,
+  unseen: reportSheetUnseenCharacter,
   import: reportSheetImport,
   expression: reportSheetExpression,
   'raw tag': reportSheetRawHtml,

@@ -100,6 +100,7 @@ import sheetSpreadAttribute from './rules/sheet-spread-attribute.ts';
 import sheetSyntax from './rules/sheet-syntax.ts';
 import sheetTooLarge from './rules/sheet-too-large.ts';
 import sheetTypedNumber from './rules/sheet-typed-number.ts';
+import sheetUnseenCharacter from './rules/sheet-unseen-character.ts';
 import sheetUnknownAttribute from './rules/sheet-unknown-attribute.ts';
 import sheetUnknownComponent from './rules/sheet-unknown-component.ts';
 import sheetUnknownName from './rules/sheet-unknown-name.ts';
@@ -252,6 +253,7 @@ export const rules: readonly Rule[] = [
   sheetSyntax,
   sheetTooLarge,
   sheetTypedNumber,
+  sheetUnseenCharacter,
   sheetUnknownAttribute,
   sheetUnknownComponent,
   sheetUnknownName,

@@ -5,6 +5,7 @@ import type { SheetFault } from './sheet-fault.ts';
 import { type MarkdownNode, type MarkdownRoot, parseMarkdown } from './sheet-parser.ts';
 import { sheetReading } from './sheet-reading.ts';
 import { type SheetSource, sheetSource } from './sheet-source.ts';
+import { firstUnseen } from './unseen.ts';
 import { readYaml, type Yaml } from './yaml.ts';
 
 /** A fact sheet as read: its tree, whatever may not stand in it, and its front matter with places. */
@@ -31,14 +32,23 @@ const mostCells = 50;
  */
 export function readFactSheet(text: string, file: string): SheetRead {
   const whole = withLineFeeds(text);
+  // Front matter counts as well: a parser of YAML takes minutes over one of millions of characters.
+  if (whole.length > mostCharacters) return { sheet: null, faults: [tooLarge(whole)], yaml: null };
   const front = frontMatterOf(whole);
   const yaml = front === null ? null : shifted(readYaml(front.yaml));
   const source = sheetSource(front === null ? whole : front.rest);
   const tooMuch = limitPassed(source);
   if (tooMuch !== null) return { sheet: null, faults: [tooMuch], yaml };
+  const open = front === null ? openFrontMatter(source) : null;
+  if (open !== null) return { sheet: null, faults: [open], yaml };
   const root = rootOf(source);
   if (!('children' in root)) return { sheet: null, faults: [root], yaml };
   const reading = sheetReading(source, definitionsIn(root.children));
+  const hidden = firstUnseen(whole);
+  if (hidden !== null) {
+    const { found, offset } = hidden;
+    reading.faults.push({ kind: 'unseen', place: source.place(offset), found, detail: '' });
+  }
   const blocks = blocksOf(root.children, reading);
   const frontMatter = isMapping(yaml?.value) ? yaml.value : {};
   const language = languageOf(file);
@@ -56,6 +66,19 @@ function frontMatterOf(text: string): { yaml: string; rest: string } | null {
   const [all, yaml] = /^---[ \t]*\n([\s\S]*?)(?<=\n)---[ \t]*(?=\n|$)/.exec(text) ?? [];
   if (all === undefined || yaml === undefined) return null;
   return { yaml, rest: all.replaceAll(/[^\n]/g, ' ') + text.slice(all.length) };
+}
+
+/** Front matter that is not closed, or does not stand at the very top: Markdown would print its keys. */
+function openFrontMatter({ text, place }: SheetSource): SheetFault | null {
+  const found = /^\s*---[ \t]*\n\s*(?:title|summary|trials|date|people):/.exec(text);
+  if (found === null) return null;
+  const at = text.indexOf('---');
+  return {
+    kind: 'front matter',
+    place: place(at),
+    found: '---',
+    detail: at === 0 ? 'not closed' : 'not at the top',
+  };
 }
 
 /** The places of front matter are a line further down than its YAML knows. */
@@ -85,12 +108,13 @@ function openingOf(yaml: Yaml | null): NonNullable<FactSheet['opening']> {
   });
 }
 
+function tooLarge(text: string): SheetFault {
+  const place = { line: 1, column: 1 };
+  return { kind: 'too large', place, found: String(text.length), detail: String(mostCharacters) };
+}
+
 /** What would take the parser too long. */
 function limitPassed({ text, place }: SheetSource): SheetFault | null {
-  if (text.length > mostCharacters) {
-    const found = String(text.length);
-    return { kind: 'too large', place: place(0), found, detail: String(mostCharacters) };
-  }
   const row = new RegExp(`^(?:[^|\\n]*\\|){${String(mostCells + 1)}}`, 'm').exec(text);
   if (row !== null) {
     return {

@@ -6,6 +6,8 @@ export type SheetFaultKind =
   | 'too deep'
   | 'too wide'
   | 'syntax'
+  | 'front matter'
+  | 'unseen'
   | 'import'
   | 'expression'
   | 'raw tag'
@@ -23,6 +25,6 @@ export interface SheetFault {
   place: Place;
   /** What stands there: a tag's or an attribute's name, an address, the first line of an expression. */
   found: string;
-  /** The parser's reason where the kind is syntax; the component's name where an attribute is at fault. */
+  /** `no words` for a link that has none. The parser's reason where the kind is syntax; the component's name where an attribute is at fault. */
   detail: string;
 }

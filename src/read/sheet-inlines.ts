@@ -2,6 +2,7 @@ import type { SheetInline, SheetText } from '../model/fact-sheet.ts';
 import { componentOf } from './sheet-component.ts';
 import type { MarkdownNode } from './sheet-parser.ts';
 import type { SheetReading } from './sheet-reading.ts';
+import { firstUnseen } from './unseen.ts';
 
 /** Running text with what is marked in it. What may not stand in a fact sheet becomes a fault and no node. */
 export function inlinesOf(nodes: readonly MarkdownNode[], reading: SheetReading): SheetInline[] {
@@ -49,6 +50,9 @@ function within(nodes: readonly MarkdownNode[], reading: SheetReading): SheetInl
 }
 
 function textOf(text: string, place: { line: number; column: number }, reading: SheetReading): SheetText {
+  // A character reference makes one that does not stand in the source; the first of a sheet is enough.
+  const hidden = reading.faults.some(({ kind }) => kind === 'unseen') ? null : firstUnseen(text);
+  if (hidden !== null) reading.faults.push({ kind: 'unseen', place, found: hidden.found, detail: '' });
   const rest = text.split('\n').slice(1);
   const columns = rest.map((piece, index) => reading.source.columnOf(place.line + index + 1, piece));
   return { kind: 'text', text, columns: [place.column, ...columns], ...place };
@@ -57,7 +61,15 @@ function textOf(text: string, place: { line: number; column: number }, reading: 
 /** Addresses that a reader may be led to. One that names no protocol is of this site and begins with a slash. */
 function isSafe(address: string): boolean {
   if (/[\s\\\p{Cc}\p{Cf}]/u.test(address)) return false;
-  return /^(https?:\/\/[^/]|mailto:[^?]+@|#.|\/(?!\/))/i.test(address);
+  if (!/^(https?:\/\/[^/]|mailto:[^?]+@|#.|\/(?!\/))/i.test(address)) return false;
+  return !/^http/i.test(address) || isWhole(address);
+}
+
+/** An address that a browser could follow, and that hands out no name and password. */
+function isWhole(address: string): boolean {
+  if (!URL.canParse(address)) return false;
+  const { username, password } = new URL(address);
+  return username === '' && password === '';
 }
 
 function linkOf(
@@ -67,7 +79,10 @@ function linkOf(
 ): SheetInline[] {
   const place = reading.placeOf(node);
   const children = within(node.children, reading);
-  if (isSafe(to)) return [{ kind: 'link', to, children, ...place }];
-  reading.faults.push({ kind: 'link', place, found: to, detail: '' });
+  const worded = children.some((child) => child.kind !== 'text' || child.text.trim() !== '');
+  if (isSafe(to) && worded) return [{ kind: 'link', to, children, ...place }];
+  // A link without words cannot be seen or heard. Where a picture stood in it, that is reported already.
+  if (!isSafe(to) || node.children.every(({ type }) => type === 'text'))
+    reading.faults.push({ kind: 'link', place, found: to, detail: isSafe(to) ? 'no words' : '' });
   return children;
 }

@@ -76,6 +76,10 @@ export function askedLevels(asked: Asked, attribute: string, { trial }: Found): 
       const fault = say('{factor} has no level {name}', { factor: id, name: showText(level) });
       return refuseName(asked, attribute, fault, level, levels);
     }
+    if (Object.hasOwn(treatment, id)) {
+      const fault = say('{attribute} names the factor {factor} twice; keep one', { attribute, factor: id });
+      return refuseForm(asked, attribute, fault);
+    }
     treatment[id] = level;
   }
   return treatment;

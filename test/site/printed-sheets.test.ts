@@ -81,6 +81,9 @@ describe('The printed fact sheets of the demo', () => {
         ['body', 'h1', '.fact-sheet a'].map((name) => getComputedStyle(document.querySelector(name)!).color),
       );
       expect(inks).toEqual(inks.map(() => 'rgb(0, 0, 0)'));
+      // A margin there sends a list in columns that would just fit to the next page.
+      const list = page.locator('.fact-sheet .cautions ul').first();
+      expect(await list.evaluate((element) => getComputedStyle(element).marginBottom)).toBe('0px');
     } finally {
       await browser.close();
       await server.close();

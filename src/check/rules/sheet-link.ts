@@ -15,15 +15,17 @@ const rule: Rule = {
 };
 export default rule;
 
-export function reportSheetLink(report: Report, file: string, { place, found }: SheetFault): void {
+export function reportSheetLink(report: Report, file: string, { place, found, detail }: SheetFault): void {
   const message =
-    found === ''
-      ? say(
-          'an empty address is no address that a link may have; write one that begins with https://, http:// or mailto:, with / for a page of this site, or with # for a heading',
-        )
-      : say(
-          '{found} is no address that a link may have; write one that begins with https://, http:// or mailto:, with / for a page of this site, or with # for a heading',
-          { found: showText(found) },
-        );
+    detail === 'no words'
+      ? say('the link to {found} has no words; write [its name](its address)', { found: showText(found) })
+      : found === ''
+        ? say(
+            'an empty address is no address that a link may have; write one that begins with https://, http:// or mailto:, with / for a page of this site, or with # for a heading',
+          )
+        : say(
+            '{found} is no address that a link may have; write one that begins with https://, http:// or mailto:, with / for a page of this site, or with # for a heading',
+            { found: showText(found) },
+          );
   report(rule, { file, place, found, message });
 }

@@ -55,3 +55,16 @@ export function reportSheetSyntax(report: Report, file: string, { place, detail 
   const reason = words.find(([pattern]) => pattern.test(detail))?.[1]() ?? cut(detail);
   report(rule, { file, place, found: detail, message: say('this is not MDX: {reason}', { reason }) });
 }
+
+/** Reports keys between lines of three hyphens that are not read as such. */
+export function reportSheetFrontMatter(
+  report: Report,
+  file: string,
+  { place, found, detail }: SheetFault,
+): void {
+  const message =
+    detail === 'not closed'
+      ? say('the keys at the top are not closed; write --- on a line of its own behind them')
+      : say('keys such as title stand at the very top; take out what stands before the first ---');
+  report(rule, { file, place, found, message });
+}

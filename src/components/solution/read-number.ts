@@ -43,8 +43,9 @@ function explained(text: string): string {
   if (point) return say('has no digit before its point: write {number}', { number: `0.${point[1]!}` });
   const open = /^(\d+)\.$/.exec(text);
   if (open) return say('has no digit behind its point: write {number}', { number: open[1]! });
-  const unit = /^(\d+(?:\.\d+)?)\s*([\p{L}%µ°][^\d]*)$/u.exec(text);
-  if (unit) return say('has a unit typed in: write the number alone, {number}', { number: unit[1]! });
+  // The number is not repeated: of "645 mg" for grams it would be wrong by a thousand.
+  if (/^\d+(?:\.\d+)?\s*[\p{L}%µ°][^\d]*$/u.test(text))
+    return say('has a unit typed in: write the number alone, in the unit of the field');
   const fraction = /^(\d+)\s*\/\s*([1-9]\d*)$/.exec(text);
   if (fraction) {
     const value = Number(fraction[1]) / Number(fraction[2]);

@@ -41,7 +41,7 @@ export function amountsOf(recipe: Recipe): Amounts {
     place,
     name: salt.name,
     gramsPerLitre: salt.grams_per_litre,
-    stock: salt.stock ?? null,
+    stock: stockOf(salt.stock, recipe),
     analysis: saltAnalysis(salt),
   }));
   const oneStock = recipe.stock_ratio !== undefined && salts.every(({ stock }) => stock === null);
@@ -60,6 +60,13 @@ export function amountsOf(recipe: Recipe): Amounts {
       ),
     ],
   };
+}
+
+/** "a" and "A" are one bottle, called as it was first written: what may not meet in it must not be missed. */
+function stockOf(written: string | undefined, { salts }: Recipe): string | null {
+  if (written === undefined) return null;
+  const plain = (name: string): string => name.trim().toLowerCase();
+  return salts?.find(({ stock }) => stock !== undefined && plain(stock) === plain(written))?.stock ?? written;
 }
 
 function total(nutrient: Nutrient, salts: readonly SaltInSolution[], water: Amount): Amount {

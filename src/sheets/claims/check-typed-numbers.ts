@@ -10,7 +10,7 @@ import type { Sentence } from '../prose/passage.ts';
 import { bearsOut, nearestFact } from './borne-out.ts';
 import type { ClaimWords } from './claim-words.ts';
 import type { Fact } from './fact.ts';
-import { factsFor, factsOfNamed } from './facts-for.ts';
+import { factsFor, factsOfCut, factsOfNamed } from './facts-for.ts';
 import { levelsInSentence, type NamedLevel } from './named-levels.ts';
 import { isNotOfFindings } from './not-of-findings.ts';
 import { quantityWords } from './quantity-words.ts';
@@ -37,7 +37,8 @@ export function checkTypedNumbers(
   const trials = sheet.trials.map(({ trial }) => trial);
   for (const quantity of quantities) {
     if (isNotOfFindings(sentence, quantity, trials, words, named.length > 0)) continue;
-    const possible = factsFor(sheet.facts, quantity, sentence.text, words);
+    const spoken = factsFor(sheet.facts, quantity, sentence.text, words);
+    const possible = factsOfCut(spoken, sentence.text, claims?.cuts ?? {}, words);
     const ofNamed = factsOfNamed(possible, named, sentence.text, words);
     if (ofNamed.some((fact) => bearsOut(fact, quantity))) continue;
     const elsewhere = possible.find((fact) => bearsOut(fact, quantity)) ?? null;

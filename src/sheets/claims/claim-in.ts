@@ -30,19 +30,27 @@ const kinds: readonly [keyof ClaimWords, Omit<Claim, 'index' | 'text'>][] = [
 /** The claims of a difference that a sentence makes, in its order. Those taken back, asked or hedged are none. */
 export function claimsIn(sentence: string, words: ClaimWords): Claim[] {
   if (/\?["'”’»)\]]*\s*$/.test(sentence) || says(sentence, words.unclaimed)) return [];
-  const found: Claim[] = [];
-  for (const [list, kind] of kinds) {
-    for (const { index, 0: text } of sentence.matchAll(phrases(words[list] as readonly string[]))) {
-      // "outyielded by" is not "outyielded" as well.
-      const taken = found.some(
-        (each) => index < each.index + each.text.length && each.index < index + text.length,
-      );
-      if (!taken) found.push({ index, text, ...kind });
-    }
-  }
+  const all = kinds.flatMap(([list, kind]) =>
+    [...sentence.matchAll(phrases(words[list] as readonly string[]))].map(({ index, 0: text }): Claim => ({
+      index,
+      text,
+      ...kind,
+    })),
+  );
+  // "outyielded by" is not "outyielded" as well.
+  const found = all
+    .sort((a, b) => b.text.length - a.text.length)
+    .reduce<Claim[]>(
+      (kept, claim) => (kept.some((each) => overlap(each, claim)) ? kept : [...kept, claim]),
+      [],
+    );
   return found
     .filter((claim) => !isTakenBack(sentence, claim, words) && !isOtherUse(sentence, claim, words))
     .sort((a, b) => a.index - b.index);
+}
+
+function overlap(a: Claim, b: Claim): boolean {
+  return a.index < b.index + b.text.length && b.index < a.index + a.text.length;
 }
 
 const reach = 6;
@@ -66,8 +74,10 @@ function isOtherUse(sentence: string, { index, text, weak }: Claim, words: Claim
     const at = next.search(phrases(list));
     return at === 0;
   };
-  // "the heaviest head" is one head, whichever words say so.
   if (begins(words.notBefore)) return true;
+  // "the heaviest head" is one head, whichever words say so, and "heavier heads than" a claim.
+  const further = after.trim().split(/\s+/).slice(1, 5).join(' ');
+  if (begins(words.singles) && !says(further, words.than)) return true;
   if (!weak) return false;
   const before = sentence.slice(0, index).trimEnd();
   const ends = words.notAfter.some((each) => new RegExp(`${phrases([each]).source}$`, 'iu').test(before));

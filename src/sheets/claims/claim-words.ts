@@ -18,11 +18,16 @@ export interface ClaimWords {
   /** Words by which a sentence speaks of treatments without naming one. */
   comparing: readonly string[];
   check: readonly string[];
+  /** Words that speak of several treatments and of each: "both newcomers". */
+  everyOne: readonly string[];
   /** Places, cuts and seasons: where no treatment is spoken of, a claim is about these. */
   elsewhere: readonly string[];
   /** Words before and behind which a weak word claims nothing: "at best", "better light". */
   notAfter: readonly string[];
   notBefore: readonly string[];
+  /** Single plants: "the heaviest head" is one head. Not so where a comparison follows: "heavier heads than". */
+  singles: readonly string[];
+  than: readonly string[];
   /** What is not weighed, and is the author's own to judge: taste, looks, tip burn. */
   qualities: readonly string[];
   negations: readonly string[];

@@ -26,6 +26,10 @@ export interface Fact {
   words: () => string;
   /** The treatments that it is of; empty where it is of none in particular. */
   treatments: readonly Treatment[];
+  /** The cut that it is of; absent where it is of all cuts, or of none. */
+  cut?: number;
+  /** For a difference in percent, whether what is set against the other gave more than it or less. */
+  direction?: 'more' | 'less';
   /** What it is reckoned by; null where that does not matter to it. */
   measure: Measure | null;
   /** The component that prints it; null where there is none for it. */

@@ -1,7 +1,7 @@
 import type { Treatment } from '../../model/trial.ts';
 import type { Fact, FactKind } from './fact.ts';
 import type { NamedLevel } from './named-levels.ts';
-import { says } from './phrases.ts';
+import { phrases, says } from './phrases.ts';
 import type { QuantityWords } from './quantity-words.ts';
 import type { TypedQuantity } from './typed-quantity.ts';
 
@@ -14,7 +14,35 @@ export function factsFor(
 ): Fact[] {
   const kinds = kindsFor(sentence, quantity, words);
   return facts.filter(
-    (fact) => fact.dimension === quantity.dimension && kinds.has(fact.kind) && isPer(fact, quantity),
+    (fact) =>
+      fact.dimension === quantity.dimension &&
+      kinds.has(fact.kind) &&
+      isPer(fact, quantity) &&
+      isDirected(fact, quantity),
+  );
+}
+
+/** A is 39% more than B, and B 28% less than A. */
+function isDirected(fact: Fact, quantity: TypedQuantity): boolean {
+  const [held, said] = [fact.direction, quantity.direction];
+  return held === undefined || said === undefined || held === said;
+}
+
+/** Those of the one cut that a sentence speaks of, and what is of no cut; all where it speaks of several, or of none. */
+export function factsOfCut(
+  facts: readonly Fact[],
+  sentence: string,
+  cuts: Readonly<Record<string, readonly string[]>>,
+  { severalCuts }: QuantityWords,
+): readonly Fact[] {
+  const spoken = Object.entries(cuts).filter(([, list]) => says(sentence, list));
+  const [cut, another] = spoken;
+  if (cut === undefined || another !== undefined) return facts;
+  if (says(sentence.replace(phrases(cut[1]), ' '), severalCuts)) return facts;
+  const number = Number(cut[0]);
+  const whole = ['mean', 'difference', 'extreme'];
+  return facts.filter(
+    (fact) => fact.cut === number || (fact.cut === undefined && !whole.includes(fact.kind)),
   );
 }
 
@@ -51,7 +79,9 @@ export function factsOfNamed(
   sentence: string,
   words: QuantityWords,
 ): readonly Fact[] {
-  if (named.length === 0 || says(sentence, words.others)) return facts;
+  // "Two plants a pot" names a level, and "two" there is none of "the two".
+  const beside = named.reduce((text, each) => text.replace(each.text, ' '), sentence);
+  if (named.length === 0 || says(beside, words.others)) return facts;
   const isNamed = (treatment: Treatment): boolean =>
     named.some(({ factor, level }) => treatment[factor] === level);
   // Where two are named, a difference is theirs.

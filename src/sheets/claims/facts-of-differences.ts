@@ -30,14 +30,29 @@ export function factsOfDifferences(
           treatments: [a.treatment, b.treatment],
           component,
         };
+        // More than the smaller of the two, and less than the larger.
         const percents = [b.mean, a.mean].flatMap((base) =>
-          base > 0 ? [(100 * (a.mean - b.mean)) / base] : [],
+          base > 0
+            ? [
+                {
+                  value: (100 * (a.mean - b.mean)) / base,
+                  direction: base === Math.min(a.mean, b.mean) ? ('more' as const) : ('less' as const),
+                },
+              ]
+            : [],
         );
         return [
           { ...about, value: a.mean - b.mean, dimension: 'g', words: () => of(say('the difference')) },
-          ...percents.map((value): Fact => ({
+          ...ratiosOf(a.mean, b.mean).map((value): Fact => ({
             ...about,
             value,
+            dimension: 'times',
+            words: () => of(say('the ratio')),
+            component: null,
+          })),
+          ...percents.map((percent): Fact => ({
+            ...about,
+            ...percent,
             dimension: '%',
             words: () => of(say('the difference in percent')),
             component: null,
@@ -46,4 +61,9 @@ export function factsOfDifferences(
       }),
     );
   });
+}
+
+/** How many times as much each of two gave as the other. */
+function ratiosOf(a: number, b: number): readonly number[] {
+  return a > 0 && b > 0 ? [a / b, b / a] : [];
 }

@@ -87,6 +87,7 @@ export function factsOfInference(inference: Inference, name: (treatment: Treatme
           ...about,
           dimension: '%',
           kind: 'difference',
+          direction: (percent ?? 0) < 100 ? 'less' : 'more',
           words: () => of(say('the difference in percent of the check')),
         }),
       ];

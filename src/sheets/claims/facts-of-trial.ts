@@ -20,10 +20,10 @@ export function factsOfTrial(trial: Trial, findings: Findings, cultivars: readon
     ...findings.treatments_by_cut,
   ];
   const described = cuts.flatMap(({ cut, treatments }) =>
-    treatments.flatMap((each) => factsOfDescription(each, cut, name)),
+    treatments.flatMap((each) => ofCut(factsOfDescription(each, cut, name), cut)),
   );
-  const inferred = findings.inference.flatMap((each) => factsOfInference(each, name));
-  const plain = cuts.flatMap(({ cut, treatments }) => factsOfDifferences(treatments, cut, name));
+  const inferred = findings.inference.flatMap((each) => ofCut(factsOfInference(each, name), each.cut));
+  const plain = cuts.flatMap(({ cut, treatments }) => ofCut(factsOfDifferences(treatments, cut, name), cut));
   const all = [
     ...described,
     ...inferred,
@@ -35,6 +35,10 @@ export function factsOfTrial(trial: Trial, findings: Findings, cultivars: readon
   // Of a trial that counted or scored, its numbers are no weights.
   const weighed = findings.variable.unit === 'g';
   return all.filter(({ dimension }) => weighed || dimension === '%');
+}
+
+function ofCut(facts: readonly Fact[], cut: Cut): readonly Fact[] {
+  return cut === 'all' ? facts : facts.map((fact) => ({ ...fact, cut }));
 }
 
 function planningFacts({ next_trial: cases, inference }: Findings): Fact[] {

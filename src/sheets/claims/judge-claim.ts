@@ -40,7 +40,7 @@ export function judgeClaim(
     const tested = judged.length === 0 && findings.inference.some(({ verdict }) => verdict === 'tested');
     return tested ? { kind: 'borne out' } : { kind: 'not tested', pair: judged[0] ?? null };
   }
-  return answerOf(claim, judged, named);
+  return answerOf(claim, judged, named, sentence, words);
 }
 
 type NamedLike = Pick<NamedLevel, 'factor' | 'level'>;
@@ -55,15 +55,32 @@ function oneStandsOut(claim: Claim, trial: Trial, judge: (a: NamedLike, b: Named
   });
 }
 
-function answerOf(claim: Claim, judged: readonly Judged[], named: readonly NamedLevel[]): Answer {
+function answerOf(
+  claim: Claim,
+  judged: readonly Judged[],
+  named: readonly NamedLevel[],
+  sentence: string,
+  words: ClaimWords,
+): Answer {
   const unsure = judged.find(({ verdict }) => verdict === 'not told apart' || verdict === 'not tested');
   const others = new Set(named.map(({ level }) => level)).size < 2;
   const told = judged.filter(({ verdict }) => verdict === 'more' || verdict === 'less');
   // With nobody named to compare with, one that is told apart bears out "better", and all must be for "heaviest".
-  if (unsure !== undefined && (claim.overAll || !others || told.length === 0))
+  const all = claim.overAll || says(sentence, words.everyOne);
+  if (unsure !== undefined && (all || !others || told.length === 0))
     return { kind: 'not told apart', pair: unsure };
-  // Which are spoken of is known where some stand before the claim and others behind it.
   const { before, behind } = around(claim, named);
+  const alone = others && (claim.overAll ? named.length > 0 : before.length > 0);
+  if (alone && claim.direction !== 'unlike' && !(claim.weak && says(sentence, words.elsewhere))) {
+    // "Slate Egret was heavier": than one of the others at least.
+    const against = told.find(({ verdict }) => verdict !== claim.direction);
+    if (against === undefined || (!claim.overAll && told.some(({ verdict }) => verdict === claim.direction)))
+      return { kind: 'borne out' };
+    return unsure === undefined
+      ? { kind: 'the reverse', pair: against }
+      : { kind: 'not told apart', pair: unsure };
+  }
+  // Which are spoken of is known where some stand before the claim and others behind it.
   if (claim.direction === 'unlike' || before.length === 0 || behind.length === 0)
     return { kind: 'borne out' };
   const pair = told.find(({ verdict }) => verdict !== claim.direction);

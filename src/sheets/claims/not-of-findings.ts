@@ -19,9 +19,11 @@ export function isNotOfFindings(
   const before = text.slice(0, quantity.index);
   if (/(?:\bper|\bpor|\bevery|\bcada|\/)\s*$/i.test(before)) return true;
   if (quantity.dimension === '%') return isOtherPercent(before, after, text, words, namesLevel);
+  // "Twice as much" of no treatment that is named is of anything.
+  if (quantity.dimension === 'times' && !namesLevel) return true;
   const salts = trials.flatMap(({ metadata }) => metadata.nutrients?.salts ?? []).map(({ name }) => name);
   const materials = [...words.materials, ...salts];
-  if (passage.kind === 'row' && says(text, materials)) return true;
+  if ((passage.kind === 'row' || quantity.dimension === 'times') && says(text, materials)) return true;
   const next = clause(after);
   if (says(firstWords(next, 2), materials) || says(firstWords(next, 3), words.vessels)) return true;
   if (/^\W*(?:of|de)\s/i.test(next) && says(firstWords(next, 6), materials)) return true;

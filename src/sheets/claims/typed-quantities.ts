@@ -1,14 +1,20 @@
 import type { Sentence } from '../prose/passage.ts';
+import { typedMultiples } from './typed-multiples.ts';
 import { numberSource, numbersRead, type NumberRead } from './number-typed.ts';
 import { phrase } from './phrases.ts';
 import type { QuantityWords } from './quantity-words.ts';
 import type { Manner, TypedQuantity } from './typed-quantity.ts';
+import { numberInWords, wordedSource } from './worded-number.ts';
 import { type UnitTyped, unitAt, unitSource } from './unit-typed.ts';
 
 /** Every weight, yield and percentage that a sentence holds as typed by hand, in its order. */
 export function typedQuantities(sentence: Sentence, words: QuantityWords): TypedQuantity[] {
-  const found = [...inText(sentence.text, words), ...inCells(sentence, words)];
-  return joinedPounds(found, sentence.text).sort((a, b) => a.index - b.index);
+  const { text } = sentence;
+  const multiples = typedMultiples(text, words).map((each): TypedQuantity => {
+    return { ...each, manner: mannerBefore(text.slice(0, each.index), words) };
+  });
+  const found = [...inText(text, words), ...inCells(sentence, words), ...multiples];
+  return joinedPounds(found, text).sort((a, b) => a.index - b.index);
 }
 
 const alternatives = (list: readonly string[]): string =>
@@ -18,14 +24,11 @@ const alternatives = (list: readonly string[]): string =>
     .join('|');
 
 function numberPattern(words: QuantityWords): string {
-  return `(?<![\\p{L}\\p{N}.,/])(?:${numberSource}|(?:${alternatives(Object.keys(words.numbers))})(?=[\\s-]))`;
+  return `(?<![\\p{L}\\p{N}.,/])(?:${numberSource}|(?:${wordedSource(words)})(?=[\\s-]))`;
 }
 
 function readsOf(text: string, words: QuantityWords): readonly NumberRead[] {
-  const word = text.toLowerCase().replaceAll(/\s+/g, ' ');
-  const named = (words.numbers as Readonly<Record<string, number>>)[word];
-  if (named === undefined) return numbersRead(text);
-  return [{ value: named, step: Number.isInteger(named) ? 1 : 0.25 }];
+  return numberInWords(text, words) ?? numbersRead(text);
 }
 
 function inText(text: string, words: QuantityWords): TypedQuantity[] {
@@ -47,6 +50,7 @@ function inText(text: string, words: QuantityWords): TypedQuantity[] {
       text: at === index ? text.slice(index, end) : `${numberText} ${unitText}`,
       numbers: readsOf(numberText, words),
       ...pick(unit),
+      ...directionOf(unit, text.slice(end), words),
       unit: unitText,
       manner: how,
     });
@@ -62,6 +66,19 @@ function inText(text: string, words: QuantityWords): TypedQuantity[] {
 }
 
 const pick = ({ dimension, factor, per }: UnitTyped) => ({ dimension, factor, per });
+
+/** "39% more", "39% less": what the first word behind a percentage says of it. */
+function directionOf(
+  { dimension }: UnitTyped,
+  after: string,
+  words: QuantityWords,
+): Pick<TypedQuantity, 'direction'> {
+  if (dimension !== '%') return {};
+  const said = (list: readonly string[]): boolean =>
+    new RegExp(`^\\s+(?:${alternatives(list)})(?!\\p{L})`, 'iu').test(after);
+  if (said(words.more)) return { direction: 'more' };
+  return said(words.less) ? { direction: 'less' } : {};
+}
 
 /** Numbers that share the unit of the one behind them: "120 to 150 g", "152, 138 and 120 g", "152 ± 12 g". */
 function joinedBefore(

@@ -2,7 +2,7 @@ import type { Measure } from '../../compute/tables/measures.ts';
 import type { NumberRead } from './number-typed.ts';
 
 /** What a quantity is one of, in the unit that all findings of the kind are held in. */
-export type Dimension = 'g' | 'kg/m2' | 'g/m2/day' | '%';
+export type Dimension = 'g' | 'kg/m2' | 'g/m2/day' | '%' | 'times';
 
 /** How closely its author means it: as typed, about, as a bound, as an end of a range, or behind a plus-minus. */
 export type Manner = 'exact' | 'about' | 'over' | 'under' | 'range' | 'spread';
@@ -24,4 +24,6 @@ export interface TypedQuantity {
   /** What it is said to be of, where that is said beside it: `plant` is a plant set or harvested. */
   per: 'plant' | Exclude<Measure, 'per_plant_set' | 'per_plant_harvested'> | null;
   manner: Manner;
+  /** For a percentage, whether it is said to be so much more or so much less; absent where neither is said. */
+  direction?: 'more' | 'less';
 }

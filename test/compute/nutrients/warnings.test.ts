@@ -20,6 +20,10 @@ test('calcium and sulfate in one stock are warned of, by name', () => {
   ]);
 });
 
+test('a stock is the same one however its letter is written', () => {
+  expect(warnings({ salts: [calcium('A'), epsom(' a')], stock_ratio: 100 })[0]).toContain('share stock A');
+});
+
 test('so are calcium and phosphate, and a sulfate that only the name tells', () => {
   const phosphate = salt('MKP', 'KH2PO4', 0.2, 'A');
   expect(warnings({ salts: [calcium('A'), phosphate] })[0]).toContain('calcium phosphate');

@@ -1,0 +1,51 @@
+import { numberSource, numbersRead, type NumberRead } from './number-typed.ts';
+import { phrase } from './phrases.ts';
+import type { QuantityWords } from './quantity-words.ts';
+import type { TypedQuantity } from './typed-quantity.ts';
+import { numberInWords, wordedSource } from './worded-number.ts';
+
+const alternatives = (list: readonly string[]): string =>
+  [...list]
+    .sort((a, b) => b.length - a.length)
+    .map(phrase)
+    .join('|');
+
+/** Every "twice the weight", "1.8 times as much" and "half as much" of a sentence, as typed. */
+export function typedMultiples(text: string, words: QuantityWords): Omit<TypedQuantity, 'manner'>[] {
+  const single = alternatives(Object.keys(words.multiples));
+  const counted = `(?:${numberSource}|${wordedSource(words)})\\s+(?:${alternatives(words.times)})`;
+  const ends = `(?:${alternatives(words.endsMultiple)})`;
+  // Not "twice as much water": what stands behind is the other treatment, or the end of the thought.
+  const end = `(?:(?<=\\s${ends})|(?=\\s*(?:[.,;:!?)]|$)|\\s+${ends}(?!\\p{L})))`;
+  const whole = new RegExp(
+    `(?<![\\p{L}\\p{N}.,/])(?:(${alternatives(words.againAsMuch)})|(${single}|${counted})\\s+(?:${alternatives(words.asMuch)}))(?!\\p{L})${end}`,
+    'giu',
+  );
+  return [...text.matchAll(whole)].flatMap(({ index, 0: all, 1: again, 2: multiple = '' }) => {
+    const numbers = again === undefined ? readsOf(multiple, words) : [{ value: 1.5, step: 0.25 }];
+    return numbers.length === 0
+      ? []
+      : [
+          {
+            index,
+            end: index + all.length,
+            text: all,
+            numbers,
+            dimension: 'times' as const,
+            factor: 1,
+            unit: words.times[0] ?? '',
+            per: null,
+          },
+        ];
+  });
+}
+
+/** A multiple in whole numbers is told to the half, and a half to the quarter. */
+function readsOf(typed: string, words: QuantityWords): readonly NumberRead[] {
+  const text = typed.toLowerCase().replaceAll(/\s+/g, ' ');
+  const named = (words.multiples as Readonly<Record<string, number>>)[text];
+  if (named !== undefined) return [{ value: named, step: named < 1 ? 0.25 : 0.5 }];
+  const number = text.replace(new RegExp(`\\s(?:${alternatives(words.times)})$`, 'u'), '');
+  const read = numberInWords(number, words) ?? numbersRead(number);
+  return read.map(({ value, step }) => ({ value, step: Math.min(step, 0.5) }));
+}
