@@ -129,6 +129,7 @@ import unknownStatus from './rules/unknown-status.ts';
 import unknownUnit from './rules/unknown-unit.ts';
 import unlikelySize from './rules/unlikely-size.ts';
 import unlikelySpread from './rules/unlikely-spread.ts';
+import unlikelyYield from './rules/unlikely-yield.ts';
 import unpairedQuote from './rules/unpaired-quote.ts';
 import unreadArchive from './rules/unread-archive.ts';
 import unreadFile from './rules/unread-file.ts';
@@ -281,6 +282,7 @@ export const rules: readonly Rule[] = [
   unknownUnit,
   unlikelySize,
   unlikelySpread,
+  unlikelyYield,
   unpairedQuote,
   unreadArchive,
   unreadFile,

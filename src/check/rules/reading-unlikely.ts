@@ -2,6 +2,7 @@ import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { readingPlace } from '../places.ts';
+import { fullDepth } from './unlikely-size.ts';
 
 const rule: Rule = {
   rule: 'reading-unlikely',
@@ -9,7 +10,7 @@ const rule: Rule = {
   acceptable: true,
   title: 'Unlikely reading',
   meaning:
-    'The reading lies where no solution with plants in it lies: a decimal mark lost, a unit mistaken, or two columns exchanged.',
+    'The reading lies where no solution with plants in it lies, or the level far above what the container holds: a decimal mark lost, a unit mistaken, or two columns exchanged.',
   example: 'ph is 62; was it 6.2?',
   check,
 };
@@ -18,7 +19,11 @@ export default rule;
 /** Bounds within which solutions with living plants in them lie; common practice, no source. */
 const bounds = { level: [0, 200], ec: [0, 10], ph: [3, 10], temperature: [-5, 50] } as const;
 
-function check({ readings }: Facts, report: Report): void {
+/** A level may lie so many times as high as the full container's volume stands in it, whose walls may slope. */
+const mostTimesFull = 2;
+
+function check({ metadata, readings }: Facts, report: Report): void {
+  checkLevels({ metadata, readings }, report);
   for (const [index, reading] of (readings?.rows ?? []).entries()) {
     for (const name of Object.keys(bounds) as (keyof typeof bounds)[]) {
       const value = reading[name];
@@ -36,6 +41,35 @@ function check({ readings }: Facts, report: Report): void {
       const place = readingPlace(readings!, index, name);
       report(rule, { file: 'readings.csv', place, found: String(value), message, where: reading.container });
     }
+  }
+}
+
+/** Told once a container: a wrong unit stands in every one of its rows. */
+function checkLevels({ metadata, readings }: Pick<Facts, 'metadata' | 'readings'>, report: Report): void {
+  if (readings === null) return;
+  for (const { id, inside, volume } of metadata.draft.containers ?? []) {
+    if (inside === undefined || volume === undefined) continue;
+    const full = fullDepth({ inside, volume }) * 100;
+    const index = readings.rows.findIndex(
+      ({ container, level }) =>
+        container === id &&
+        level !== null &&
+        level > mostTimesFull * full &&
+        unlikelyReading('level', level) === null,
+    );
+    if (index === -1) continue;
+    const level = readings.rows[index]!.level!;
+    const message = say(
+      'level is {level} cm, but {volume} stand only {depth} cm deep in {container}; is the level in cm, and are the volume and the inside right?',
+      {
+        level,
+        volume: `${String(volume.value)} ${volume.unit}`,
+        depth: Number(full.toPrecision(3)),
+        container: id,
+      },
+    );
+    const place = readingPlace(readings, index, 'level');
+    report(rule, { file: 'readings.csv', place, found: String(level), message, where: id });
   }
 }
 
