@@ -12,6 +12,7 @@ import { report } from './check.ts';
 import { type Crew, crewFor } from './crew/crew.ts';
 import { datasetsMeanwhile } from './crew/datasets-meanwhile.ts';
 import { contentFolder, outputFolder, root } from './folders.ts';
+import { foreignOutput } from './foreign-output.ts';
 import { libraryOf } from './library-of.ts';
 import { loadContent } from './load-content.ts';
 import { makeOfflineWorker } from './make-offline-worker.ts';
@@ -23,6 +24,11 @@ import { writeFiles } from './write-files.ts';
 
 export async function run(args: string[]): Promise<number> {
   parseArgs({ args, options: {} });
+  const foreign = foreignOutput(outputFolder(), [contentFolder(), root]);
+  if (foreign !== null) {
+    process.stderr.write(`Nothing was published: ${foreign}\n`);
+    return 1;
+  }
   const started = performance.now();
   const crew = crewFor((await listTrials(contentFolder())).length);
   try {
