@@ -1,5 +1,5 @@
 /** `build`: checks every trial, computes, and writes the site; nothing is published where a trial has an error. */
-import { cp, mkdir, rename, rm } from 'node:fs/promises';
+import { cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join, relative } from 'node:path';
 import { parseArgs } from 'node:util';
 import { build as buildPages } from 'astro';
@@ -96,6 +96,7 @@ async function writeSite(
  */
 async function replaceFolder(folder: string, write: (next: string) => Promise<void>): Promise<void> {
   const own = join(root, '.tankside', `build-${process.pid}`);
+  await clearBrokenOff();
   const beside = (word: string) => join(dirname(folder), `.${basename(folder)}-${word}-${process.pid}`);
   const [next, last] = [beside('next'), beside('last')];
   await mkdir(dirname(folder), { recursive: true });
@@ -109,6 +110,24 @@ async function replaceFolder(folder: string, write: (next: string) => Promise<vo
   } finally {
     for (const path of [own, next, last])
       await rm(path, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+  }
+}
+
+/** Takes away what builds left that were broken off (by Ctrl-C, say): theirs is a process that is no more. */
+async function clearBrokenOff(): Promise<void> {
+  for (const name of await readdir(join(root, '.tankside')).catch(() => [])) {
+    const [, id] = /^build-(\d+)$/.exec(name) ?? [];
+    if (id === undefined || isRunning(Number(id))) continue;
+    await rm(join(root, '.tankside', name), { recursive: true, force: true });
+  }
+}
+
+function isRunning(id: number): boolean {
+  try {
+    return process.kill(id, 0);
+  } catch (error) {
+    // One that may not be asked is another user's.
+    return error instanceof Error && 'code' in error && error.code === 'EPERM';
   }
 }
 

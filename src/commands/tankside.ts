@@ -1,4 +1,5 @@
 /** The command line: `npm run -s tankside -- <verb> [folder]`, started by launch.mjs on the pinned Node. */
+import { inPlainWords } from './in-plain-words.ts';
 import { isWrongUse, usage, wrongUse } from './usage.ts';
 
 /** A verb takes the words after it and answers with the exit code. */
@@ -49,6 +50,8 @@ async function tankside([verb, ...args]: string[]): Promise<number> {
 function inOneSentence(error: unknown): string {
   if (!(error instanceof Error)) return `Tankside stopped: ${String(error)}.`;
   if (process.env['TANKSIDE_DEBUG'] === '1') return error.stack ?? error.message;
+  const plain = inPlainWords(error);
+  if (plain !== null) return `Tankside stopped: ${plain}`;
   const first = error.message.split('\n')[0]?.replace(/\.$/, '') ?? error.name;
   return `Tankside stopped: ${first}. (TANKSIDE_DEBUG=1 shows where.)`;
 }
