@@ -8,6 +8,7 @@ import { type PublishedFile, publishedFiles, siteFiles } from '../publish/files.
 import { provideLibrary } from '../publish/library.ts';
 import { report } from './check.ts';
 import { contentFolder, root } from './folders.ts';
+import { inPlainWords } from './in-plain-words.ts';
 import { libraryOf } from './library-of.ts';
 import { loadContent } from './load-content.ts';
 import { makePhotographs } from './make-photographs.ts';
@@ -66,12 +67,14 @@ function editedContent(
       'astro:server:setup': ({ server }) => {
         const folder = contentFolder();
         let waiting: NodeJS.Timeout | undefined;
+        let checking = Promise.resolve();
         server.watcher.add(folder);
         server.watcher.on('all', (_event, path) => {
           if (relative(folder, path).startsWith(`..${sep}`)) return;
           clearTimeout(waiting);
           waiting = setTimeout(() => {
-            void recheck().then(() => server.ws.send({ type: 'full-reload' }));
+            // One after the other, so that what was saved last is what is shown.
+            checking = checking.then(() => show(server, recheck));
           }, breath);
         });
         server.middlewares.use((request, response, next) => {
@@ -85,6 +88,22 @@ function editedContent(
       },
     },
   };
+}
+
+type DevServer = Parameters<NonNullable<AstroIntegration['hooks']['astro:server:setup']>>[0]['server'];
+
+/** Checks again and has the pages reloaded. What nobody foresaw leaves the server running, to be mended and saved again. */
+async function show(server: DevServer, recheck: () => Promise<Library>): Promise<void> {
+  try {
+    await recheck();
+  } catch (error) {
+    const why = error instanceof Error ? (inPlainWords(error) ?? error.message) : String(error);
+    process.stderr.write(`The content could not be taken up: ${why}\n`);
+    return;
+  }
+  // Which trials have a page is asked once and kept, until Astro is told that content changed.
+  for (const name of ['ssr', 'prerender']) server.environments[name]?.hot.send('astro:content-changed', {});
+  server.ws.send({ type: 'full-reload' });
 }
 
 function publishedBytes(library: Library, name: string): Uint8Array | undefined {
