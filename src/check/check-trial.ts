@@ -19,6 +19,7 @@ import type { Report } from './rule.ts';
 import { rules } from './rules.ts';
 import { reportNotATrial } from './rules/not-a-trial.ts';
 import { isUnread, reportUnreadFiles } from './rules/unread-file.ts';
+import { isMisnamed } from './rules/misnamed-file.ts';
 import { hasTooManyPositions } from './rules/too-many-positions.ts';
 import { compareVersions } from './versions.ts';
 
@@ -121,7 +122,9 @@ function readFacts(
   const bytesOf = (name: string): Uint8Array | undefined => files.get(name);
   const layoutBytes = bytesOf('layout.csv');
   const layout =
-    layoutBytes === undefined ? fullGrid(metadata, report) : readLayout(layoutBytes, metadata, report);
+    layoutBytes === undefined
+      ? fullGrid(metadata, report, isMisnamed(files, 'layout.csv'))
+      : readLayout(layoutBytes, metadata, report);
   const harvestBytes = bytesOf('harvest.csv');
   const readingsBytes = bytesOf('readings.csv');
   return {

@@ -11,7 +11,7 @@ import { listTrials } from '../read/folder.ts';
 import { report } from './check.ts';
 import { type Crew, crewFor } from './crew/crew.ts';
 import { datasetsMeanwhile } from './crew/datasets-meanwhile.ts';
-import { contentFolder, outputFolder, root } from './folders.ts';
+import { contentFolder, outputFolder, presentContentFolder, root } from './folders.ts';
 import { foreignOutput } from './foreign-output.ts';
 import { libraryOf } from './library-of.ts';
 import { loadContent } from './load-content.ts';
@@ -24,7 +24,7 @@ import { writeFiles } from './write-files.ts';
 
 export async function run(args: string[]): Promise<number> {
   parseArgs({ args, options: {} });
-  const foreign = foreignOutput(outputFolder(), [contentFolder(), root]);
+  const foreign = foreignOutput(outputFolder(), [presentContentFolder(), root]);
   if (foreign !== null) {
     process.stderr.write(`Nothing was published: ${foreign}\n`);
     return 1;

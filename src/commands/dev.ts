@@ -7,7 +7,7 @@ import type { Library } from '../model/library.ts';
 import { type PublishedFile, publishedFiles, siteFiles } from '../publish/files.ts';
 import { provideLibrary } from '../publish/library.ts';
 import { report } from './check.ts';
-import { contentFolder, root } from './folders.ts';
+import { contentFolder, presentContentFolder, root } from './folders.ts';
 import { inPlainWords } from './in-plain-words.ts';
 import { libraryOf } from './library-of.ts';
 import { loadContent } from './load-content.ts';
@@ -20,6 +20,7 @@ const breath = 150;
 
 export async function run(args: string[]): Promise<number> {
   parseArgs({ args, options: {} });
+  presentContentFolder();
   let library = await reload();
   provideLibrary(() => Promise.resolve(library));
   const base = new URL(library.site.url).pathname;

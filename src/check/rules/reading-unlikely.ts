@@ -31,17 +31,30 @@ function check({ metadata, readings }: Facts, report: Report): void {
       if (value === null || unlikely === null) continue;
       const { lowest, highest, perhaps } = unlikely;
       const values = { name, value, lowest, highest };
+      const celsius = name === 'temperature' ? fromFahrenheit(value) : null;
       const message =
-        perhaps === null
-          ? say('{name} is {value}, outside {lowest} to {highest}', values)
-          : say('{name} is {value}, outside {lowest} to {highest}; was it {perhaps}?', {
+        celsius !== null
+          ? say('{name} is {value}, outside {lowest} to {highest}; is it in °F? Then write {celsius}', {
               ...values,
-              perhaps,
-            });
+              celsius,
+            })
+          : perhaps === null
+            ? say('{name} is {value}, outside {lowest} to {highest}', values)
+            : say('{name} is {value}, outside {lowest} to {highest}; was it {perhaps}?', {
+                ...values,
+                perhaps,
+              });
       const place = readingPlace(readings!, index, name);
       report(rule, { file: 'readings.csv', place, found: String(value), message, where: reading.container });
     }
   }
+}
+
+/** A water temperature in degrees C of what was read in F; null where none comes out of it. */
+function fromFahrenheit(value: number): number | null {
+  const celsius = ((value - 32) * 5) / 9;
+  const [, highest] = bounds.temperature;
+  return value > highest && celsius <= highest ? Number(celsius.toFixed(1)) : null;
 }
 
 /** Told once a container: a wrong unit stands in every one of its rows. */
