@@ -109,6 +109,7 @@ import sourceMissing from './rules/source-missing.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
 import stockBeyondSolubility from './rules/stock-beyond-solubility.ts';
 import stockThatSettles from './rules/stock-that-settles.ts';
+import textCutOff from './rules/text-cut-off.ts';
 import tooManyPlants from './rules/too-many-plants.ts';
 import tooManyPositions from './rules/too-many-positions.ts';
 import totalWithoutResolution from './rules/total-without-resolution.ts';
@@ -262,6 +263,7 @@ export const rules: readonly Rule[] = [
   statusAgainstTime,
   stockBeyondSolubility,
   stockThatSettles,
+  textCutOff,
   tooManyPlants,
   tooManyPositions,
   totalWithoutResolution,
