@@ -38,7 +38,9 @@ async function tankside([verb, ...args]: string[]): Promise<number> {
     return await command.run(args);
   } catch (error) {
     if (isWrongUse(error)) {
-      process.stderr.write(`${error.message}\n\n${usage}`);
+      // Node goes on to tell programmers how to pass what looks like an option.
+      const [told] = error.message.split('. To specify ');
+      process.stderr.write(`${told ?? ''}\n\n${usage}`);
       return 2;
     }
     process.stderr.write(`${inOneSentence(error)}\n`);

@@ -8,6 +8,7 @@ const wrong = [
   { args: ['nonsense'], says: 'There is no verb "nonsense".' },
   { args: ['constructor'], says: 'There is no verb "constructor".' },
   { args: ['serve', '--nonsense'], says: "Unknown option '--nonsense'" },
+  { args: ['check', '--jsno'], says: "Unknown option '--jsno'\n\n" },
   { args: ['serve', 'folder'], says: "Unexpected argument 'folder'" },
   { args: ['serve', '--port', '99999'], says: '--port is a number from 0 to 65535; found "99999".' },
   { args: ['bench', 'no-such-bench'], says: 'No bench has a name with "no-such-bench" in it.' },
