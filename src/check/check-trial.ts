@@ -9,6 +9,7 @@ import { factSheetsOfTrial } from './fact-sheets.ts';
 import type { Facts, Metadata } from './facts.ts';
 import { type FrozenVersion, frozenVersions, isVersion } from './frozen-versions.ts';
 import { fullGrid } from './full-grid.ts';
+import { joinAlike } from './join-alike.ts';
 import { compareProblems } from './print-problem.ts';
 import { readHarvest } from './read-harvest.ts';
 import { readLayout } from './read-layout.ts';
@@ -18,6 +19,7 @@ import type { Report } from './rule.ts';
 import { rules } from './rules.ts';
 import { reportNotATrial } from './rules/not-a-trial.ts';
 import { isUnread, reportUnreadFiles } from './rules/unread-file.ts';
+import { isMisnamed } from './rules/misnamed-file.ts';
 import { hasTooManyPositions } from './rules/too-many-positions.ts';
 import { compareVersions } from './versions.ts';
 
@@ -55,7 +57,8 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
   if (facts === null) reportUnreadFiles(files, report);
   else for (const { check } of rules) check?.(facts, report);
   const factSheets = context.withoutSheets === true ? [] : factSheetsOfTrial(files, report, path);
-  const settled = facts === null ? { problems, queries: [] } : applyAccepted(problems, facts, path);
+  const told = joinAlike(problems);
+  const settled = facts === null ? { problems: told, queries: [] } : applyAccepted(told, facts, path);
   settled.problems.sort(compareProblems);
   if (facts === null || hasError(settled.problems)) return { trial: null, problems: settled.problems };
   const earlier = earlierVersions(id, files, facts.metadata.draft.version ?? '', context);
@@ -119,7 +122,9 @@ function readFacts(
   const bytesOf = (name: string): Uint8Array | undefined => files.get(name);
   const layoutBytes = bytesOf('layout.csv');
   const layout =
-    layoutBytes === undefined ? fullGrid(metadata, report) : readLayout(layoutBytes, metadata, report);
+    layoutBytes === undefined
+      ? fullGrid(metadata, report, isMisnamed(files, 'layout.csv'))
+      : readLayout(layoutBytes, metadata, report);
   const harvestBytes = bytesOf('harvest.csv');
   const readingsBytes = bytesOf('readings.csv');
   return {

@@ -7,7 +7,8 @@ import type { Report } from './rule.ts';
 import { reportMissingLayout } from './rules/missing-layout.ts';
 
 /** The layout where there is no layout.csv: every position of each container's grid is planted with its treatment. */
-export function fullGrid({ draft, lost }: Metadata, report: Report): Layout {
+/** @param isMisnamed true where a layout.csv lies there under another name, which is reported as such */
+export function fullGrid({ draft, lost }: Metadata, report: Report, isMisnamed = false): Layout {
   const containers = draft.containers ?? [];
   const factors = draft.factors ?? [];
   const grid = emptyGrid(containers);
@@ -22,7 +23,7 @@ export function fullGrid({ draft, lost }: Metadata, report: Report): Layout {
         complete = false;
         // A trial that is not finished may still wait for its lots.
         const isRefused = lost.has('containers.treatment');
-        if (draft.status === 'finished' && !isRefused)
+        if (draft.status === 'finished' && !isRefused && !isMisnamed)
           reportMissingLayout(report, container.id, id, levels[0]?.id ?? '');
       }
     }

@@ -51,3 +51,16 @@ export function didYouMean(name: string, known: readonly string[]): string {
   const best = nearest(name, known);
   return best === null ? '' : say('; did you mean "{name}"?', { name: best });
 }
+
+/**
+ * What tells a name from the known one where both look alike: letters of another alphabet (a Cyrillic T); nothing where
+ * there are none.
+ */
+export function otherLetters(name: string, known: string): string {
+  const foreign = [...new Set(name)].find(
+    (letter) => /\p{L}/u.test(letter) && letter > '\u024f' && !known.includes(letter),
+  );
+  if (foreign === undefined || /[^\u0000-\u024f]/.test(known)) return '';
+  const code = foreign.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0');
+  return ` ${say('(the letter "{letter}" found is U+{code}, of another alphabet)', { letter: foreign, code })}`;
+}

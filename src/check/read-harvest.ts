@@ -105,7 +105,9 @@ function recordReader(
   const readCut = (row: CsvRow, text: string, spot: Spot): number => {
     if (text === '') return 1;
     const cut = readCount(table, row, 'cut', text, report);
-    if (cut !== null && cuts !== undefined && cut > cuts.length) {
+    // Where a date of a cut was refused, there are more cuts than are known.
+    const isKnown = cuts !== undefined && !metadata.lost.has('dates');
+    if (cut !== null && isKnown && cut > cuts.length) {
       reportUnknownCut(report, table, row, cut, cuts.length, whereOf(spot));
     }
     return cut ?? 1;
@@ -115,7 +117,8 @@ function recordReader(
     if (text === usual || text === '') return usual;
     if (isDate(text)) return text;
     reportWrongDateInRow(report, table, row, text, whereOf(spot));
-    return usual;
+    // Nothing more is concluded from it.
+    return null;
   };
   const readPlant = (row: CsvRow, text: string, position: Position): number | null => {
     if (text === '') return position.plants === 1 && primary?.of === 'plant' ? 1 : null;

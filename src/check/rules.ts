@@ -110,6 +110,7 @@ import sourceMissing from './rules/source-missing.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
 import stockBeyondSolubility from './rules/stock-beyond-solubility.ts';
 import stockThatSettles from './rules/stock-that-settles.ts';
+import textCutOff from './rules/text-cut-off.ts';
 import tooManyPlants from './rules/too-many-plants.ts';
 import tooManyPositions from './rules/too-many-positions.ts';
 import totalWithoutResolution from './rules/total-without-resolution.ts';
@@ -130,6 +131,7 @@ import unknownStatus from './rules/unknown-status.ts';
 import unknownUnit from './rules/unknown-unit.ts';
 import unlikelySize from './rules/unlikely-size.ts';
 import unlikelySpread from './rules/unlikely-spread.ts';
+import unlikelyYield from './rules/unlikely-yield.ts';
 import unpairedQuote from './rules/unpaired-quote.ts';
 import unreadArchive from './rules/unread-archive.ts';
 import unreadFile from './rules/unread-file.ts';
@@ -263,6 +265,7 @@ export const rules: readonly Rule[] = [
   statusAgainstTime,
   stockBeyondSolubility,
   stockThatSettles,
+  textCutOff,
   tooManyPlants,
   tooManyPositions,
   totalWithoutResolution,
@@ -283,6 +286,7 @@ export const rules: readonly Rule[] = [
   unknownUnit,
   unlikelySize,
   unlikelySpread,
+  unlikelyYield,
   unpairedQuote,
   unreadArchive,
   unreadFile,

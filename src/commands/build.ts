@@ -1,5 +1,5 @@
 /** `build`: checks every trial, computes, and writes the site; nothing is published where a trial has an error. */
-import { cp, mkdir, rename, rm } from 'node:fs/promises';
+import { cp, mkdir, readdir, rename, rm } from 'node:fs/promises';
 import { basename, dirname, join, relative } from 'node:path';
 import { parseArgs } from 'node:util';
 import { build as buildPages } from 'astro';
@@ -13,7 +13,8 @@ import { listTrials } from '../read/folder.ts';
 import { report } from './check.ts';
 import { type Crew, crewFor } from './crew/crew.ts';
 import { datasetsMeanwhile } from './crew/datasets-meanwhile.ts';
-import { contentFolder, outputFolder, root } from './folders.ts';
+import { contentFolder, outputFolder, presentContentFolder, root } from './folders.ts';
+import { foreignOutput } from './foreign-output.ts';
 import { libraryOf } from './library-of.ts';
 import { loadContent } from './load-content.ts';
 import { makeOfflineWorker } from './make-offline-worker.ts';
@@ -25,6 +26,11 @@ import { writeFiles } from './write-files.ts';
 
 export async function run(args: string[]): Promise<number> {
   parseArgs({ args, options: {} });
+  const foreign = foreignOutput(outputFolder(), [presentContentFolder(), root]);
+  if (foreign !== null) {
+    process.stderr.write(`Nothing was published: ${foreign}\n`);
+    return 1;
+  }
   const started = performance.now();
   const crew = crewFor((await listTrials(contentFolder())).length);
   try {
@@ -98,6 +104,7 @@ async function writeSite(
  */
 async function replaceFolder(folder: string, write: (next: string) => Promise<void>): Promise<void> {
   const own = join(root, '.tankside', `build-${process.pid}`);
+  await clearBrokenOff();
   const beside = (word: string) => join(dirname(folder), `.${basename(folder)}-${word}-${process.pid}`);
   const [next, last] = [beside('next'), beside('last')];
   await mkdir(dirname(folder), { recursive: true });
@@ -111,6 +118,24 @@ async function replaceFolder(folder: string, write: (next: string) => Promise<vo
   } finally {
     for (const path of [own, next, last])
       await rm(path, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+  }
+}
+
+/** Takes away what builds left that were broken off (by Ctrl-C, say): theirs is a process that is no more. */
+async function clearBrokenOff(): Promise<void> {
+  for (const name of await readdir(join(root, '.tankside')).catch(() => [])) {
+    const [, id] = /^build-(\d+)$/.exec(name) ?? [];
+    if (id === undefined || isRunning(Number(id))) continue;
+    await rm(join(root, '.tankside', name), { recursive: true, force: true });
+  }
+}
+
+function isRunning(id: number): boolean {
+  try {
+    return process.kill(id, 0);
+  } catch (error) {
+    // One that may not be asked is another user's.
+    return error instanceof Error && 'code' in error && error.code === 'EPERM';
   }
 }
 

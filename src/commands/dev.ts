@@ -8,7 +8,8 @@ import { say } from '../model/say.ts';
 import { type PublishedFile, publishedFiles, siteFiles } from '../publish/files.ts';
 import { provideLibrary } from '../publish/library.ts';
 import { report } from './check.ts';
-import { contentFolder, root } from './folders.ts';
+import { contentFolder, presentContentFolder, root } from './folders.ts';
+import { inPlainWords } from './in-plain-words.ts';
 import { libraryOf } from './library-of.ts';
 import { loadContent } from './load-content.ts';
 import { makePhotographs } from './make-photographs.ts';
@@ -20,6 +21,7 @@ const breath = 150;
 
 export async function run(args: string[]): Promise<number> {
   parseArgs({ args, options: {} });
+  presentContentFolder();
   let library = await reload();
   provideLibrary(() => Promise.resolve(library));
   const base = new URL(library.site.url).pathname;
@@ -67,12 +69,14 @@ function editedContent(
       'astro:server:setup': ({ server }) => {
         const folder = contentFolder();
         let waiting: NodeJS.Timeout | undefined;
+        let checking = Promise.resolve();
         server.watcher.add(folder);
         server.watcher.on('all', (_event, path) => {
           if (relative(folder, path).startsWith(`..${sep}`)) return;
           clearTimeout(waiting);
           waiting = setTimeout(() => {
-            void recheck().then(() => server.ws.send({ type: 'full-reload' }));
+            // One after the other, so that what was saved last is what is shown.
+            checking = checking.then(() => show(server, recheck));
           }, breath);
         });
         server.middlewares.use((request, response, next) => {
@@ -86,6 +90,22 @@ function editedContent(
       },
     },
   };
+}
+
+type DevServer = Parameters<NonNullable<AstroIntegration['hooks']['astro:server:setup']>>[0]['server'];
+
+/** Checks again and has the pages reloaded. What nobody foresaw leaves the server running, to be mended and saved again. */
+async function show(server: DevServer, recheck: () => Promise<Library>): Promise<void> {
+  try {
+    await recheck();
+  } catch (error) {
+    const why = error instanceof Error ? (inPlainWords(error) ?? error.message) : String(error);
+    process.stderr.write(`The content could not be taken up: ${why}\n`);
+    return;
+  }
+  // Which trials have a page is asked once and kept, until Astro is told that content changed.
+  for (const name of ['ssr', 'prerender']) server.environments[name]?.hot.send('astro:content-changed', {});
+  server.ws.send({ type: 'full-reload' });
 }
 
 function publishedBytes(library: Library, name: string): Uint8Array | undefined {

@@ -1,5 +1,6 @@
 /** The command line: `npm run -s tankside -- <verb> [folder]`, started by launch.mjs on the pinned Node. */
 import { say } from '../model/say.ts';
+import { inPlainWords } from './in-plain-words.ts';
 import { isWrongUse, usage, wrongUse } from './usage.ts';
 
 /** A verb takes the words after it and answers with the exit code. */
@@ -38,7 +39,9 @@ async function tankside([verb, ...args]: string[]): Promise<number> {
     return await command.run(args);
   } catch (error) {
     if (isWrongUse(error)) {
-      process.stderr.write(`${error.message}\n\n${usage}`);
+      // Node goes on to tell programmers how to pass what looks like an option.
+      const [told] = error.message.split('. To specify ');
+      process.stderr.write(`${told ?? ''}\n\n${usage}`);
       return 2;
     }
     process.stderr.write(`${inOneSentence(error)}\n`);
@@ -50,6 +53,8 @@ async function tankside([verb, ...args]: string[]): Promise<number> {
 function inOneSentence(error: unknown): string {
   if (!(error instanceof Error)) return say('Tankside stopped: {fault}.', { fault: String(error) });
   if (process.env['TANKSIDE_DEBUG'] === '1') return error.stack ?? error.message;
+  const plain = inPlainWords(error);
+  if (plain !== null) return say('Tankside stopped: {fault}', { fault: plain });
   const fault = error.message.split('\n')[0]?.replace(/\.$/, '') ?? error.name;
   return say('Tankside stopped: {fault}. (TANKSIDE_DEBUG=1 shows where.)', { fault });
 }

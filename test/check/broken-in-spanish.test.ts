@@ -70,8 +70,9 @@ function ownWords(name: string): string {
   return readdirSync(path, { recursive: true, encoding: 'utf8', withFileTypes: true })
     .filter((entry) => entry.name !== 'expected.txt')
     .map((entry) => {
-      const text = entry.isFile() ? readFileSync(join(entry.parentPath, entry.name), 'latin1') : '';
-      return `${entry.name} ${text}`;
+      const bytes = entry.isFile() ? readFileSync(join(entry.parentPath, entry.name)) : Buffer.alloc(0);
+      // Some are no UTF-8, and quoted as they can be read.
+      return `${entry.name} ${bytes.toString('latin1')} ${bytes.toString('utf8')}`;
     })
     .concat(name)
     .join(' ');

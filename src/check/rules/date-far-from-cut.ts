@@ -13,7 +13,7 @@ const rule: Rule = {
   acceptable: true,
   title: 'Date far from its fellows',
   meaning:
-    'A row bears a date more than a week from that of the other plants of its container at the same cut. Perhaps the cut number or the date is wrong.',
+    'A row bears a date more than a week from that of the other plants of its container at the same cut, or all of them bear that of another cut or of another year. Perhaps the cut number or the date is wrong.',
   example: 'date is 2025-10-02, but the others of T1 at cut 1 were cut on 2025-10-20',
   check,
 };
@@ -21,12 +21,16 @@ export default rule;
 
 /** Days within which one cut of a container is brought in. */
 const aWeek = 7;
+/** Days within which the containers of one trial come to the same cut, sown at different times; common practice, no source. */
+const mostApart = 250;
 
-function check({ harvest, metadata }: Facts, report: Report): void {
+function check(facts: Facts, report: Report): void {
+  const { harvest, metadata } = facts;
   if (!harvest?.table.index.has('date')) return;
   const cuts: readonly string[] = metadata.draft.dates?.cuts ?? [];
   const differing = indexesWhere(harvest.records, ({ date, cut }) => date !== cuts[cut - 1]);
   const usual = differing.length === 0 ? new Map<string, string>() : usualDates(harvest.records);
+  checkUsual(facts, harvest, usual, report);
   for (const index of indexesWhere(harvest.records, () => usual.size > 0)) {
     const record = harvest.records[index]!;
     const { date, cut, container } = record;
@@ -41,6 +45,40 @@ function check({ harvest, metadata }: Facts, report: Report): void {
     );
     const place = recordPlace(harvest, index, 'date');
     report(rule, { file: 'harvest.csv', place, found: date, expected: day, message, where: whereOf(record) });
+  }
+}
+
+/** Told once for a container at a cut: all of its rows bear the date of another cut, or one of another year. */
+function checkUsual(
+  { metadata }: Facts,
+  harvest: NonNullable<Facts['harvest']>,
+  usual: ReadonlyMap<string, string>,
+  report: Report,
+): void {
+  const cuts: readonly string[] = metadata.draft.dates?.cuts ?? [];
+  const said = new Set<string>();
+  for (const index of indexesWhere(harvest.records, ({ date, cut }) => date !== cuts[cut - 1])) {
+    const { container, cut, date } = harvest.records[index]!;
+    const key = `${container} ${String(cut)}`;
+    const planned = cuts[cut - 1];
+    if (date === null || planned === undefined || said.has(key) || usual.get(key) !== date) continue;
+    const other = cuts.indexOf(date) + 1;
+    const isFar = Math.abs(daysBetween(planned, date)) > mostApart;
+    if ((other === 0 && !isFar) || isOutsideTrial(metadata, date)) continue;
+    said.add(key);
+    const values = { container, cut, date, planned, other };
+    const message =
+      other > 0
+        ? say(
+            'the rows of {container} at cut {cut} bear {date}, the date of cut {other} in trial.yaml; check the date and the cut',
+            values,
+          )
+        : say(
+            'the rows of {container} at cut {cut} bear {date}, but dates.cuts in trial.yaml has {planned} for it; is the year right?',
+            values,
+          );
+    const place = recordPlace(harvest, index, 'date');
+    report(rule, { file: 'harvest.csv', place, found: date, expected: planned, message, where: container });
   }
 }
 

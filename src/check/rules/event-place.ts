@@ -56,6 +56,17 @@ function faultOf(where: string, containers: readonly Container[]): string | null
     containers.map(({ id }) => id),
   );
   // A place in words ("all tanks", "the inlet") is no slip.
-  if (best === null || !/\d/.test(first)) return null;
+  if (!/\d/.test(first)) return null;
+  // What is formed as the containers' names are is meant as one.
+  if (best === null)
+    return containers.some(({ id }) => formOf(id) === formOf(first))
+      ? say('there is no {name}; containers: {names}', {
+          name: first,
+          names: containers.map(({ id }) => id).join(', '),
+        })
+      : null;
   return say('there is no {name}; did you mean "{near}"?', { name: first, near: best });
 }
+
+/** A name with its letters and digits made alike: T12 is formed as T7 is. */
+const formOf = (name: string): string => name.replaceAll(/\p{L}+/gu, 'a').replaceAll(/\d+/g, '1');

@@ -1,5 +1,6 @@
 import { say } from '../../model/say.ts';
 import { distance } from 'fastest-levenshtein';
+import type { FolderFiles } from '../../read/folder-files.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { showText } from '../show-value.ts';
@@ -48,6 +49,13 @@ function check({ files, metadata }: Facts, report: Report): void {
       : say('{path} looks like {meant}; rename it to {meant}', values);
     report(rule, { file: path, found: path, expected: best, message });
   }
+}
+
+/** True where a file is missing, and another in the folder is meant as it. */
+export function isMisnamed(files: FolderFiles, name: string): boolean {
+  return (
+    !files.has(name) && [...files.keys()].some((path) => !path.includes('/') && meantFile(path) === name)
+  );
 }
 
 /** True for a name that a spreadsheet program gives, of which another name alone makes no CSV. */

@@ -16,17 +16,25 @@ export default rule;
 
 export function reportNotATrial(report: Report, files: FolderFiles): void {
   const names = [...files.keys()].filter((path) => !path.includes('/'));
-  const inside = [...files.keys()].find(
-    (path) => path.endsWith('/trial.yaml') && !path.startsWith('versions/'),
+  const nested = [...files.keys()].filter(
+    (path) => path.endsWith('/trial.yaml') && !/(^|\/)versions\//.test(path),
   );
+  const [inside] = nested;
   const alike = nearest('trial.yaml', names);
+  const trials = new Set(nested.map((path) => path.slice(0, path.indexOf('/trial.yaml'))));
+  const [first = ''] = trials;
   const message =
-    inside !== undefined
-      ? say('the folder has no trial.yaml; there is one at {path}: move the files up into this folder', {
-          path: showText(inside),
-        })
-      : alike !== null
-        ? say('the folder has no trial.yaml; rename {path} to trial.yaml', { path: showText(alike) })
-        : say('the folder has no trial.yaml; write one, or move the folder out of trials/');
+    trials.size > 1
+      ? say(
+          'the folder has no trial.yaml and is no trial, but holds trials; name one of them, such as {path}, or the folder that holds site.yaml',
+          { path: showText(first) },
+        )
+      : inside !== undefined
+        ? say('the folder has no trial.yaml; there is one at {path}: move the files up into this folder', {
+            path: showText(inside),
+          })
+        : alike !== null
+          ? say('the folder has no trial.yaml; rename {path} to trial.yaml', { path: showText(alike) })
+          : say('the folder has no trial.yaml; write one, or move the folder out of trials/');
   report(rule, { file: 'trial.yaml', expected: 'trial.yaml', message });
 }

@@ -17,10 +17,10 @@ const rule: Rule = {
 export default rule;
 
 function check({ layout, metadata }: Facts, report: Report): void {
-  if (layout === null || layout.table === null) return;
+  if (layout === null) return;
   for (const name of ['plot', 'block'] as const) {
     // A blank cell of a block column is reported where it is read.
-    if (name === 'block' && layout.table.index.has('block')) continue;
+    if (name === 'block' && layout.table?.index.has('block') === true) continue;
     if (name === 'block' && metadata.lost.has('containers.block')) continue;
     const without = indexesWhere(layout.positions, (position) => position[name] === null);
     if (without.length === 0 || without.length === layout.positions.length) continue;

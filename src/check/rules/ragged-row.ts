@@ -60,10 +60,15 @@ function reportRow(
   const isMore = cells.length > headings.length;
   const advice =
     split !== null
-      ? say('a decimal comma splits "{number}" in two: write {corrected}', {
-          number: split,
-          corrected: split.replace(',', '.'),
-        })
+      ? /,\d{3}$/.test(split)
+        ? say(
+            'a comma splits "{number}" in two: write {corrected}, or {whole} where it stands between thousands',
+            { number: split, corrected: split.replace(',', '.'), whole: split.replace(',', '') },
+          )
+        : say('a decimal comma splits "{number}" in two: write {corrected}', {
+            number: split,
+            corrected: split.replace(',', '.'),
+          })
       : others > 0
         ? say(isMore ? 'look for a heading too few' : 'look for a heading too many')
         : isMore
@@ -98,7 +103,8 @@ const counts = new Set(['container', 'row', 'column', 'cut', 'plant', 'plants'])
 
 /** The number that a decimal comma split into one cell too many, or null. */
 function splitNumber(row: readonly string[], headings: readonly string[]): string | null {
-  if (row.length <= headings.length) return null;
+  // A row with one cell too many in front has slipped as a whole.
+  if (row.length <= headings.length || row[0] === '') return null;
   const at = row.findIndex(
     (cell, index) =>
       !counts.has(headings[index] ?? '') && /^\d+$/.test(cell) && /^\d+$/.test(row[index + 1] ?? ''),

@@ -2,6 +2,7 @@ import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
 import { readingPlace } from '../places.ts';
+import { fullDepth } from './unlikely-size.ts';
 
 const rule: Rule = {
   rule: 'reading-unlikely',
@@ -9,7 +10,7 @@ const rule: Rule = {
   acceptable: true,
   title: 'Unlikely reading',
   meaning:
-    'The reading lies where no solution with plants in it lies: a decimal mark lost, a unit mistaken, or two columns exchanged.',
+    'The reading lies where no solution with plants in it lies, or the level far above what the container holds: a decimal mark lost, a unit mistaken, or two columns exchanged.',
   example: 'ph is 62; was it 6.2?',
   check,
 };
@@ -18,7 +19,11 @@ export default rule;
 /** Bounds within which solutions with living plants in them lie; common practice, no source. */
 const bounds = { level: [0, 200], ec: [0, 10], ph: [3, 10], temperature: [-5, 50] } as const;
 
-function check({ readings }: Facts, report: Report): void {
+/** A level may lie so many times as high as the full container's volume stands in it, whose walls may slope. */
+const mostTimesFull = 2;
+
+function check({ metadata, readings }: Facts, report: Report): void {
+  checkLevels({ metadata, readings }, report);
   for (const [index, reading] of (readings?.rows ?? []).entries()) {
     for (const name of Object.keys(bounds) as (keyof typeof bounds)[]) {
       const value = reading[name];
@@ -26,16 +31,58 @@ function check({ readings }: Facts, report: Report): void {
       if (value === null || unlikely === null) continue;
       const { lowest, highest, perhaps } = unlikely;
       const values = { name, value, lowest, highest };
+      const celsius = name === 'temperature' ? fromFahrenheit(value) : null;
       const message =
-        perhaps === null
-          ? say('{name} is {value}, outside {lowest} to {highest}', values)
-          : say('{name} is {value}, outside {lowest} to {highest}; was it {perhaps}?', {
+        celsius !== null
+          ? say('{name} is {value}, outside {lowest} to {highest}; is it in °F? Then write {celsius}', {
               ...values,
-              perhaps,
-            });
+              celsius,
+            })
+          : perhaps === null
+            ? say('{name} is {value}, outside {lowest} to {highest}', values)
+            : say('{name} is {value}, outside {lowest} to {highest}; was it {perhaps}?', {
+                ...values,
+                perhaps,
+              });
       const place = readingPlace(readings!, index, name);
       report(rule, { file: 'readings.csv', place, found: String(value), message, where: reading.container });
     }
+  }
+}
+
+/** A water temperature in degrees C of what was read in F; null where none comes out of it. */
+function fromFahrenheit(value: number): number | null {
+  const celsius = ((value - 32) * 5) / 9;
+  const [, highest] = bounds.temperature;
+  return value > highest && celsius <= highest ? Number(celsius.toFixed(1)) : null;
+}
+
+/** Told once a container: a wrong unit stands in every one of its rows. */
+function checkLevels({ metadata, readings }: Pick<Facts, 'metadata' | 'readings'>, report: Report): void {
+  if (readings === null) return;
+  for (const { id, inside, volume } of metadata.draft.containers ?? []) {
+    if (inside === undefined || volume === undefined) continue;
+    const full = fullDepth({ inside, volume }) * 100;
+    const index = readings.rows.findIndex(
+      ({ container, level }) =>
+        container === id &&
+        level !== null &&
+        level > mostTimesFull * full &&
+        unlikelyReading('level', level) === null,
+    );
+    if (index === -1) continue;
+    const level = readings.rows[index]!.level!;
+    const message = say(
+      'level is {level} cm, but {volume} stand only {depth} cm deep in {container}; is the level in cm, and are the volume and the inside right?',
+      {
+        level,
+        volume: `${String(volume.value)} ${volume.unit}`,
+        depth: Number(full.toPrecision(3)),
+        container: id,
+      },
+    );
+    const place = readingPlace(readings, index, 'level');
+    report(rule, { file: 'readings.csv', place, found: String(level), message, where: id });
   }
 }
 

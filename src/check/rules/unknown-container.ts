@@ -2,7 +2,7 @@ import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
-import { nearest } from '../nearest.ts';
+import { nearest, otherLetters } from '../nearest.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -39,9 +39,14 @@ function messageOf(container: string, known: readonly string[]): string {
   const shown = { container: showText(container) };
   if (/^(grand |sub)?(total|sum|mean|average)/i.test(container))
     return say('{container} is no container of trial.yaml; delete the line of totals', shown);
+  if (container.toLowerCase() === 'container')
+    return say('{container} is no container of trial.yaml; delete the headings that stand here again', shown);
   const best = nearest(container, known);
   if (best !== null)
-    return say('{container} is no container of trial.yaml; did you mean "{name}"?', { ...shown, name: best });
+    return (
+      say('{container} is no container of trial.yaml; did you mean "{name}"?', { ...shown, name: best }) +
+      otherLetters(container, best)
+    );
   return names === null
     ? say('{container} is no container of trial.yaml', shown)
     : say('{container} is no container of trial.yaml; containers: {names}', { ...shown, names });

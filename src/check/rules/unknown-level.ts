@@ -3,7 +3,7 @@ import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
 import type { Factor } from '../../model/trial.ts';
-import { nearest } from '../nearest.ts';
+import { nearest, otherLetters } from '../nearest.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -35,7 +35,8 @@ export function reportUnknownLevel(
     message:
       best === null
         ? say('{level} is no level of {factor}; levels: {names}', { ...shown, names: known.join(', ') })
-        : say('{level} is no level of {factor}; did you mean "{name}"?', { ...shown, name: best }),
+        : say('{level} is no level of {factor}; did you mean "{name}"?', { ...shown, name: best }) +
+          otherLetters(text, best),
     where,
   });
 }
