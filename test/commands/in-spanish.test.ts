@@ -101,9 +101,7 @@ describe('On a site in Spanish', () => {
     const folder = join(content, 'trials', 'primavera-2027');
     const { code, text } = await run([...options, '--container', 'T1=3x3', '--container', 'T2=3x3', folder]);
     expect(code).toBe(0);
-    expect(text).toMatch(
-      /^1\. Completamente al azar, sorteo por posiciones \(18 plantas, semilla \d+\)\n/,
-    );
+    expect(text).toMatch(/^1\. Completamente al azar, sorteo por posiciones \(18 plantas, semilla \d+\)\n/);
     expect(text).toContain(
       `\nLa propuesta 1 se ha escrito en ${folder}.\nLo que aquí no se dijo está como en dos-lechugas: repase trial.yaml.\n`,
     );
