@@ -22,17 +22,20 @@ import { makePhotographs } from './make-photographs.ts';
 import { makeSearch } from './make-search.ts';
 import { printSheets } from './print-sheets.ts';
 import { progressOf } from './progress.ts';
+import { writeAsSite } from './write-as-site.ts';
 import { writeFiles } from './write-files.ts';
 
 export async function run(args: string[]): Promise<number> {
   parseArgs({ args, options: {} });
-  const foreign = foreignOutput(outputFolder(), [presentContentFolder(), root]);
+  const content = presentContentFolder();
+  await writeAsSite(content);
+  const foreign = foreignOutput(outputFolder(), [content, root]);
   if (foreign !== null) {
-    process.stderr.write(`Nothing was published: ${foreign}\n`);
+    process.stderr.write(`${say('Nothing was published: {why}', { why: foreign })}\n`);
     return 1;
   }
   const started = performance.now();
-  const crew = crewFor((await listTrials(contentFolder())).length);
+  const crew = crewFor((await listTrials(content)).length);
   try {
     return await build(crew, started);
   } finally {

@@ -100,7 +100,7 @@ async function show(server: DevServer, recheck: () => Promise<Library>): Promise
     await recheck();
   } catch (error) {
     const why = error instanceof Error ? (inPlainWords(error) ?? error.message) : String(error);
-    process.stderr.write(`The content could not be taken up: ${why}\n`);
+    process.stderr.write(`${say('The content could not be taken up: {why}', { why })}\n`);
     return;
   }
   // Which trials have a page is asked once and kept, until Astro is told that content changed.
