@@ -18,6 +18,7 @@ import {
   compareTests,
 } from './script-comparisons.ts';
 import {
+  heavyPlants,
   hostile,
   latinSquare,
   lostPlants,
@@ -61,6 +62,7 @@ const trials: readonly (readonly [string, Trial])[] = [
   ['one tank for each strength, a pot lost', oneTankAStrength()],
   ['tanks with dead plants', tanksWithDead()],
   ['plants within pots, some lost', lostPlants()],
+  ['heavy plants within pots, some lost', heavyPlants()],
   ['two cuts', twoCuts()],
   ['a factorial of unequal numbers', unbalancedFactorial()],
   ['scores', scores()],

@@ -114,6 +114,41 @@ export function tanksWithDead(): Trial {
   });
 }
 
+/** Pots of three heavy plants, some lost: variances so large that the likelihood hardly slopes by them. */
+export function heavyPlants(): Trial {
+  const pots: [string, ...(number | 'dead' | 'culled' | 'not weighed' | 'not planted')[]][] = [
+    ['c', 2642, 'dead', 4285],
+    ['d', 1, 673, 1],
+    ['d', 1, 1, 476],
+    ['c', 7687, 7600, 'dead'],
+    ['c', 6198, 6845, 6902],
+    ['a', 5765, 4110, 4091],
+    ['c', 2296, 2379, 2392],
+    ['a', 2145, 4921, 3229],
+    ['d', 1, 2939, 2204],
+    ['a', 218, 1, 1],
+    ['b', 5631, 3307, 'dead'],
+    ['d', 164, 1, 1],
+    ['d', 2458, 2242, 1845],
+    ['a', 3534, 6020, 3359],
+    ['c', 5989, 4583, 5086],
+    ['b', 3050, 'dead', 4840],
+    ['a', 1, 1429, 1351],
+    ['a', 6466, 7641, 6623],
+    ['b', 3481, 2192, 3826],
+  ];
+  const plants = pots.flatMap(([cultivar, ...weights], pot) =>
+    weights.map((weight): PlantOfTrial => ({
+      container: 'B1',
+      row: pot + 1,
+      column: 1,
+      treatment: { cultivar },
+      ...(typeof weight === 'number' ? { weight } : { weight: null, status: weight }),
+    })),
+  );
+  return trialOf(plants);
+}
+
 /** Three treatments, four pots of each, three plants in a pot: some dead, culled or not weighed. */
 export function lostPlants(): Trial {
   const fates: Record<number, PlantOfTrial['status']> = {

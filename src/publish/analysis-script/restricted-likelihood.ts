@@ -37,18 +37,20 @@ fit_by_likelihood <- function(terms, d, columns, names) {
   x <- m$x[, m$keep, drop = FALSE]
   centre <- mean(d$.value)
   y <- d$.value - centre
+  # In units of the plain residual variance, so that the climb is as steep whatever the weights' own unit.
+  scale <- sum(qr.resid(qr(x), y)^2) / (nrow(d) - ncol(x))
+  y <- y / sqrt(scale)
   G <- c(lapply(columns, function(name) outer(d[[name]], d[[name]], "==") * 1), list(diag(nrow(d))))
   k <- length(G)
-  s <- sum(qr.resid(qr(x), y)^2) / (nrow(d) - ncol(x))
-  starts <- list(rep(s / k, k), c(rep(s / 100, k - 1), s))
+  starts <- list(rep(1 / k, k), c(rep(1 / 100, k - 1), 1))
   peaks <- lapply(starts, nlminb, objective = deviance_at, gradient = slopes_at, y = y, x = x, G = G,
-                  lower = c(rep(0, k - 1), 1e-9 * s), control = list(rel.tol = 1e-14, iter.max = 1000))
+                  lower = c(rep(0, k - 1), 1e-9), control = list(rel.tol = 1e-14, iter.max = 1000))
   v <- peaks[[which.min(sapply(peaks, function(peak) peak$objective))]]$par
-  v[v < 1e-7 * s] <- 0
-  # The climb may stop just short of the bound: a variance from which the likelihood still rises at zero is zero.
+  v[v < 1e-7] <- 0
+  # The climb may stop just short of the bound: a small variance is zero where the likelihood falls from zero on.
   for (j in seq_len(k - 1)) {
     zero <- replace(v, j, 0)
-    if (v[j] > 0 && v[j] < 1e-2 * s && slopes_at(zero, y, x, G)[j] >= 0) v <- zero
+    if (v[j] > 0 && v[j] < 1e-2 && slopes_at(zero, y, x, G)[j] >= 0) v <- zero
   }
   keep <- which(v > 0)
   slopes <- function(u) slopes_at(u, y, x, G)[keep]
@@ -57,19 +59,19 @@ fit_by_likelihood <- function(terms, d, columns, names) {
     move <- solve(curvature(v), slopes(v))
     while (any(v[keep] <= move)) move <- move / 2
     v[keep] <- v[keep] - move
-    if (all(abs(move) < 1e-11 * s)) break
+    if (all(abs(move) < 1e-11)) break
   }
   # The observed information of the variances gives the sampling covariances A of their estimates.
   H <- curvature(v)
   at <- solved(v, x, G)
-  m$b <- replace(numeric(ncol(m$x)), m$keep, at$C %*% crossprod(x, at$W %*% y))
+  m$b <- replace(numeric(ncol(m$x)), m$keep, at$C %*% crossprod(x, at$W %*% y) * sqrt(scale))
   m$b[1] <- m$b[1] + centre
-  m$V <- whole(m, at$C)
+  m$V <- whole(m, at$C * scale)
   push <- at$W %*% x %*% at$C
   m$D <- lapply(G[keep], function(g) whole(m, crossprod(push, g %*% push)))
-  m$A <- 2 * solve((H + t(H)) / 2)
+  m$A <- 2 * scale^2 * solve((H + t(H)) / 2)
   m$lacking <- 0 * m$V
-  m$components <- data.frame(term = names, variance = v)
+  m$components <- data.frame(term = names, variance = v * scale)
   m
 }
 
