@@ -5,6 +5,7 @@ import arrangementContradicted from './rules/arrangement-contradicted.ts';
 import blankCell from './rules/blank-cell.ts';
 import blankHeading from './rules/blank-heading.ts';
 import blankText from './rules/blank-text.ts';
+import blocksAgainstArrangement from './rules/blocks-against-arrangement.ts';
 import chargesOutOfBalance from './rules/charges-out-of-balance.ts';
 import checkNotALevel from './rules/check-not-a-level.ts';
 import containerTotal from './rules/container-total.ts';
@@ -38,6 +39,7 @@ import harvestMapping from './rules/harvest-mapping.ts';
 import identicalRun from './rules/identical-run.ts';
 import layoutAndContainerDiffer from './rules/layout-and-container-differ.ts';
 import levelRise from './rules/level-rise.ts';
+import levelWithoutPosition from './rules/level-without-position.ts';
 import malformedFormula from './rules/malformed-formula.ts';
 import markOffItsScale from './rules/mark-off-its-scale.ts';
 import lotContradicted from './rules/lot-contradicted.ts';
@@ -80,6 +82,7 @@ import relatedLink from './rules/related-link.ts';
 import releaseBeforeCut from './rules/release-before-cut.ts';
 import reservedId from './rules/reserved-id.ts';
 import roundedByHand from './rules/rounded-by-hand.ts';
+import rowsOfOneTreatment from './rules/rows-of-one-treatment.ts';
 import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
 import sheetClaimedDifference from './rules/sheet-claimed-difference.ts';
@@ -107,6 +110,7 @@ import sheetUnknownName from './rules/sheet-unknown-name.ts';
 import sheetWrongAttribute from './rules/sheet-wrong-attribute.ts';
 import sourceAltered from './rules/source-altered.ts';
 import sourceMissing from './rules/source-missing.ts';
+import speciesAgainstCultivar from './rules/species-against-cultivar.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
 import stockBeyondSolubility from './rules/stock-beyond-solubility.ts';
 import stockThatSettles from './rules/stock-that-settles.ts';
@@ -133,6 +137,7 @@ import unlikelySize from './rules/unlikely-size.ts';
 import unlikelySpread from './rules/unlikely-spread.ts';
 import unlikelyYield from './rules/unlikely-yield.ts';
 import unpairedQuote from './rules/unpaired-quote.ts';
+import unpublishedHarvest from './rules/unpublished-harvest.ts';
 import unreadArchive from './rules/unread-archive.ts';
 import unreadFile from './rules/unread-file.ts';
 import unreleasedChanges from './rules/unreleased-changes.ts';
@@ -160,6 +165,7 @@ export const rules: readonly Rule[] = [
   blankCell,
   blankHeading,
   blankText,
+  blocksAgainstArrangement,
   chargesOutOfBalance,
   checkNotALevel,
   containerTotal,
@@ -193,6 +199,7 @@ export const rules: readonly Rule[] = [
   identicalRun,
   layoutAndContainerDiffer,
   levelRise,
+  levelWithoutPosition,
   malformedFormula,
   markOffItsScale,
   lotContradicted,
@@ -235,6 +242,7 @@ export const rules: readonly Rule[] = [
   releaseBeforeCut,
   reservedId,
   roundedByHand,
+  rowsOfOneTreatment,
   sameTitleAndSeason,
   seasonYear,
   sheetClaimedDifference,
@@ -262,6 +270,7 @@ export const rules: readonly Rule[] = [
   sheetWrongAttribute,
   sourceAltered,
   sourceMissing,
+  speciesAgainstCultivar,
   statusAgainstTime,
   stockBeyondSolubility,
   stockThatSettles,
@@ -288,6 +297,7 @@ export const rules: readonly Rule[] = [
   unlikelySpread,
   unlikelyYield,
   unpairedQuote,
+  unpublishedHarvest,
   unreadArchive,
   unreadFile,
   unreleasedChanges,

@@ -57,7 +57,7 @@ export function goodFiles(): Map<string, string> {
 }
 
 export const cultivars = [
-  { id: 'cobalt-wren', name: 'Cobalt Wren' },
+  { id: 'cobalt-wren', name: 'Cobalt Wren', species: 'Lactuca sativa' },
   { id: 'slate-egret', name: 'Slate Egret' },
   { id: 'russet-plover', name: 'Russet Plover' },
 ];
