@@ -21,6 +21,14 @@ const oneSlip = new Set([
   'wrong-date-in-row',
 ]);
 
+/** Of a fact sheet, where the same words are typed, or the same link is set, again and again. */
+const oneSlipOfSheet = new Set([
+  'sheet-claimed-difference',
+  'sheet-link',
+  'sheet-typed-number',
+  'sheet-unknown-name',
+]);
+
 /** The problems, one slip in many rows told once: at the first of them, with the lines of the others. */
 export function joinAlike(problems: readonly Problem[]): Problem[] {
   const kept: Problem[] = [];
@@ -32,15 +40,19 @@ export function joinAlike(problems: readonly Problem[]): Problem[] {
 }
 
 function joined([first, ...others]: readonly Problem[]): Problem {
-  const lines = others.map(({ line }) => line ?? 0);
+  const { message, line: own } = first!;
+  const lines = others.map(({ line }) => line ?? 0).filter((line) => line !== own);
+  if (lines.length === 0) {
+    const again = say('{message} (also {count} more times in this line)', { message, count: others.length });
+    return { ...first!, message: again, where: null };
+  }
   const runs = runsOf(lines);
-  const { message } = first!;
   const told =
     runs.length <= runsNamed
       ? say('{message} (also in lines {lines})', { message, lines: runs.join(', ') })
       : say('{message} (also in {count} more lines, the last of them {line})', {
           message,
-          count: lines.length,
+          count: new Set(lines).size,
           line: lines.at(-1)!,
         });
   return { ...first!, message: told, where: null };
@@ -59,7 +71,6 @@ function runsOf(lines: readonly number[]): string[] {
 
 /** Empty where a problem stands on its own. */
 function keyOf({ rule, file, line, message }: Problem): string {
-  return line !== null && oneSlip.has(rule) && file.endsWith('.csv')
-    ? JSON.stringify([rule, file, message])
-    : '';
+  const isOneSlip = file.endsWith('.csv') ? oneSlip.has(rule) : oneSlipOfSheet.has(rule);
+  return line !== null && isOneSlip ? JSON.stringify([rule, file, message]) : '';
 }

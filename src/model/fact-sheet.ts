@@ -110,5 +110,8 @@ export interface FactSheet {
 export function placeInText(text: SheetText, index: number): SheetPlace {
   const before = text.text.slice(0, index).split('\n');
   const column = text.columns[before.length - 1] ?? 1;
-  return { line: text.line + before.length - 1, column: column + [...(before.at(-1) ?? '')].length };
+  const last = before.at(-1) ?? '';
+  // A letter outside the common plane is one character in two units.
+  const pairs = last.match(/[\uD800-\uDBFF][\uDC00-\uDFFF]/g)?.length ?? 0;
+  return { line: text.line + before.length - 1, column: column + last.length - pairs };
 }

@@ -1,3 +1,4 @@
+import { joinAlike } from '../check/join-alike.ts';
 import type { Library } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
 import { sheetPages } from '../publish/sheet-pages.ts';
@@ -23,5 +24,5 @@ export function checkSheets(
     ...claimProblems(page, library),
     ...readingNotes(page),
   ]);
-  return [...ofComponents, ...ofWords];
+  return joinAlike([...ofComponents, ...ofWords]);
 }

@@ -37,29 +37,33 @@ export function claimsIn(sentence: string, words: ClaimWords): Claim[] {
       ...kind,
     })),
   );
-  // "outyielded by" is not "outyielded" as well.
-  const found = all
-    .sort((a, b) => b.text.length - a.text.length)
-    .reduce<Claim[]>(
-      (kept, claim) => (kept.some((each) => overlap(each, claim)) ? kept : [...kept, claim]),
-      [],
-    );
-  return found
+  return withoutOverlaps(all)
     .filter((claim) => !isTakenBack(sentence, claim, words) && !isOtherUse(sentence, claim, words))
     .sort((a, b) => a.index - b.index);
 }
 
-function overlap(a: Claim, b: Claim): boolean {
-  return a.index < b.index + b.text.length && b.index < a.index + a.text.length;
+/** "outyielded by" is not "outyielded" as well. */
+function withoutOverlaps(claims: readonly Claim[]): Claim[] {
+  const taken = new Set<number>();
+  return claims
+    .toSorted((a, b) => b.text.length - a.text.length)
+    .filter(({ index, text }) => {
+      const places = Array.from({ length: text.length }, (_, at) => index + at);
+      if (places.some((place) => taken.has(place))) return false;
+      for (const place of places) taken.add(place);
+      return true;
+    });
 }
 
 const reach = 6;
+/** How far from a claim the words may stand that take it back, in characters: longer than any sentence. */
+const farthest = 500;
 
 function isTakenBack(sentence: string, { index }: Claim, words: ClaimWords): boolean {
-  const before = sentence.slice(0, index);
+  const before = sentence.slice(Math.max(0, index - farthest), index);
   if (says(lastPart(before, words.hedgeBoundaries), words.hedges)) return true;
   // "No cultivar, old or new, outyielded the check."
-  const opening = before.trim().split(/\s+/, 1)[0] ?? '';
+  const opening = /^\s*(\S*)/.exec(sentence.slice(0, Math.min(index, farthest)))?.[1] ?? '';
   const near = lastPart(before, words.boundaries).trim().split(/\s+/).slice(-reach).join(' ');
   return [opening, near].some(
     (text) =>
@@ -67,8 +71,11 @@ function isTakenBack(sentence: string, { index }: Claim, words: ClaimWords): boo
   );
 }
 
+/** As long as any phrase of the lists. */
+const longestPhrase = 60;
+
 function isOtherUse(sentence: string, { index, text, weak }: Claim, words: ClaimWords): boolean {
-  const after = sentence.slice(index + text.length);
+  const after = sentence.slice(index + text.length, index + text.length + farthest);
   const next = after.trim().split(/\s+/).slice(0, 2).join(' ');
   const begins = (list: readonly string[]): boolean => {
     const at = next.search(phrases(list));
@@ -79,9 +86,10 @@ function isOtherUse(sentence: string, { index, text, weak }: Claim, words: Claim
   const further = after.trim().split(/\s+/).slice(1, 5).join(' ');
   if (begins(words.singles) && !says(further, words.than)) return true;
   if (!weak) return false;
-  const before = sentence.slice(0, index).trimEnd();
-  const ends = words.notAfter.some((each) => new RegExp(`${phrases([each]).source}$`, 'iu').test(before));
-  const part = lastPart(sentence.slice(0, index), words.hedgeBoundaries) + text + firstPart(after, words);
+  const before = sentence.slice(Math.max(0, index - farthest), index);
+  const last = new RegExp(`${phrases(words.notAfter).source}$`, 'iu');
+  const ends = last.test(before.trimEnd().slice(-longestPhrase));
+  const part = lastPart(before, words.hedgeBoundaries) + text + firstPart(after, words);
   return ends || says(part, words.qualities);
 }
 

@@ -1,14 +1,8 @@
 import { numberSource, numbersRead, type NumberRead } from './number-typed.ts';
-import { phrase } from './phrases.ts';
+import { alternatives } from './phrases.ts';
 import type { QuantityWords } from './quantity-words.ts';
 import type { TypedQuantity } from './typed-quantity.ts';
 import { numberInWords, wordedSource } from './worded-number.ts';
-
-const alternatives = (list: readonly string[]): string =>
-  [...list]
-    .sort((a, b) => b.length - a.length)
-    .map(phrase)
-    .join('|');
 
 /** Every "twice the weight", "1.8 times as much" and "half as much" of a sentence, as typed. */
 export function typedMultiples(text: string, words: QuantityWords): Omit<TypedQuantity, 'manner'>[] {

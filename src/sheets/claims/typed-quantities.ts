@@ -1,7 +1,7 @@
 import type { Sentence } from '../prose/passage.ts';
 import { typedMultiples } from './typed-multiples.ts';
 import { numberSource, numbersRead, type NumberRead } from './number-typed.ts';
-import { phrase } from './phrases.ts';
+import { alternatives } from './phrases.ts';
 import type { QuantityWords } from './quantity-words.ts';
 import type { Manner, TypedQuantity } from './typed-quantity.ts';
 import { numberInWords, wordedSource } from './worded-number.ts';
@@ -16,12 +16,6 @@ export function typedQuantities(sentence: Sentence, words: QuantityWords): Typed
   const found = [...inText(text, words), ...inCells(sentence, words), ...multiples];
   return joinedPounds(found, text).sort((a, b) => a.index - b.index);
 }
-
-const alternatives = (list: readonly string[]): string =>
-  [...list]
-    .sort((a, b) => b.length - a.length)
-    .map(phrase)
-    .join('|');
 
 function numberPattern(words: QuantityWords): string {
   return `(?<![\\p{L}\\p{N}.,/])(?:${numberSource}|(?:${wordedSource(words)})(?=[\\s-]))`;
@@ -39,7 +33,7 @@ function inText(text: string, words: QuantityWords): TypedQuantity[] {
     const unit = unitAt(text.slice(unitIndex), words);
     if (unit === null) return [];
     const end = unitIndex + unit.length;
-    const group = joinedBefore(text.slice(0, index), number, words);
+    const group = joinedBefore(text, index, number, words);
     const first = group[0]?.index ?? index;
     const manner = mannerBefore(text.slice(0, first), words);
     const last = group.length === 0 ? manner : group[0]!.manner;
@@ -82,28 +76,40 @@ function directionOf(
 
 /** Numbers that share the unit of the one behind them: "120 to 150 g", "152, 138 and 120 g", "152 ± 12 g". */
 function joinedBefore(
-  before: string,
+  text: string,
+  end: number,
   number: string,
   words: QuantityWords,
 ): { index: number; text: string; manner: Manner }[] {
   const joins = alternatives(words.joined);
   const pattern = new RegExp(`(${number})\\s*(–|—|-|±|\\+/-|,|\\s(?:${joins})\\s)\\s*$`, 'iu');
   const found: { index: number; text: string; manner: Manner }[] = [];
-  let rest = before;
+  const from = Math.max(0, end - farthestJoined);
+  let rest = text.slice(from, end);
   for (let match = pattern.exec(rest); match !== null; match = pattern.exec(rest)) {
-    const [, text = '', join = ''] = match;
+    const [, joined = '', join = ''] = match;
     // A comma goes on only with a list that ends in "and"; a number before it else belongs elsewhere.
     if (join === ',' && found.length === 0) break;
     const spread = join === '±' || join === '+/-';
     const listed = join === ',' || /^\s*(?:and|or|y|o)\s*$/i.test(join);
-    found.unshift({ index: match.index, text, manner: spread ? 'spread' : listed ? 'exact' : 'range' });
+    found.unshift({
+      index: from + match.index,
+      text: joined,
+      manner: spread ? 'spread' : listed ? 'exact' : 'range',
+    });
     if (!listed) break;
     rest = rest.slice(0, match.index);
   }
   return found;
 }
 
-function mannerBefore(before: string, words: QuantityWords): Manner {
+/** How far before a unit the first of the numbers that share it may stand, in characters. */
+const farthestJoined = 200;
+/** As long as any words that say how closely a number is meant. */
+const longestManner = 60;
+
+function mannerBefore(whole: string, words: QuantityWords): Manner {
+  const before = whole.slice(-longestManner);
   const ends = (list: readonly string[]): boolean =>
     new RegExp(`(?<![\\p{L}])(?:${alternatives(list)})[\\s(]*$`, 'iu').test(before) || false;
   if (/[~≈]\s*$/.test(before)) return 'about';

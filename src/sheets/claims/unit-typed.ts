@@ -1,5 +1,5 @@
 import { gramsIn, squareMetresInSquareFoot } from '../../model/units.ts';
-import { phrase } from './phrases.ts';
+import { alternatives, phrase } from './phrases.ts';
 import type { QuantityWords } from './quantity-words.ts';
 import type { Dimension, TypedQuantity } from './typed-quantity.ts';
 
@@ -26,17 +26,17 @@ export interface UnitTyped {
   length: number;
 }
 
-const alternatives = (list: readonly string[]): string =>
-  [...list]
-    .sort((a, b) => b.length - a.length)
-    .map(phrase)
-    .join('|');
-
 /** The words and signs of weights and percent, as the source of a pattern. */
 export function unitSource(words: QuantityWords): string {
+  const known = unitSources.get(words);
+  if (known !== undefined) return known;
   const weights = alternatives([...Object.values(words.weights).flat(), 't', 'tonne', 'tonnes', 'toneladas']);
-  return `(?:%|${alternatives(words.percent)}|${weights})(?![\\p{L}\\p{N}%])`;
+  const made = `(?:%|${alternatives(words.percent)}|${weights})(?![\\p{L}\\p{N}%])`;
+  unitSources.set(words, made);
+  return made;
 }
+
+const unitSources = new WeakMap<QuantityWords, string>();
 
 /**
  * What a unit is, read on from where it begins; null for one that is no weight, yield or percentage, such as a

@@ -7,6 +7,7 @@ import type { Library } from '../../../src/model/library.ts';
 import type { Problem } from '../../../src/model/problem.ts';
 import { sheetPages } from '../../../src/publish/sheet-pages.ts';
 import { readFactSheet } from '../../../src/read/read-fact-sheet.ts';
+import { checkSheets } from '../../../src/sheets/check-sheets.ts';
 import { claimProblems } from '../../../src/sheets/claims/sheet-claims.ts';
 import { cultivarsOfDemo } from './demo-cultivars.ts';
 import { cutTwice, type Judgement, potsWhole, strengths, tested, untested } from './corpus.ts';
@@ -68,6 +69,46 @@ describe('The place of a typed number', () => {
       [2, 10, 'sheet-claimed-difference'],
     ]);
   });
+});
+
+describe('A slip that recurs', async () => {
+  const { trial } = await loadTrial(join(trials, 'autumn-lettuce-2025'));
+  const [item] = siteFindings([trial!]);
+  const problemsOf = (text: string): Problem[] => {
+    const { sheet } = readFactSheet(text, 'factsheet.mdx');
+    const own = { ...item!, trial: { ...item!.trial, factSheets: [sheet!] } };
+    const library: Library = { site: unnamed, cultivars, trials: [own], problems: [] };
+    return checkSheets(library, { alone: true });
+  };
+
+  it('is told once, with the lines of the others', () => {
+    const again = 'Russet Plover gave 192 g a head.\n\n';
+    const [first, ...more] = problemsOf(`${again.repeat(3)}Text.\n\n${again}`);
+    expect(more).toEqual([]);
+    expect(first).toMatchObject({ line: 1, found: '192 g' });
+    expect(first!.message).toMatch(/ \(also in lines 3, 5, 9\)$/);
+  });
+
+  it('is told once where it recurs in one line', () => {
+    const found = problemsOf('Slate Egret was better. '.repeat(4));
+    expect(found.map(({ message }) => message)).toEqual([
+      expect.stringMatching(/^"better" claims .* \(also 3 more times in this line\)$/),
+    ]);
+  });
+
+  it.each(['192 g ', 'better ', 'Slate Egret was better. ', '25% ', 'twice as much '])(
+    'takes no time for a sheet of nothing but "%s"',
+    (words) => {
+      const taken = (count: number): number => {
+        const text = words.repeat(Math.floor(count / words.length));
+        const from = performance.now();
+        problemsOf(text);
+        return performance.now() - from;
+      };
+      // Read anew for each number it took five seconds and more.
+      expect(taken(29_000)).toBeLessThan(3000);
+    },
+  );
 });
 
 describe('The corpus', () => {
