@@ -14,6 +14,7 @@ import { siteLanguage } from '../check/site-language.ts';
 import { siteFindings } from '../compute/site-findings.ts';
 import type { FactSheet } from '../model/fact-sheet.ts';
 import type { Findings } from '../model/findings.ts';
+import { showFirst } from '../model/first-units.ts';
 import { type Language, writeIn } from '../model/language.ts';
 import type { Cultivar, Library, SiteSettings } from '../model/library.ts';
 import '../model/messages.ts';
@@ -82,6 +83,7 @@ export async function loadContent(
   const isUnread = (file: string): boolean => unread.some(({ path }) => path === file);
   // A file that is there and cannot be read is reported as such, and not called missing or empty.
   const site = isUnread('site.yaml') ? notRead : checkSite(shared.site);
+  showFirst(site.value?.units ?? 'metric');
   const cultivars = isUnread('cultivars.yaml') ? notRead : checkCultivars(shared.cultivars);
   const problems: Problem[] = [
     ...site.problems,

@@ -1,6 +1,7 @@
 import type { Figure } from '../model/figure.ts';
+import { firstUnits } from '../model/first-units.ts';
 import { say } from '../model/say.ts';
-import { escapeHtml, figureTableHtml } from './html.ts';
+import { escapeHtml, figureTableHtml, wordsHtml } from './html.ts';
 
 export interface FigureBlockOptions {
   /** The title alone below the figure, where several alike stand together; the description stays within it. */
@@ -15,7 +16,7 @@ export interface FigureBlockOptions {
 export function figureHtml(figure: Figure, options: FigureBlockOptions = {}): string {
   const { brief = false, tools = '', folded = foldedHtml } = options;
   const title = escapeHtml(figure.title);
-  const description = brief ? '' : ` ${escapeHtml(figure.description)}`;
+  const description = brief ? '' : ` ${wordsHtml(figure.description, firstUnits())}`;
   return (
     `<figure id="${escapeHtml(figure.id)}"><div class="drawing"${region(figure)}>${figure.svg}</div>` +
     `<figcaption><strong>${title}.</strong>${description}</figcaption>${tools}` +

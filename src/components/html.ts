@@ -2,9 +2,9 @@ import { pattern, say } from '../model/say.ts';
 import type { PageTable, TableCell, Text } from '../compute/tables/page-table.ts';
 import type { Words } from '../compute/words/words.ts';
 import type { FigureTable } from '../model/figure.ts';
+import type { FirstUnits } from '../model/first-units.ts';
 
-/** The units that the site shows first. */
-export type FirstUnits = 'metric' | 'us';
+export type { FirstUnits };
 
 const entities: Readonly<Record<string, string>> = {
   '&': '&amp;',

@@ -52,7 +52,7 @@ export function drawAgainstCheck(
     check,
     analysed: analysed(inference),
   });
-  const description = `${sayRows(rows)} ${say('The line at zero is the check.')}`;
+  const description = [...sayRows(rows), ` ${say('The line at zero is the check.')}`];
   return {
     id,
     title,

@@ -4,6 +4,8 @@ import { formatQuantity } from '../compute/format/format-quantity.ts';
 import { formatRange } from '../compute/format/format-range.ts';
 import { seasonNames } from '../compute/format/season-names.ts';
 import { measureAcrossSeasons } from '../compute/words/measure-across-seasons.ts';
+import { tell } from '../compute/words/tell.ts';
+import { joinWords, type Words } from '../compute/words/words.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import { quantityLabel } from './both-units.ts';
@@ -220,13 +222,13 @@ function cellsToLabel(cells: Seasons['cells']): Seasons['cells'] {
 /** So many adjusted means are said in words; the table has the others. */
 const saidMeans = 8;
 
-function describe(rows: readonly CultivarRow[], { entry, name, digits, replicated, own }: Context): string {
+function describe(rows: readonly CultivarRow[], { entry, name, digits, replicated, own }: Context): Words {
   const said = rows
     .slice(0, saidMeans)
-    .map(
-      ({ cultivar, adjusted }) =>
-        `${beforeNumber(name(cultivar))} ${formatQuantity(adjusted.mean, entry.unit, digits).metric}`,
-    );
+    .map(({ cultivar, adjusted }): Words => [
+      `${beforeNumber(name(cultivar))} `,
+      formatQuantity(adjusted.mean, entry.unit, digits),
+    ]);
   const more =
     rows.length > saidMeans ? ` ${say('and {count} more', { count: rows.length - saidMeans })}` : '';
   const open = entry.trials.some(({ id }) => !replicated.has(id))
@@ -240,6 +242,6 @@ function describe(rows: readonly CultivarRow[], { entry, name, digits, replicate
       ? 'Dots are the trials’ own means. The diamond is the cultivar’s mean adjusted for the trials it was in with its own 95% interval, which is no test of a difference.'
       : 'Dots are the trials’ own means. The diamond is the cultivar’s mean adjusted for the trials it was in.',
   );
-  const means = say('Adjusted means: {means}.', { means: said.join('; ') + more });
-  return `${marks} ${means}${open}${square}`;
+  const means = tell('Adjusted means: {means}.', { means: [...joinWords(said, '; '), more] });
+  return [`${marks} `, ...means, `${open}${square}`];
 }

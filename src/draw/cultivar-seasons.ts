@@ -3,6 +3,8 @@ import { formatBare, formatQuantity } from '../compute/format/format-quantity.ts
 import { formatPercent } from '../compute/format/format-percent.ts';
 import { seasonNames } from '../compute/format/season-names.ts';
 import { measureAcrossSeasons } from '../compute/words/measure-across-seasons.ts';
+import { tell } from '../compute/words/tell.ts';
+import { joinWords } from '../compute/words/words.ts';
 import type { Figure, FigureTable } from '../model/figure.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import { quantityLabel } from './both-units.ts';
@@ -46,15 +48,15 @@ export function drawCultivarSeasons(
     check,
   });
   const said = meetings.map(({ season, own, check: other }) =>
-    say('{season}: {own}, the check {check}.', {
+    tell('{season}: {own}, the check {check}.', {
       season,
-      own: formatQuantity(own, unit, digits).metric,
-      check: formatQuantity(other, unit, digits).metric,
+      own: formatQuantity(own, unit, digits),
+      check: formatQuantity(other, unit, digits),
     }),
   );
   const marks = say('The dot is {cultivar}, the triangle the check.', { cultivar: name(cultivar) });
   const judged = say('A single trial’s difference is judged on that trial’s own page.');
-  const description = `${marks} ${said.join(' ')} ${judged}`;
+  const description = [`${marks} `, ...joinWords(said, ' '), ` ${judged}`];
   const rows = meetings.map((meeting, index) =>
     drawRow(meeting, check, scale, 4 + index * rowHeight, { unit, digits }),
   );

@@ -7,7 +7,7 @@ import { printedResolution } from '../compute/format/printed-resolution.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings, Inference } from '../model/findings.ts';
 import type { Treatment, Trial } from '../model/trial.ts';
-import { listed } from '../compute/words/words.ts';
+import { joinWords, listed, type Words } from '../compute/words/words.ts';
 import { say } from '../model/say.ts';
 import { figureId } from './figure-id.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
@@ -84,7 +84,10 @@ export function drawDifferences(
           analysed: analysed(inference),
         })
       : say('Differences in {analysed}, with 95% intervals', { analysed: analysed(inference) });
-  const description = `${sayRows(rows)} ${say('An interval that crosses the line at zero allows for no difference.')}`;
+  const description = [
+    ...sayRows(rows),
+    ` ${say('An interval that crosses the line at zero allows for no difference.')}`,
+  ];
   return {
     id,
     title,
@@ -102,10 +105,10 @@ function factorNames(trial: Trial, treatment: Treatment): string {
 }
 
 /** The first rows in a sentence each. */
-export function sayRows(rows: readonly IntervalRow[]): string {
+export function sayRows(rows: readonly IntervalRow[]): Words {
   const said = rows
     .slice(0, 6)
-    .map(({ name, estimate, limits }) => `${name}: ${estimate.metric} (${limits.metric}).`);
-  if (rows.length > 6) said.push(say('{count} more in the table.', { count: rows.length - 6 }));
-  return said.join(' ');
+    .map(({ name, estimate, limits }): Words => [`${name}: `, estimate, ' (', limits, ').']);
+  if (rows.length > 6) said.push([say('{count} more in the table.', { count: rows.length - 6 })]);
+  return joinWords(said, ' ');
 }

@@ -3,7 +3,7 @@ import { bothUnits } from './both-units.ts';
 import { fluidScale, niceDomain, placed } from './fluid.ts';
 import { intervalMark } from './interval-mark.ts';
 import { intervalWords } from './interval-words.ts';
-import { drawing, element, escapeText, label, type Size } from './svg.ts';
+import { type About, drawing, element, escapeText, label, type Size } from './svg.ts';
 import type { Interval } from './treatment-rows.ts';
 import { narrow } from './grid-map.ts';
 import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
@@ -32,11 +32,7 @@ function besideEstimate({ estimate, aside }: IntervalRow): [beside: string, belo
 }
 
 /** Draws estimates one below the other against a line at zero, in metric with the US unit below. */
-export function intervalRows(
-  about: { id: string; title: string; description: string; kind: string },
-  rows: readonly IntervalRow[],
-  unit: string,
-): string {
+export function intervalRows(about: About, rows: readonly IntervalRow[], unit: string): string {
   const scale = fluidScale(niceDomain([0, ...rows.flatMap(({ lower, upper }) => [lower, upper])]), [5, 91]);
   const drawn: string[] = [];
   let y = 4;

@@ -59,12 +59,13 @@ function drawContainer(
     { x: 2, y: map.height + 6, width: map.width - 4 },
   );
   const title = say('{container}: what stands where', { container: container.id });
-  const description = used
+  const said = used
     .map((name) => {
       const count = positions.filter((position) => nameOf(position) === name).length;
       return say('{name}: {count} positions.', { name, count });
     })
     .join(' ');
+  const description = [said];
   return {
     id,
     title,

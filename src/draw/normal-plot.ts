@@ -21,10 +21,11 @@ export function drawNormalPlot(trial: Trial, findings: Findings, inference: Infe
   const title = say('Normal plot of the residuals: {analysed}', { analysed: analysed(inference) });
   const w = inference.checks?.shapiro_wilk?.w;
   const shapiro = typeof w === 'number' ? ` Shapiro-Wilk W = ${formatNumber(w, 3)}.` : '';
-  const description =
+  const said =
     say(
       'Residuals in order against the scores expected of a normal distribution. Dots near the line through the quartiles are as the analysis supposes.',
     ) + shapiro;
+  const description = [said];
   const points = residuals.map(({ normal_score: x, residual: y }) => ({ x, y }));
   return {
     id,

@@ -64,7 +64,8 @@ export function drawOtherVariable(
   }
   const id = figureId('other-variable', entry.variable.id, entry.cut);
   const title = say('{variable} by treatment', { variable: otherVariableName(findings, entry) });
-  const description = `${legend(kind)} ${rows.map(({ row, name }) => `${name}: ${aside(entry, row)}.`).join(' ')}`;
+  const said = rows.map(({ row, name }) => `${name}: ${aside(entry, row)}.`);
+  const description = [[legend(kind), ...said].join(' ')];
   return {
     id,
     title,

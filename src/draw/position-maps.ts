@@ -2,6 +2,8 @@ import { digitsOfValue } from '../compute/format/digits-of-value.ts';
 import { formatBare, formatQuantity } from '../compute/format/format-quantity.ts';
 import { treatmentName } from '../compute/format/level-names.ts';
 import { printedResolution } from '../compute/format/printed-resolution.ts';
+import { tell } from '../compute/words/tell.ts';
+import type { Words } from '../compute/words/words.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings } from '../model/findings.ts';
 import type { Container, Trial } from '../model/trial.ts';
@@ -158,7 +160,7 @@ function descriptionOf(
   outcomes: readonly PotOutcome[],
   reversed: boolean,
   { unit, digits }: Shared,
-): string {
+): Words {
   const sides = [
     container.row_1 === undefined
       ? null
@@ -177,12 +179,14 @@ function descriptionOf(
     .filter(({ value, nothingWeighed }) => value !== null && !nothingWeighed)
     .sort((a, b) => a.value! - b.value!);
   const [least, most] = [weighed[0], weighed.at(-1)];
-  const said = ({ position, value }: PotOutcome) =>
-    `${formatQuantity(value!, unit, digits).metric} (${placeName(position)})`;
+  const said = ({ position, value }: PotOutcome): Words => [
+    formatQuantity(value!, unit, digits),
+    ` (${placeName(position)})`,
+  ];
   const range =
     least === undefined || most === undefined
-      ? say('Nothing was weighed.')
-      : say('From {least} to {most}.', { least: said(least), most: said(most) });
+      ? [say('Nothing was weighed.')]
+      : tell('From {least} to {most}.', { least: said(least), most: said(most) });
   const view = say('{view}, as the harvester stood.', { view: [grid, ...sides].join(', ') });
-  return `${view} ${range}`;
+  return [`${view} `, ...range];
 }

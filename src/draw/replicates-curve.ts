@@ -42,7 +42,7 @@ export function drawReplicatesCurve(findings: Findings): Figure | null {
     first.cv_used === null
       ? ''
       : ` ${say('The coefficient of variation between units is taken as {cv}, from {from}.', { cv: formatPercent(first.cv_used, 1), from: first.from })}`;
-  const description = `${curves.map(sayCurve).join(' ')}${cv}`;
+  const description = [`${curves.map(sayCurve).join(' ')}${cv}`];
   const ends = spread(
     curves.map((curve) => y(curve.points.at(-1)!.replicates)),
     15,

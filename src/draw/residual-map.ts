@@ -2,6 +2,8 @@ import { digitsOfValue } from '../compute/format/digits-of-value.ts';
 import { formatBare, formatQuantity } from '../compute/format/format-quantity.ts';
 import { treatmentName } from '../compute/format/level-names.ts';
 import { printedResolution } from '../compute/format/printed-resolution.ts';
+import { tell } from '../compute/words/tell.ts';
+import type { Words } from '../compute/words/words.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings, PositionEffects } from '../model/findings.ts';
 import type { Position, Trial } from '../model/trial.ts';
@@ -111,12 +113,14 @@ function drawContainer(entry: PositionEffects, id: string, shared: Shared): Figu
   };
 }
 
-function describe(entry: PositionEffects, unit: string, digits: number): string {
+function describe(entry: PositionEffects, unit: string, digits: number): Words {
   const sorted = [...(entry.residuals ?? [])].sort((a, b) => a.residual - b.residual);
   const [least, most] = [sorted[0]!, sorted.at(-1)!];
-  const said = ({ row, column, residual }: typeof least) =>
-    `${formatQuantity(residual, unit, digits, { plus: true }).metric} (${placeName({ row, column })})`;
-  return say(
+  const said = ({ row, column, residual }: typeof least): Words => [
+    formatQuantity(residual, unit, digits, { plus: true }),
+    ` (${placeName({ row, column })})`,
+  ];
+  return tell(
     'Weight less the mean of its treatment, in the same place as on the map of weights; from {least} to {most}.',
     { least: said(least), most: said(most) },
   );

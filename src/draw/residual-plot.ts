@@ -22,10 +22,11 @@ export function drawResidualPlot(trial: Trial, findings: Findings, inference: In
   const { unit } = findings.variable;
   const id = figureId('residual-plot', inference.measure, inference.cut);
   const title = say('Residuals against fitted values: {analysed}', { analysed: analysed(inference) });
-  const description = say(
+  const said = say(
     'Each dot is one experimental unit ({count} in all). An even band about zero is as it should be; a funnel would say that spread grows with the mean.',
     { count: residuals.length },
   );
+  const description = [said];
   return {
     id,
     title,

@@ -1,7 +1,7 @@
 import { scaleLinear } from 'd3-scale';
 import { unitName } from '../compute/format/unit-name.ts';
 import { type FluidScale, fluidScale, niceDomain } from './fluid.ts';
-import { drawing, element, label, round } from './svg.ts';
+import { type About, drawing, element, label, round } from './svg.ts';
 import { gridlines, roundTicks, valueAxes, axisHeight } from './value-axis.ts';
 
 /** What a scatter shows. */
@@ -19,10 +19,7 @@ export interface Scatter {
 const height = 220;
 
 /** Dots in a plane, upright values from the label at the top left. */
-export function scatter(
-  about: { id: string; title: string; description: string; kind: string },
-  { points, xUnit, xLabel, yUnit, yLabel, line }: Scatter,
-): string {
+export function scatter(about: About, { points, xUnit, xLabel, yUnit, yLabel, line }: Scatter): string {
   const x = fluidScale(niceDomain(points.map((point) => point.x)), [13, 90]);
   const yDomain = niceDomain([0, ...points.map((point) => point.y)]);
   const y = scaleLinear().domain(yDomain).range([height, 34]);

@@ -96,7 +96,10 @@ export function drawSeasonDifferences(
     measure: measureAcrossSeasons(entry),
   });
   const title = words.replace(/^./, (letter) => letter.toUpperCase());
-  const description = `${sayRows(rows)} ${say('An interval that crosses the line at zero allows for no difference.')}`;
+  const description = [
+    ...sayRows(rows),
+    ` ${say('An interval that crosses the line at zero allows for no difference.')}`,
+  ];
   return {
     id,
     title,

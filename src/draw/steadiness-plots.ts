@@ -57,10 +57,11 @@ function drawOne(
           'The line has a slope of {slope}: level is as the others, rising gains more than they do where trials yield more.',
           { slope: formatNumber(slope - 1, 2, { plus: true }) },
         );
-  const description = `${say(
+  const dots = say(
     'A dot for each of {count} trials: its adjusted mean along the foot, and how far {cultivar} stood above or below it.',
     { count: points.length, cultivar: name },
-  )} ${said}`;
+  );
+  const description = [`${dots} ${said}`];
   return {
     id,
     title,

@@ -1,3 +1,6 @@
+import { plainText, type Words } from '../compute/words/words.ts';
+import { firstUnits } from '../model/first-units.ts';
+
 /** Attributes of an element; those that are undefined are left out. */
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
@@ -50,12 +53,17 @@ export function label(text: string, attributes: Attributes): string {
 /** How large a drawing is: a fixed one scales as a whole, a fluid one is as wide as its place and never scales its text. */
 export type Size = { width: number; height: number } | { height: number };
 
+/** What names a drawing, to the eye and to those who do not see it. */
+export interface About {
+  id: string;
+  title: string;
+  description: Words;
+  /** A class of the style sheet. */
+  kind: string;
+}
+
 /** The whole drawing, with the title and description that name it to those who do not see it. */
-export function drawing(
-  about: { id: string; title: string; description: string; kind: string },
-  size: Size,
-  ...children: readonly string[]
-): string {
+export function drawing(about: About, size: Size, ...children: readonly string[]): string {
   const titleId = `${about.id}-title`;
   const descriptionId = `${about.id}-desc`;
   const measures =
@@ -71,7 +79,7 @@ export function drawing(
       ...measures,
     },
     element('title', { id: titleId }, escapeText(about.title)),
-    element('desc', { id: descriptionId }, escapeText(about.description)),
+    element('desc', { id: descriptionId }, escapeText(plainText(about.description, firstUnits()))),
     ...children,
   );
 }

@@ -65,7 +65,7 @@ export function drawTimeLine(trial: Trial): Figure | null {
     panels.kinds.length === 0 ? '' : say('readings of {kinds}', { kinds: panels.kinds.join(', ') }),
   ].filter((each) => each !== '');
   const sentence = [...said, ...rest].join('; ');
-  const description = `${sentence.replace(/^./, (letter) => letter.toUpperCase())}.`;
+  const description = [`${sentence.replace(/^./, (letter) => letter.toUpperCase())}.`];
   return {
     id,
     title,

@@ -1,6 +1,8 @@
 import { formatDate } from '../compute/format/format-date.ts';
 import { formatBare, formatQuantity } from '../compute/format/format-quantity.ts';
 import { squareMetres } from '../compute/growing-area.ts';
+import { tell } from '../compute/words/tell.ts';
+import { joinWords } from '../compute/words/words.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Container, Trial } from '../model/trial.ts';
 import { cutLines, cutsOf } from './cut-lines.ts';
@@ -35,14 +37,14 @@ export function drawWaterOverTime(trial: Trial): Figure | null {
   );
   const title = say('Water used, from the first reading on');
   const said = lines.map(({ container, points }) => {
-    const used = formatQuantity(points.at(-1)!.value, 'L', digits).metric;
-    return say('{container} {used} by {date}', {
+    const used = formatQuantity(points.at(-1)!.value, 'L', digits);
+    return tell('{container} {used} by {date}', {
       container,
       used,
       date: formatDate(points.at(-1)!.date),
     });
   });
-  const description = `${said.join('; ')}.`;
+  const description = [...joinWords(said, '; '), '.'];
   const foot = panelHeight(lines.length) + 2;
   const months = monthStarts(scale).map(
     ({ date, name }) =>

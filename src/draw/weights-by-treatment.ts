@@ -1,6 +1,8 @@
 import { beforeNumber } from '../compute/format/before-number.ts';
 import { formatQuantity } from '../compute/format/format-quantity.ts';
 import { formatRange } from '../compute/format/format-range.ts';
+import { tell } from '../compute/words/tell.ts';
+import { joinWords, type Words } from '../compute/words/words.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings } from '../model/findings.ts';
 import type { Trial } from '../model/trial.ts';
@@ -136,31 +138,31 @@ function drawRow(
 /** So many means are said in words; of more, the ends. */
 const saidMeans = 8;
 
-function describeRows(rows: readonly TreatmentRow[], unit: string, ofPots: boolean): string {
+function describeRows(rows: readonly TreatmentRow[], unit: string, ofPots: boolean): Words {
   const known = rows
     .filter(({ summary }) => typeof summary?.mean === 'number')
     .sort((a, b) => b.summary!.mean! - a.summary!.mean!);
-  const said = known.map(
-    ({ name, summary, digits }) =>
-      `${beforeNumber(name)} ${formatQuantity(summary!.mean!, unit, digits).metric}`,
-  );
+  const said = known.map(({ name, summary, digits }): Words => [
+    `${beforeNumber(name)} `,
+    formatQuantity(summary!.mean!, unit, digits),
+  ]);
   const means =
     said.length > saidMeans
-      ? say('from {most} down to {least}, {count} in all', {
+      ? tell('from {most} down to {least}, {count} in all', {
           most: said[0]!,
           least: said.at(-1)!,
           count: said.length,
         })
       : said.length === 0
-        ? say('none known')
-        : said.join('; ');
+        ? [say('none known')]
+        : joinWords(said, '; ');
   const intervals = rows.some(({ interval }) => interval !== null)
     ? say('The line below a mean is its 95% interval.')
     : ofPots
       ? say('No interval is drawn, because single pots are not the replicates.')
       : say('No interval is drawn, because single plants are not the replicates.');
   const dots = ofPots
-    ? say('Each dot is one pot. Means: {means}.', { means })
-    : say('Each dot is one plant. Means: {means}.', { means });
-  return `${dots} ${intervals}`;
+    ? tell('Each dot is one pot. Means: {means}.', { means })
+    : tell('Each dot is one plant. Means: {means}.', { means });
+  return [...dots, ` ${intervals}`];
 }

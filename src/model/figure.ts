@@ -11,7 +11,8 @@ export interface Figure {
   /** Unique in its page; ids inside the SVG begin with it. */
   id: string;
   title: string;
-  description: string;
+  /** Pieces in their order; a quantity is in both units, so that a page can show either. */
+  description: readonly (string | { metric: string; us: string | null })[];
   /** `<svg role="img">...</svg>`, holding title and desc. */
   svg: string;
   table: FigureTable;

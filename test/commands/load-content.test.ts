@@ -4,6 +4,7 @@ import { afterEach, describe, expect, onTestFinished, test } from 'vitest';
 import { siteLanguage } from '../../src/check/site-language.ts';
 import { crewOf } from '../../src/commands/crew/crew.ts';
 import { loadContent, loadTrial } from '../../src/commands/load-content.ts';
+import { firstUnits } from '../../src/model/first-units.ts';
 import { writeIn } from '../../src/model/language.ts';
 import { demo } from '../support/site.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
@@ -33,6 +34,13 @@ const site = (language: string): string =>
 
 const weightMessage = (problems: readonly { rule: string; message: string }[]): string =>
   problems.find(({ rule }) => rule === 'weight-not-a-number')?.message ?? '';
+
+test('Figures are described in the units that the site shows first', async () => {
+  await loadContent(await temporaryFolder({ 'site.yaml': `${site('en')}units: us\n` }), silent);
+  expect(firstUnits()).toBe('us');
+  await loadContent(await temporaryFolder({ 'site.yaml': site('en') }), silent);
+  expect(firstUnits()).toBe('metric');
+});
 
 describe('The language of a check', () => {
   test('is that of the site', async () => {

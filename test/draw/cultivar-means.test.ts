@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { plainText } from '../../src/compute/words/words.ts';
 import { seasons } from '../../src/compare/seasons.ts';
 import { drawCultivarMeans } from '../../src/draw/cultivar-means.ts';
 import type { Seasons } from '../../src/model/generated/seasons.ts';
@@ -57,14 +58,14 @@ describe('the means of cultivars over trials', () => {
   test('leaves dots open where the trial had no error of its own, and says so', () => {
     const dots = withClass(root, 'dot');
     expect(dots.every(({ attributes }) => attributes['class']!.includes('open'))).toBe(true);
-    expect(figure.description).toContain('Open dots');
+    expect(plainText(figure.description)).toContain('Open dots');
     const replicated: Seasons = {
       ...few,
       trials: few.trials.map((trial) => ({ ...trial, replicated: true })),
     };
     const closed = drawCultivarMeans(replicated, name);
     expect(closed.svg).not.toContain('dot open');
-    expect(closed.description).not.toContain('Open dots');
+    expect(plainText(closed.description)).not.toContain('Open dots');
   });
 
   test('sorts by mean, by name or by trials', () => {

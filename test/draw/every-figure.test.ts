@@ -1,4 +1,5 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
+import { plainText } from '../../src/compute/words/words.ts';
 import { seasons } from '../../src/compare/seasons.ts';
 import { drawAgainstCheck } from '../../src/draw/against-check.ts';
 import { drawCultivarMeans } from '../../src/draw/cultivar-means.ts';
@@ -14,6 +15,7 @@ import { drawTimeLine } from '../../src/draw/time-line.ts';
 import { drawWaterOverTime } from '../../src/draw/water-over-time.ts';
 import { drawWeightsByTreatment } from '../../src/draw/weights-by-treatment.ts';
 import type { Figure } from '../../src/model/figure.ts';
+import { showFirst } from '../../src/model/first-units.ts';
 import type { Trial } from '../../src/model/trial.ts';
 import { barley, trialsOf } from '../compare/barley-trials.ts';
 import { blockFindings, blockTrial, madeUpInference } from '../support/example-trial.ts';
@@ -83,9 +85,19 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('the figure
       ['title', ids[0]],
       ['desc', ids[1]],
     ]);
-    expect([root.children[0]!.text, root.children[1]!.text]).toEqual([figure.title, figure.description]);
+    expect([root.children[0]!.text, root.children[1]!.text]).toEqual([
+      figure.title,
+      plainText(figure.description),
+    ]);
     expect(figure.title).not.toBe('');
-    expect(figure.description).not.toBe('');
+    expect(plainText(figure.description)).not.toBe('');
+  });
+
+  it('is described in the units that a page shows: no quantity of two units is among its plain words', () => {
+    for (const piece of figure.description) {
+      if (typeof piece !== 'string') continue;
+      expect(piece).not.toMatch(/\d\u00A0(?:g|kg|cm|L|oz|lb|in|US)\b/);
+    }
   });
 
   it('has ids of its own only', () => {
@@ -150,6 +162,23 @@ describe.each(figures.map((figure) => [figure.id, figure] as const))('the figure
       )
       .flatMap(({ text }) => text.match(/[+\u2212]?\d[\d.\u202F]*/g) ?? []);
     for (const number of shown) expect(cells).toContain(number);
+  });
+});
+
+describe('on a site of US units', () => {
+  afterEach(() => {
+    showFirst('metric');
+  });
+
+  it('a figure of weights is described in ounces to those who do not see it', () => {
+    showFirst('us');
+    for (const { id, svg, description } of drawAll().filter(({ description }) => description.length > 1)) {
+      const said = parseXml(svg).children[1]!.text;
+      expect(said, id).toBe(plainText(description, 'us'));
+      expect(said, id).toMatch(/\d\u00A0(?:oz|US gal)/);
+      expect(said, id).not.toMatch(/\d\u00A0(?:g|L)\b/);
+    }
+    expect(figures.filter(({ description }) => description.length > 1).length).toBeGreaterThan(6);
   });
 });
 

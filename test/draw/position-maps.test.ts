@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { plainText } from '../../src/compute/words/words.ts';
 import { drawPositionMaps } from '../../src/draw/position-maps.ts';
 import { textWidth } from '../../src/draw/text-width.ts';
 import { blockTrial, findingsOf, type Grown, trialOf } from '../support/example-trial.ts';
@@ -62,7 +63,7 @@ describe('the map of a container', () => {
     const [figure] = drawPositionMaps(facingNorth, findingsOf(facingNorth));
     expect(rect(at(figure!.svg, 1, 1)).x).toBeGreaterThan(rect(at(figure!.svg, 1, 3)).x);
     expect([side(figure!.svg, 'left'), side(figure!.svg, 'right')]).toEqual(['west', 'east']);
-    expect(figure!.description).toContain('column 1 at the right beside the east');
+    expect(plainText(figure!.description)).toContain('column 1 at the right beside the east');
   });
 
   it('marks dead, culled, not weighed and no regrowth by shapes that all differ, and keys those in use', () => {
@@ -204,6 +205,6 @@ describe('maps of any size', () => {
     ]);
     const figures = drawPositionMaps(none, findingsOf(none));
     expect(figures.map(({ id }) => id)).toEqual(['position-map-t-1', 'position-map-t-1-2']);
-    expect(figures[0]!.description).toContain('Nothing was weighed.');
+    expect(plainText(figures[0]!.description)).toContain('Nothing was weighed.');
   });
 });

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { plainText } from '../../src/compute/words/words.ts';
 import { seasons } from '../../src/compare/seasons.ts';
 import { drawSteadinessPlots } from '../../src/draw/steadiness-plots.ts';
 import type { Seasons } from '../../src/model/generated/seasons.ts';
@@ -48,7 +49,7 @@ test('says the slope, and lists every trial from the poorest to the best', () =>
   const { stability } = entry;
   const slope = stability.find(({ cultivar }) => cultivar === 'Trebi')!.regression_slope!;
   const figure = figures.find(({ title }) => title.startsWith('Trebi'))!;
-  expect(figure.description.replace('\u2212', '-')).toContain((slope - 1).toFixed(2));
+  expect(plainText(figure.description).replace('\u2212', '-')).toContain((slope - 1).toFixed(2));
   const means = figure.table.rows.map((row) => Number(row[1]));
   expect(means).toHaveLength(12);
   expect(means).toEqual([...means].sort((a, b) => a - b));

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { plainText } from '../../src/compute/words/words.ts';
 import { cutsOf } from '../../src/draw/cut-lines.ts';
 import { drawTimeLine } from '../../src/draw/time-line.ts';
 import { waterUsed } from '../../src/compute/water/water-used.ts';
@@ -93,7 +94,7 @@ describe('the time line', () => {
       metadata: { ...bare, dates: { sown: '2025-08-25' } },
       readings: [],
     })!;
-    expect(one.description).toBe('Sown on 25\u00A0August\u00A02025.');
+    expect(plainText(one.description)).toBe('Sown on 25\u00A0August\u00A02025.');
     expect(one.svg).not.toMatch(/NaN|Infinity/);
   });
 });

@@ -36,7 +36,7 @@ function resolved(id: string | null, text: string, library: Library = demo) {
 function said(piece: Piece): string {
   if (piece.kind === 'words')
     return plainText([...piece.words, ...piece.behind]).replaceAll(/[\u00a0\u202f]/g, ' ');
-  return piece.kind === 'sentences' ? piece.sentences.map(plainText).join(' ') : '';
+  return piece.kind === 'sentences' ? piece.sentences.map((words) => plainText(words)).join(' ') : '';
 }
 
 const inferenceOf = (id: string, measure: Inference['measure'], cut: Inference['cut'] = 'all') =>

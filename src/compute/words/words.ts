@@ -1,12 +1,14 @@
+import type { FirstUnits } from '../../model/first-units.ts';
 import { say } from '../../model/say.ts';
 import type { InBothUnits } from '../format/format-quantity.ts';
 
 /** A text whose quantities are still in both units, so that a page can show either: pieces in their order. */
 export type Words = readonly (string | InBothUnits)[];
 
-/** The text with metric units alone, as for a description in a file. */
-export function plainText(words: Words): string {
-  return words.map((piece) => (typeof piece === 'string' ? piece : piece.metric)).join('');
+/** The text with one unit alone, as for a description in a file: metric where nothing else is asked for. */
+export function plainText(words: Words, units: FirstUnits = 'metric'): string {
+  const inUnits = ({ metric, us }: InBothUnits) => (units === 'us' && us !== null ? us : metric);
+  return words.map((piece) => (typeof piece === 'string' ? piece : inUnits(piece))).join('');
 }
 
 /** Joins texts with a separator between them. */
