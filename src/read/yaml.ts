@@ -59,13 +59,17 @@ export function readYaml(source: string): Yaml {
     const fault: YamlFault = { kind: 'syntax', place: null, detail: 'Nested too deep to read', text: null };
     return { value: null, faults: [fault], place: () => start, keyPlace: () => start };
   }
-  const faults = [...document.errors, ...document.warnings].map((error): YamlFault => {
+  const all = [...document.errors, ...document.warnings].map((error): YamlFault => {
     const place = placeOf(openingQuote(text, error.message) ?? error.pos[0]);
     const kind = kinds[error.code] ?? 'syntax';
     // A tab in the indentation is often first noticed as something else.
     const isTab = kind === 'syntax' && /^ *\t/.test(lineText(place));
     return { kind: isTab ? 'tab' : kind, place, detail: sentence(error.message), text: lineText(place) };
   });
+  // What follows a fault in its line follows from it.
+  const faults = all.filter(
+    ({ place }, index) => all.findIndex((other) => other.place?.line === place?.line) === index,
+  );
   let value: unknown = null;
   if (faults.length === 0) {
     try {

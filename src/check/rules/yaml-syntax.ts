@@ -13,8 +13,16 @@ const rule: Rule = {
 };
 export default rule;
 
-/** The library's words for the commonest faults, in a grower's. */
-const words: readonly [RegExp, () => string][] = [
+/** The library's words for the commonest faults, in a grower's; some mean two things, told apart by the line. */
+const words: readonly [RegExp, () => string, isSo?: (fault: YamlFault) => boolean][] = [
+  [
+    /nested mappings are not allowed in compact/i,
+    () =>
+      say(
+        'the line below is indented deeper, as if it belonged to this value; begin both in the same column',
+      ),
+    ({ text }) => !/:\s.*:\s/.test(text ?? ''),
+  ],
   [/nested mappings are not allowed in compact/i, () => say('a value that holds ": " must stand in quotes')],
   [/missing closing "/i, () => say('a double quote is opened and never closed')],
   [/missing closing '/i, () => say('a single quote is opened and never closed')],
@@ -48,6 +56,11 @@ const words: readonly [RegExp, () => string][] = [
   [/with stringkeys, all keys must be strings/i, () => say('keys must be plain words')],
   [
     /unexpected scalar at node end/i,
+    () => say('its indentation does not fit the lines above'),
+    ({ place }) => place?.column === 1,
+  ],
+  [
+    /unexpected scalar at node end/i,
     () => say('text follows a value that has ended; put the whole value in quotes'),
   ],
   [/alias node must not/i, () => say('a value that begins with & or * must stand in quotes')],
@@ -59,7 +72,7 @@ export function reportYamlSyntax(report: Report, file: string, fault: YamlFault)
   const reason =
     fault.kind === 'several documents'
       ? say('a line of --- begins a second document; keep one')
-      : (words.find(([pattern]) => pattern.test(fault.detail))?.[1]() ??
+      : (words.find(([pattern, , isSo]) => pattern.test(fault.detail) && (isSo?.(fault) ?? true))?.[1]() ??
         say('{detail}', { detail: cut(fault.detail) }));
   const message =
     fault.text === null
