@@ -3,7 +3,7 @@ import type { CsvRow } from '../read/csv.ts';
 import { parseWhole, trimmed } from './number.ts';
 import type { Report } from './rule.ts';
 import { reportNotAWholeNumber } from './rules/not-a-whole-number.ts';
-import { reportOffTheGrid } from './rules/position-off-the-grid.ts';
+import { reportExchanged, reportOffTheGrid } from './rules/position-off-the-grid.ts';
 import { reportUnknownContainer } from './rules/unknown-container.ts';
 import type { Table } from './table.ts';
 
@@ -32,6 +32,7 @@ export function spotReader(
   const known = [...containers.keys()];
   const [containerAt, rowAt, columnAt] = [at('container'), at('row'), at('column')];
   const spot: Spot = { container: '', row: 0, column: 0 };
+  let isExchanged: boolean | null = null;
   return (row) => {
     const { cells } = row;
     const id = trimmed(cells[containerAt] ?? '');
@@ -48,6 +49,13 @@ export function spotReader(
       return null;
     }
     if (rowNumber > container.rows || columnNumber > container.columns) {
+      if (isExchanged === null) {
+        isExchanged = areExchanged(table, containers);
+        // Those before it were placed wrongly too, so that no container is sure.
+        if (isExchanged) for (const each of known) onLost(each);
+        if (isExchanged) reportExchanged(report, table, row, container, rowNumber);
+      }
+      if (isExchanged) return null;
       reportOffTheGrid(report, table, row, container, { row: rowNumber, column: columnNumber });
       return null;
     }
@@ -57,6 +65,23 @@ export function spotReader(
     spot.column = columnNumber;
     return spot;
   };
+}
+
+/** Of a table with rows off the grid: true where it is more than one, and every row lies on it with row for column. */
+function areExchanged(table: Table, containers: ReadonlyMap<string, Container>): boolean {
+  const at = (name: string): number => table.index.get(name) ?? -1;
+  const [containerAt, rowAt, columnAt] = [at('container'), at('row'), at('column')];
+  let off = 0;
+  let fits = true;
+  table.csv.read(({ cells }) => {
+    const container = containers.get(trimmed(cells[containerAt] ?? ''));
+    const row = parseWhole(trimmed(cells[rowAt] ?? ''));
+    const column = parseWhole(trimmed(cells[columnAt] ?? ''));
+    if (container === undefined || row === null || column === null) return;
+    if (row > container.rows || column > container.columns) off += 1;
+    if (column > container.rows || row > container.columns) fits = false;
+  });
+  return fits && off > 1;
 }
 
 /** A whole number from 1, or null with the reason reported. */

@@ -52,3 +52,18 @@ export function reportOffTheGrid(
     });
   }
 }
+
+/** Told once of a whole table. */
+export function reportExchanged(
+  report: Report,
+  table: Table,
+  row: CsvRow,
+  { id, rows, columns }: Container,
+  found: number,
+): void {
+  const message = say(
+    'row and column are exchanged throughout: row {found} stands here, but {container} has rows: {rows} and columns: {columns} in trial.yaml; exchange the two headings, or the two numbers in trial.yaml',
+    { found, container: id, rows, columns },
+  );
+  report(rule, { file: table.file, place: table.place(row, 'row'), found: String(found), message });
+}
