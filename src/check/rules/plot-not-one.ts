@@ -1,5 +1,5 @@
 import { say } from '../../model/say.ts';
-import type { Facts } from '../facts.ts';
+import type { Facts, Layout } from '../facts.ts';
 import { indexesWhere } from '../indexes-where.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Position } from '../../model/trial.ts';
@@ -31,13 +31,16 @@ function check({ layout, metadata }: Facts, report: Report): void {
   const levels = new Map(factors.map((one) => [one.id, new Set(one.levels.map(({ id }) => id))]));
   const isKnown = ({ treatment }: Position): boolean =>
     ids.every((id) => levels.get(id)?.has(treatment[id] ?? '') === true);
+  const isRepeated = reportRepeatedNames(layout, report);
+  const nameOf = (position: Position): string =>
+    isRepeated ? `${placeOf(position)} ${position.plot!}` : position.plot!;
   const first = new Map<string, Position>();
   for (const index of indexesWhere(layout.positions, ({ plot }) => plot !== null)) {
     const position = layout.positions[index]!;
     const plot = position.plot!;
-    const before = first.get(plot);
+    const before = first.get(nameOf(position));
     if (before === undefined) {
-      first.set(plot, position);
+      first.set(nameOf(position), position);
       continue;
     }
     const message = differenceOf(before, position, keyOf, isKnown);
@@ -50,6 +53,43 @@ function check({ layout, metadata }: Facts, report: Report): void {
       where: whereOf(position),
     });
   }
+}
+
+/** So many names of plots are shown. */
+const namesShown = 4;
+
+const placeOf = ({ container, block }: Position): string => JSON.stringify([container, block]);
+
+/** Where most names of plots stand in one container or block and again in another, it is told once. */
+function reportRepeatedNames(layout: Layout, report: Report): boolean {
+  const first = new Map<string, Position>();
+  const again = new Map<string, number>();
+  for (const index of indexesWhere(layout.positions, ({ plot }) => plot !== null)) {
+    const position = layout.positions[index]!;
+    const plot = position.plot!;
+    const before = first.get(plot);
+    if (before === undefined) first.set(plot, position);
+    else if (!again.has(plot) && placeOf(before) !== placeOf(position)) again.set(plot, index);
+  }
+  const [one, ...others] = again;
+  if (one === undefined || others.length === 0 || again.size < first.size / 2) return false;
+  const [plot, index] = one;
+  const { container, block } = layout.positions[index]!;
+  const isOfContainer = first.get(plot)!.container !== container;
+  const names = [...again.keys()].slice(0, namesShown).map(showText).join(', ');
+  const dots = again.size > namesShown ? ', ...' : '';
+  const values = { count: again.size, names: `${names}${dots}` };
+  const message = isOfContainer
+    ? say(
+        '{count} names of plots ({names}) stand in more than one container; a plot has one treatment in one container: give each a name of its own, such as {example}',
+        { ...values, example: `${container}-${plot}` },
+      )
+    : say(
+        '{count} names of plots ({names}) stand in more than one block; a plot has one treatment in one block: give each a name of its own, such as {example}',
+        { ...values, example: `${block ?? ''}-${plot}` },
+      );
+  report(rule, { file: 'layout.csv', place: positionPlace(layout, index, 'plot'), found: plot, message });
+  return true;
 }
 
 /** The factor that the fewest positions change within their plot, so that the plots are its units. */
