@@ -44,6 +44,10 @@ const words: readonly [RegExp, () => string, isSo?: (fault: YamlFault) => boolea
     /all mapping items must start at the same column/i,
     () => say('keys of one mapping must begin in the same column'),
   ],
+  [
+    /all sequence items must start at the same column/i,
+    () => say('entries of one list must begin in the same column'),
+  ],
   [/unresolved tag/i, () => say('a value that begins with ! must stand in quotes')],
   [
     /unresolved alias|aliased anchor not found/i,
