@@ -4,7 +4,7 @@ import { nearest } from './nearest.ts';
 import type { Refusal } from './refusal.ts';
 import type { Report } from './rule.ts';
 import missingKey, { explainMissingKey } from './rules/missing-key.ts';
-import unknownKey, { explainUnknownKey, keysAt } from './rules/unknown-key.ts';
+import unknownKey, { explainUnknownKey, isOfTop, keysAt } from './rules/unknown-key.ts';
 import wrongChoice, { explainWrongChoice } from './rules/wrong-choice.ts';
 import wrongDate, { explainWrongDate } from './rules/wrong-date.ts';
 import wrongForm, { explainWrongForm } from './rules/wrong-form.ts';
@@ -50,12 +50,14 @@ function explainValue(refusal: Refusal, report: Report): void {
 
 const pointerOf = (path: Path): string => path.join('/');
 
-/** The needed keys that an unknown key beside them was probably meant to be. */
+/** The needed keys that an unknown key beside them, or deeper, was probably meant to be. */
 function misspeltKeys(refusals: readonly Refusal[]): Set<string> {
   const meant = refusals
     .filter(({ error }) => error.keyword === 'additionalProperties')
     .map((refusal) => {
-      const best = nearest(String(refusal.error.params['additionalProperty']), keysAt(refusal));
+      const key = String(refusal.error.params['additionalProperty']);
+      const best = nearest(key, keysAt(refusal));
+      if (best === null && isOfTop(refusal, key)) return `/${key}`;
       return `${pointerOf(refusal.path)}/${best ?? ''}`;
     });
   return new Set(meant);

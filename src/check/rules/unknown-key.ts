@@ -21,6 +21,11 @@ export function keysAt(refusal: Refusal): string[] {
   return Object.keys(schemaAt(refusal.schema, refusal.path)?.properties ?? {});
 }
 
+/** True for a key of the file's top level that stands deeper, mostly because its line is indented. */
+export function isOfTop(refusal: Refusal, key: string): boolean {
+  return refusal.path.length > 0 && keysAt({ ...refusal, path: [] }).includes(key);
+}
+
 export function explainUnknownKey(refusal: Refusal): Finding {
   const key = String(refusal.error.params['additionalProperty']);
   const known = keysAt(refusal);
@@ -35,9 +40,11 @@ export function explainUnknownKey(refusal: Refusal): Finding {
       )
     : best !== null
       ? say('{key} is not a key of {of}; did you mean "{name}"?', { ...shown, name: best })
-      : home !== null
-        ? say('{key} is not a key of {of}; it belongs at {home}', { ...shown, home })
-        : say('{key} is not a key of {of}; known keys: {names}', { ...shown, names: known.join(', ') });
+      : isOfTop(refusal, key)
+        ? say('{key} is not a key of {of}; it stands by itself: begin its line in the first column', shown)
+        : home !== null
+          ? say('{key} is not a key of {of}; it belongs at {home}', { ...shown, home })
+          : say('{key} is not a key of {of}; known keys: {names}', { ...shown, names: known.join(', ') });
   return {
     file: refusal.file,
     place: refusal.yaml.keyPlace([...refusal.path, key]),
