@@ -11,8 +11,11 @@ import { quantityLabel } from './both-units.ts';
 import { cellsInBoth, columnsInBoth } from './columns-in-both.ts';
 import { figureId } from './figure-id.ts';
 import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
+import { narrow } from './grid-map.ts';
 import { drawing, element, label } from './svg.ts';
+import { textWidth } from './text-width.ts';
 import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { wrapText } from './wrap-text.ts';
 import { say } from '../model/say.ts';
 
 /** One trial in which a cultivar stood beside the check. */
@@ -22,8 +25,6 @@ interface Meeting {
   check: number;
   percent: number | null;
 }
-
-const rowHeight = 74;
 
 /**
  * A cultivar beside the check in a row for each trial that grew both, oldest first: its own mean a dot, the
@@ -57,10 +58,13 @@ export function drawCultivarSeasons(
   const marks = say('The dot is {cultivar}, the triangle the check.', { cultivar: name(cultivar) });
   const judged = say('A single trial’s difference is judged on that trial’s own page.');
   const description = [`${marks} `, ...joinWords(said, ' '), ` ${judged}`];
-  const rows = meetings.map((meeting, index) =>
-    drawRow(meeting, check, scale, 4 + index * rowHeight, { unit, digits }),
-  );
-  const y = 4 + meetings.length * rowHeight;
+  const rows: string[] = [];
+  let y = 4;
+  for (const meeting of meetings) {
+    const piece = drawRow(meeting, check, scale, y, { unit, digits });
+    rows.push(piece.svg);
+    y += piece.height;
+  }
   return {
     id,
     title,
@@ -99,29 +103,34 @@ function drawRow(
   scale: FluidScale,
   top: number,
   { unit, digits }: Printed,
-): string {
-  const mark = top + 54;
+): { svg: string; height: number } {
   const share = percent === null ? '' : `, ${say('{percent} of it', { percent: formatPercent(percent, 0) })}`;
-  return element(
+  const [printed, ofCheck] = [formatQuantity(own, unit, digits), formatQuantity(check, unit, digits)];
+  const room = narrow - textWidth(`${printed.metric} · ${printed.us ?? ''}`, 13, true) - 10;
+  const heading = wrapText(season, room, 14, true);
+  const after = top + 14 + (heading.length - 1) * 17;
+  // The check's name on lines of its own where its weight leaves a phone no room beside it.
+  const beside = `${checkName} ${ofCheck.metric} · ${ofCheck.us ?? ''}${share}`;
+  const above = textWidth(beside, 12) <= narrow ? [] : wrapText(checkName, narrow, 12);
+  const foot = after + 17 + above.length * 16;
+  const mark = foot + 23;
+  const svg = element(
     'g',
     { class: 'row' },
     gridlines(scale, mark - 12, mark + 12),
-    label(season, { class: 'heading', x: 0, y: top + 14 }),
-    quantityLabel('', formatQuantity(own, unit, digits), '', {
-      class: 'strong',
-      x: '100%',
-      y: top + 14,
-      'text-anchor': 'end',
-    }),
-    quantityLabel(`${checkName} `, formatQuantity(check, unit, digits), share, {
+    ...heading.map((text, index) => label(text, { class: 'heading', x: 0, y: top + 14 + index * 17 })),
+    quantityLabel('', printed, '', { class: 'strong', x: '100%', y: top + 14, 'text-anchor': 'end' }),
+    ...above.map((text, index) => label(text, { class: 'tick', x: 0, y: after + 17 + index * 16 })),
+    quantityLabel(above.length === 0 ? `${checkName} ` : '', ofCheck, share, {
       class: 'tick',
       x: 0,
-      y: top + 31,
+      y: foot,
     }),
     element('line', { class: 'leader', x1: scale.at(check), x2: scale.at(own), y1: mark, y2: mark }),
     placed(scale.at(check), mark, element('path', { class: 'mean', d: 'M0-5L5 4H-5Z' })),
     element('circle', { class: 'dot', cx: scale.at(own), cy: mark, r: 4.5 }),
   );
+  return { svg, height: mark + 20 - top };
 }
 
 function meetingsTable(

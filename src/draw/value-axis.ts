@@ -69,14 +69,25 @@ function axis(
       const written = last && unit !== '' ? `${text}\u00A0${unit}` : text;
       const tick = element('line', { class: 'baseline', x1: x, x2: x, y1: y, y2: y + 5 });
       if (!last && meetsTheLast(value, text)) return tick;
-      return tick + label(written, { class: 'tick', x, y: y + 17, 'text-anchor': 'middle' });
+      const dx = inward(value, written);
+      return tick + label(written, { class: 'tick', x, dx, y: y + 17, 'text-anchor': 'middle' });
     }),
   );
+
+  /** How far a label is moved so that it stays within the drawing where that is narrowest. */
+  function inward(value: number, written: string): number | undefined {
+    const half = textWidth(written, tickSize) / 2;
+    const at = (scale.percent(value) / 100) * narrow;
+    const moved = Math.max(0, half - at) - Math.max(0, at + half - narrow);
+    return moved === 0 ? undefined : moved;
+  }
 
   /** The last label is as long as its unit: in a narrow place it may reach over the one before it. */
   function meetsTheLast(value: number, text: string): boolean {
     const { value: end, text: endText } = marks.at(-1)!;
-    const apart = ((scale.percent(end) - scale.percent(value)) / 100) * narrow;
-    return apart < (textWidth(text, tickSize) + textWidth(`${endText}\u00A0${unit}`, tickSize)) / 2 + 2;
+    const written = `${endText}\u00A0${unit}`;
+    const moved = (inward(end, written) ?? 0) - (inward(value, text) ?? 0);
+    const apart = ((scale.percent(end) - scale.percent(value)) / 100) * narrow + moved;
+    return apart < (textWidth(text, tickSize) + textWidth(written, tickSize)) / 2 + 2;
   }
 }
