@@ -6,13 +6,13 @@ import { narrow } from '../../src/draw/grid-map.ts';
 import { textWidth } from '../../src/draw/text-width.ts';
 import { barley, trialsOf } from '../compare/barley-trials.ts';
 import { valueReader } from '../support/read-axis.ts';
-import { everyElement, parseXml, withClass } from '../support/xml.ts';
+import { everyElement, parseDrawing, withClass } from '../support/xml.ts';
 
 const group = seasonGroups(trialsOf(barley, 'Trebi')).find(({ measure }) => measure === 'per_pot')!;
 const entry = compareGroup(group)!;
 const name = (cultivar: string) => cultivar;
 const figure = drawCultivarSeasons(entry, 'Velvet', name)!;
-const root = parseXml(figure.svg);
+const root = parseDrawing(figure.svg);
 const yieldOf = (variety: string, trial: string) =>
   barley.find((cell) => cell.variety === variety && cell.trial === trial)!.y;
 
@@ -53,7 +53,7 @@ describe('a cultivar beside the check, trial by trial', () => {
   it('escapes what a grower may have written', () => {
     const hostile = drawCultivarSeasons(entry, 'Velvet', (cultivar) => `${cultivar}</text><script>`)!;
     expect(hostile.svg).not.toContain('<script>');
-    expect(() => parseXml(hostile.svg)).not.toThrow();
+    expect(() => parseDrawing(hostile.svg)).not.toThrow();
   });
 
   it('draws nothing of the check itself, nor where no trial grew both', () => {
@@ -73,7 +73,7 @@ describe('a cultivar beside the check, trial by trial', () => {
       unit: 'g',
       trials: entry.trials.map((trial) => ({ ...trial, replicated: false })),
     };
-    for (const row of withClass(parseXml(drawCultivarSeasons(grams, 'Velvet', long)!.svg), 'row')) {
+    for (const row of withClass(parseDrawing(drawCultivarSeasons(grams, 'Velvet', long)!.svg), 'row')) {
       const texts = everyElement(row).filter(({ name: kind }) => kind === 'text');
       const [value] = withClass(row, 'strong');
       for (const text of texts) {
