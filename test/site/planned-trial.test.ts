@@ -106,7 +106,7 @@ describe('The page of a planned trial', () => {
 
 test('no line of the way to a page begins with the stroke between its steps', async () => {
   const { context: visit, page } = await openPage(browser, server, { width: 320 });
-  await page.goto(`${server.url}trials/planned-2026/`);
+  await page.goto(`${server.url}trials/planned-2026/weighing-sheet/`);
   const steps = await page.locator('.breadcrumbs li').evaluateAll((all) =>
     all.map((step) => ({
       left: step.getBoundingClientRect().left,
