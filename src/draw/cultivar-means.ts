@@ -180,7 +180,7 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
   const dotsAt = after + (interval === null ? 32 : 48) + stack;
   const meanAt = dotsAt + 18;
   const marks = [
-    gridlines(scale, dotsAt - stack - 8, meanAt + 10),
+    gridlines(scale, dotsAt - stack - 8, meanAt + 10, entry.unit),
     ...cells.map((cell, index) => {
       const { line, side } = places[index]!;
       const { text } = dots[index]!;

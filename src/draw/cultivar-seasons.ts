@@ -110,7 +110,7 @@ function drawRow(
   const svg = element(
     'g',
     { class: 'row' },
-    gridlines(scale, mark - 12, mark + 12),
+    gridlines(scale, mark - 12, mark + 12, unit),
     ...heading.map((text, index) => label(text, { class: 'heading', x: 0, y: top + 14 + index * 17 })),
     quantityLabel('', printed, '', { class: 'strong', x: '100%', y: top + 14, 'text-anchor': 'end' }),
     ...above.map((text, index) => label(text, { class: 'tick', x: 0, y: after + 17 + index * 16 })),

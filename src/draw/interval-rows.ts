@@ -37,12 +37,17 @@ export function intervalRows(about: About, rows: readonly IntervalRow[], unit: s
   const scale = fluidScale(niceDomain([0, ...rows.flatMap(({ lower, upper }) => [lower, upper])]), [5, 91]);
   return stackedRows(
     about,
-    rows.map((row) => (top) => drawRow(row, scale, top)),
+    rows.map((row) => (top) => drawRow(row, scale, top, unit)),
     { scale, unit },
   );
 }
 
-function drawRow(row: IntervalRow, scale: FluidScale, top: number): { svg: string; height: number } {
+function drawRow(
+  row: IntervalRow,
+  scale: FluidScale,
+  top: number,
+  unit: string,
+): { svg: string; height: number } {
   const y = row.section === null ? top : top + sectionHeight;
   const section = row.section === null ? '' : label(row.section, { class: 'aside', x: 0, y: top + 16 });
   const name = wrapText(row.name, narrow, 14, true);
@@ -62,7 +67,7 @@ function drawRow(row: IntervalRow, scale: FluidScale, top: number): { svg: strin
       escapeText(intervalWords(row.limits)),
       bothUnits(row.limits),
     ),
-    gridlines(scale, mark - 9, mark + 9),
+    gridlines(scale, mark - 9, mark + 9, unit),
     element('line', { class: 'zero', x1: scale.at(0), x2: scale.at(0), y1: mark - 12, y2: mark + 12 }),
     intervalMark(scale, row, mark),
     placed(scale.at(row.centre), mark, element('path', { class: 'estimate', d: 'M0-6L6 0L0 6L-6 0Z' })),

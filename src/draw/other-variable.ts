@@ -52,7 +52,7 @@ export function drawOtherVariable(
       { class: 'row' },
       ...heading.map((text, line) => label(text, { class: 'heading', x: 0, y: y + 14 + line * 17 })),
       label(aside(entry, row), { class: 'aside', x: '100%', y: y + 14, 'text-anchor': 'end' }),
-      gridlines(scale, foot - 6, foot + 24, ticks),
+      gridlines(scale, foot - 6, foot + 24, axisUnit, ticks),
       kind === 'measured' ? spreadMarks(row, scale, foot + 10) : '',
       kind === 'counted' || kind === 'scored' ? countMarks(row, scale, foot + 10) : '',
       kind === 'yes or no' ? proportionMark(row, scale, foot + 10) : '',

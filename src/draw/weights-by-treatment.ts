@@ -118,7 +118,7 @@ function drawRow(
     ),
   ];
   const marks = [
-    gridlines(scale, baseline - stack - 3, baseline + 16),
+    gridlines(scale, baseline - stack - 3, baseline + 16, unit),
     element('line', { class: 'baseline', x1: '0%', x2: '100%', y1: baseline + 0.5, y2: baseline + 0.5 }),
     ...dots,
     interval === null ? '' : intervalMark(scale, interval, baseline + 10, row.adjusted !== null),

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { fluidScale } from '../../src/draw/fluid.ts';
 import { narrow } from '../../src/draw/grid-map.ts';
 import { textWidth } from '../../src/draw/text-width.ts';
-import { valueAxes } from '../../src/draw/value-axis.ts';
+import { gridlines, valueAxes } from '../../src/draw/value-axis.ts';
 import { everyElement, parseXml } from '../support/xml.ts';
 
 const labels = (unit: string) =>
@@ -33,4 +33,21 @@ test('the end labels stay within the drawing where that is narrowest', () => {
       expect(at + textWidth(text, 12) / 2).toBeLessThan(narrow + 0.01);
     }
   }
+});
+
+test('each unit has lines of its own at the ticks of its axis', () => {
+  const scale = fluidScale([120, 180], [5, 91]);
+  const root = parseXml(`<svg>${gridlines(scale, 0, 10, 'g')}${valueAxes(scale, 20, 'g')}</svg>`);
+  const [metric, us] = [root.children[0]!, root.children[1]!];
+  expect([metric, us].map(({ attributes }) => attributes['class'])).toEqual(['metric', 'when-chosen']);
+  for (const [lines, axis] of [
+    [metric, 'axis metric'],
+    [us, 'axis us'],
+  ] as const) {
+    const ticks = root.children.find(({ attributes }) => attributes['class'] === axis)!.children;
+    const places = ticks.filter(({ name }) => name === 'text').map(({ attributes }) => attributes['x']);
+    expect(places.length).toBeGreaterThan(2);
+    expect(lines.children.map(({ attributes }) => attributes['x1'])).toEqual(expect.arrayContaining(places));
+  }
+  expect(gridlines(scale, 0, 10, '%')).not.toContain('<g');
 });
