@@ -23,9 +23,10 @@ import { narrow } from './grid-map.ts';
 import { intervalMark } from './interval-mark.ts';
 import { intervalWords } from './interval-words.ts';
 import { placeLabelledDots } from './labelled-dots.ts';
-import { drawing, element, label } from './svg.ts';
+import { type Row, stackedRows } from './stacked-rows.ts';
+import { element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
-import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { gridlines } from './value-axis.ts';
 import { wrapText } from './wrap-text.ts';
 import { say, sayCount } from '../model/say.ts';
 
@@ -41,6 +42,7 @@ export interface CultivarMeansOptions {
 
 const range = [4, 92] as const;
 const labelSize = 12;
+const headingHeight = 28;
 /** In a row of more trials than this only the lowest and the highest are labelled; the table has them all. */
 const mostLabels = 6;
 /** The dots of more trials than this are drawn small and close, so that a row keeps to a height that can be looked over. */
@@ -86,19 +88,15 @@ export function drawCultivarMeans(
     replicated: new Set(entry.trials.flatMap(({ id, replicated }) => (replicated ? [id] : []))),
     own: options.own ?? noneOwn,
   };
-  const drawn: string[] = [];
-  let y = 4;
-  let set = -1;
-  for (const row of rows) {
-    if (row.set !== set && entry.linked_sets.length > 1) {
-      drawn.push(label(setHeading(entry, all, row.set), { class: 'aside', x: 0, y: y + 16 }));
-      y += 28;
-    }
-    set = row.set;
-    const piece = drawRow(row, context, y);
-    drawn.push(piece.svg);
-    y += piece.height;
-  }
+  const drawn = rows.map((row, index): Row => {
+    const begins = row.set !== rows[index - 1]?.set && entry.linked_sets.length > 1;
+    if (!begins) return (top) => drawRow(row, context, top);
+    return (top) => {
+      const heading = label(setHeading(entry, all, row.set), { class: 'aside', x: 0, y: top + 16 });
+      const { svg, height } = drawRow(row, context, top + headingHeight);
+      return { svg: heading + svg, height: height + headingHeight };
+    };
+  });
   const id = figureId(options.id ?? '', 'cultivar-means');
   const what = measureAcrossSeasons(entry).replace(/^./, (letter) => letter.toUpperCase());
   const title =
@@ -114,12 +112,10 @@ export function drawCultivarMeans(
     id,
     title,
     description,
-    svg: drawing(
-      { id, title, description, kind: 'cultivar-means' },
-      { height: y + axisHeight(entry.unit) },
-      ...drawn,
-      valueAxes(context.scale, y, entry.unit),
-    ),
+    svg: stackedRows({ id, title, description, kind: 'cultivar-means' }, drawn, {
+      scale: context.scale,
+      unit: entry.unit,
+    }),
     // Made when it is asked for: of many trials it is long.
     get table() {
       return cultivarMeansTable(title, entry, rows, name);
@@ -184,7 +180,7 @@ function drawRow(row: CultivarRow, context: Context, top: number): { svg: string
   const dotsAt = after + (interval === null ? 32 : 48) + stack;
   const meanAt = dotsAt + 18;
   const marks = [
-    gridlines(scale, dotsAt - stack - 8, meanAt + 10),
+    gridlines(scale, dotsAt - stack - 8, meanAt + 10, entry.unit),
     ...cells.map((cell, index) => {
       const { line, side } = places[index]!;
       const { text } = dots[index]!;

@@ -12,9 +12,10 @@ import { cellsInBoth, columnsInBoth } from './columns-in-both.ts';
 import { figureId } from './figure-id.ts';
 import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
 import { narrow } from './grid-map.ts';
-import { drawing, element, label } from './svg.ts';
+import { stackedRows } from './stacked-rows.ts';
+import { element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
-import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { gridlines } from './value-axis.ts';
 import { wrapText } from './wrap-text.ts';
 import { say } from '../model/say.ts';
 
@@ -58,22 +59,14 @@ export function drawCultivarSeasons(
   const marks = say('The dot is {cultivar}, the triangle the check.', { cultivar: name(cultivar) });
   const judged = say('A single trial’s difference is judged on that trial’s own page.');
   const description = [`${marks} `, ...joinWords(said, ' '), ` ${judged}`];
-  const rows: string[] = [];
-  let y = 4;
-  for (const meeting of meetings) {
-    const piece = drawRow(meeting, check, scale, y, { unit, digits });
-    rows.push(piece.svg);
-    y += piece.height;
-  }
   return {
     id,
     title,
     description,
-    svg: drawing(
+    svg: stackedRows(
       { id, title, description, kind: 'cultivar-seasons' },
-      { height: y + axisHeight(unit) },
-      ...rows,
-      valueAxes(scale, y, unit),
+      meetings.map((meeting) => (top) => drawRow(meeting, check, scale, top, { unit, digits })),
+      { scale, unit },
     ),
     table: meetingsTable(title, meetings, name(cultivar), check, { unit, digits }),
   };
@@ -117,7 +110,7 @@ function drawRow(
   const svg = element(
     'g',
     { class: 'row' },
-    gridlines(scale, mark - 12, mark + 12),
+    gridlines(scale, mark - 12, mark + 12, unit),
     ...heading.map((text, index) => label(text, { class: 'heading', x: 0, y: top + 14 + index * 17 })),
     quantityLabel('', printed, '', { class: 'strong', x: '100%', y: top + 14, 'text-anchor': 'end' }),
     ...above.map((text, index) => label(text, { class: 'tick', x: 0, y: after + 17 + index * 16 })),

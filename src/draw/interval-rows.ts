@@ -1,12 +1,13 @@
 import type { InBothUnits } from '../compute/format/format-quantity.ts';
 import { bothUnits } from './both-units.ts';
-import { fluidScale, niceDomain, placed } from './fluid.ts';
+import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
 import { intervalMark } from './interval-mark.ts';
 import { intervalWords } from './interval-words.ts';
-import { type About, drawing, element, escapeText, label, type Size } from './svg.ts';
+import { stackedRows } from './stacked-rows.ts';
+import { type About, element, escapeText, label } from './svg.ts';
 import type { Interval } from './treatment-rows.ts';
 import { narrow } from './grid-map.ts';
-import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { gridlines } from './value-axis.ts';
 import { textWidth } from './text-width.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -34,39 +35,42 @@ function besideEstimate({ estimate, aside }: IntervalRow): [beside: string, belo
 /** Draws estimates one below the other against a line at zero, in metric with the US unit below. */
 export function intervalRows(about: About, rows: readonly IntervalRow[], unit: string): string {
   const scale = fluidScale(niceDomain([0, ...rows.flatMap(({ lower, upper }) => [lower, upper])]), [5, 91]);
-  const drawn: string[] = [];
-  let y = 4;
-  for (const row of rows) {
-    if (row.section !== null) {
-      drawn.push(label(row.section, { class: 'aside', x: 0, y: y + 16 }));
-      y += sectionHeight;
-    }
-    const name = wrapText(row.name, narrow, 14, true);
-    const after = y + 14 + (name.length - 1) * 17;
-    const [estimate, aside] = besideEstimate(row);
-    const asideLine = aside === '' ? 0 : 17;
-    const mark = after + asideLine + 47;
-    drawn.push(
-      element(
-        'g',
-        { class: 'row' },
-        ...name.map((text, index) => label(text, { class: 'heading', x: 0, y: y + 14 + index * 17 })),
-        element('text', { x: 0, y: after + 17 }, bothUnits(row.estimate), escapeText(estimate)),
-        aside === '' ? '' : label(aside, { x: 0, y: after + 34 }),
-        element(
-          'text',
-          { class: 'tick', x: 0, y: after + asideLine + 33 },
-          escapeText(intervalWords(row.limits)),
-          bothUnits(row.limits),
-        ),
-        gridlines(scale, mark - 9, mark + 9),
-        element('line', { class: 'zero', x1: scale.at(0), x2: scale.at(0), y1: mark - 12, y2: mark + 12 }),
-        intervalMark(scale, row, mark),
-        placed(scale.at(row.centre), mark, element('path', { class: 'estimate', d: 'M0-6L6 0L0 6L-6 0Z' })),
-      ),
-    );
-    y = after + asideLine + rowHeight - 14;
-  }
-  const size: Size = { height: y + axisHeight(unit) };
-  return drawing(about, size, ...drawn, valueAxes(scale, y, unit));
+  return stackedRows(
+    about,
+    rows.map((row) => (top) => drawRow(row, scale, top, unit)),
+    { scale, unit },
+  );
+}
+
+function drawRow(
+  row: IntervalRow,
+  scale: FluidScale,
+  top: number,
+  unit: string,
+): { svg: string; height: number } {
+  const y = row.section === null ? top : top + sectionHeight;
+  const section = row.section === null ? '' : label(row.section, { class: 'aside', x: 0, y: top + 16 });
+  const name = wrapText(row.name, narrow, 14, true);
+  const after = y + 14 + (name.length - 1) * 17;
+  const [estimate, aside] = besideEstimate(row);
+  const asideLine = aside === '' ? 0 : 17;
+  const mark = after + asideLine + 47;
+  const drawn = element(
+    'g',
+    { class: 'row' },
+    ...name.map((text, index) => label(text, { class: 'heading', x: 0, y: y + 14 + index * 17 })),
+    element('text', { x: 0, y: after + 17 }, bothUnits(row.estimate), escapeText(estimate)),
+    aside === '' ? '' : label(aside, { x: 0, y: after + 34 }),
+    element(
+      'text',
+      { class: 'tick', x: 0, y: after + asideLine + 33 },
+      escapeText(intervalWords(row.limits)),
+      bothUnits(row.limits),
+    ),
+    gridlines(scale, mark - 9, mark + 9, unit),
+    element('line', { class: 'zero', x1: scale.at(0), x2: scale.at(0), y1: mark - 12, y2: mark + 12 }),
+    intervalMark(scale, row, mark),
+    placed(scale.at(row.centre), mark, element('path', { class: 'estimate', d: 'M0-6L6 0L0 6L-6 0Z' })),
+  );
+  return { svg: section + drawn, height: after + asideLine + rowHeight - 14 - top };
 }

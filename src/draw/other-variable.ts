@@ -13,8 +13,9 @@ import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
 import { narrow } from './grid-map.ts';
 import { intervalMark } from './interval-mark.ts';
 import { otherVariableTwin } from './other-variable-twin.ts';
-import { drawing, element, label } from './svg.ts';
-import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { stackedRows } from './stacked-rows.ts';
+import { element, label } from './svg.ts';
+import { gridlines } from './value-axis.ts';
 import { wrapText } from './wrap-text.ts';
 
 type OtherVariable = NonNullable<Findings['other_variables']>[number];
@@ -43,25 +44,21 @@ export function drawOtherVariable(
   const [from, to] = scale.domain;
   // Marks and counts are whole: no tick between them.
   const ticks = kind === 'measured' || kind === 'yes or no' ? 5 : Math.max(1, Math.min(5, to - from));
-  const drawn: string[] = [];
-  let y = 4;
-  for (const { row, name } of rows) {
+  const drawn = rows.map(({ row, name }) => (y: number) => {
     const heading = wrapText(name, narrow - 90, 14, true);
     const foot = y + 14 + heading.length * 17;
-    drawn.push(
-      element(
-        'g',
-        { class: 'row' },
-        ...heading.map((text, line) => label(text, { class: 'heading', x: 0, y: y + 14 + line * 17 })),
-        label(aside(entry, row), { class: 'aside', x: '100%', y: y + 14, 'text-anchor': 'end' }),
-        gridlines(scale, foot - 6, foot + 24, ticks),
-        kind === 'measured' ? spreadMarks(row, scale, foot + 10) : '',
-        kind === 'counted' || kind === 'scored' ? countMarks(row, scale, foot + 10) : '',
-        kind === 'yes or no' ? proportionMark(row, scale, foot + 10) : '',
-      ),
+    const svg = element(
+      'g',
+      { class: 'row' },
+      ...heading.map((text, line) => label(text, { class: 'heading', x: 0, y: y + 14 + line * 17 })),
+      label(aside(entry, row), { class: 'aside', x: '100%', y: y + 14, 'text-anchor': 'end' }),
+      gridlines(scale, foot - 6, foot + 24, axisUnit, ticks),
+      kind === 'measured' ? spreadMarks(row, scale, foot + 10) : '',
+      kind === 'counted' || kind === 'scored' ? countMarks(row, scale, foot + 10) : '',
+      kind === 'yes or no' ? proportionMark(row, scale, foot + 10) : '',
     );
-    y = foot + 34;
-  }
+    return { svg, height: foot + 34 - y };
+  });
   const id = figureId('other-variable', entry.variable.id, entry.cut);
   const title = say('{variable} by treatment', { variable: otherVariableName(findings, entry) });
   const said = rows.map(({ row, name }) => `${name}: ${aside(entry, row)}.`);
@@ -70,12 +67,11 @@ export function drawOtherVariable(
     id,
     title,
     description,
-    svg: drawing(
-      { id, title, description, kind: 'other-variable' },
-      { height: y + axisHeight(axisUnit) },
-      ...drawn,
-      valueAxes(scale, y, axisUnit, ticks),
-    ),
+    svg: stackedRows({ id, title, description, kind: 'other-variable' }, drawn, {
+      scale,
+      unit: axisUnit,
+      ticks,
+    }),
     table: otherVariableTwin(title, entry, rows),
   };
 }

@@ -55,7 +55,7 @@ export function drawReplicatesCurve(findings: Findings): Figure | null {
       { id, title, description, kind: id },
       { height: base + 58 },
       label(say('Replicates of each treatment'), { class: 'strong', x: 0, y: 15 }),
-      gridlines(x, top - 4, base),
+      gridlines(x, top - 4, base, '%'),
       ...roundTicks([0, y.domain()[1]!], 5).map(({ value, text }) => {
         const at = round(y(value));
         return (

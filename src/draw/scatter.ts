@@ -33,7 +33,7 @@ export function scatter(about: About, { points, xUnit, xLabel, yUnit, yLabel, li
       x: 0,
       y: 15,
     }),
-    gridlines(x, 30, height + 8),
+    gridlines(x, 30, height + 8, xUnit),
     levels(x, yDomain, (value) => y(value)),
     clipped === null
       ? ''

@@ -38,6 +38,17 @@ export function milestonesOf(trial: Trial): Milestone[] {
     .sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
 }
 
+function datesOf(trial: Trial): string[] {
+  return [...milestonesOf(trial), ...(trial.metadata.events ?? []), ...trial.readings].map(
+    ({ date }) => date,
+  );
+}
+
+/** Whether more than one day is known: of a single one the time line is a stroke, which says less than its date. */
+export function hasSeveralDays(trial: Trial): boolean {
+  return new Set(datesOf(trial)).size > 1;
+}
+
 /**
  * What happened when, on one line: sowing, planting and cuts above it, numbered events on it with their words
  * below, and each kind of reading in a panel on the same days. Null where no day is known.
@@ -47,7 +58,7 @@ export function drawTimeLine(trial: Trial): Figure | null {
   const events = [...(trial.metadata.events ?? [])].sort((a, b) =>
     a.date < b.date ? -1 : a.date > b.date ? 1 : 0,
   );
-  const dates = [...milestones, ...events, ...trial.readings].map(({ date }) => date);
+  const dates = datesOf(trial);
   if (dates.length === 0) return null;
   const scale = dayScale(dates, range);
   const above = drawMilestones(milestones, scale);

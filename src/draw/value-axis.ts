@@ -26,13 +26,29 @@ export function roundTicks(
   return ticks(from, to, count).map((value) => ({ value, text: formatNumber(value, digits) }));
 }
 
-/** Upright lines through the drawing at the metric ticks, from y1 to y2. */
-export function gridlines(scale: FluidScale, y1: number, y2: number, count = 5): string {
-  return roundTicks(scale.domain, count)
-    .map(({ value }) =>
-      element('line', { class: 'gridline', x1: scale.at(value), x2: scale.at(value), y1, y2 }),
-    )
-    .join('');
+/**
+ * Upright lines through the drawing at the ticks, from y1 to y2: those of the metric axis, or of that in the US
+ * unit where it was chosen. Where both axes are shown, the lines are the metric ones.
+ */
+export function gridlines(scale: FluidScale, y1: number, y2: number, unit: string, count = 5): string {
+  const line = ({ value }: { value: number }) =>
+    element('line', { class: 'gridline', x1: scale.at(value), x2: scale.at(value), y1, y2 });
+  const metric = roundTicks(scale.domain, count).map(line);
+  const inUs = usTicks(scale, unit, count)?.map(line);
+  if (inUs === undefined) return metric.join('');
+  return element('g', { class: 'metric' }, ...metric) + element('g', { class: 'when-chosen' }, ...inUs);
+}
+
+/** Round numbers in the US unit, with their places in the metric one; null where the trade has no US unit. */
+function usTicks(scale: FluidScale, unit: string, count: number): ReturnType<typeof roundTicks> | null {
+  const us = usUnit(unit);
+  if (us === null) return null;
+  const [from, to] = scale.domain;
+  const domain: [number, number] = [from * us.factor + us.offset, to * us.factor + us.offset];
+  return roundTicks(domain, count).map(({ value, text }) => ({
+    value: (value - us.offset) / us.factor,
+    text,
+  }));
 }
 
 /** A metric axis and, below it, one in the US unit with round numbers of its own. */
@@ -40,15 +56,7 @@ export function valueAxes(scale: FluidScale, y: number, unit: string, count = 5)
   const us = usUnit(unit);
   const metric = axis(scale, y, 'metric', roundTicks(scale.domain, count), unitName(unit));
   if (us === null) return metric.replace(' metric"', '"');
-  const inUs: [number, number] = [
-    scale.domain[0] * us.factor + us.offset,
-    scale.domain[1] * us.factor + us.offset,
-  ];
-  const usTicks = roundTicks(inUs, count).map(({ value, text }) => ({
-    value: (value - us.offset) / us.factor,
-    text,
-  }));
-  return metric + axis(scale, y + 26, 'us', usTicks, us.unit);
+  return metric + axis(scale, y + 26, 'us', usTicks(scale, unit, count) ?? [], us.unit);
 }
 
 function axis(

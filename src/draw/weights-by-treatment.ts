@@ -13,10 +13,11 @@ import { type FigureOptions, withDefaults } from './figure-options.ts';
 import { type FluidScale, fluidScale, niceDomain, placed } from './fluid.ts';
 import { intervalMark } from './interval-mark.ts';
 import { intervalWords } from './interval-words.ts';
-import { drawing, element, label } from './svg.ts';
+import { stackedRows } from './stacked-rows.ts';
+import { element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
 import { measureOf, type TreatmentRow, treatmentRows } from './treatment-rows.ts';
-import { axisHeight, gridlines, valueAxes } from './value-axis.ts';
+import { gridlines } from './value-axis.ts';
 import { narrow } from './grid-map.ts';
 import { weightsTable } from './weights-table.ts';
 import { wrapText } from './wrap-text.ts';
@@ -50,13 +51,6 @@ export function drawWeightsByTreatment(
     ...(interval === null ? [] : [interval.lower, interval.upper]),
   ]);
   const scale = fluidScale(niceDomain(shown.length === 0 ? [0, 1] : shown), range);
-  const drawn: string[] = [];
-  let y = 4;
-  for (const row of rows) {
-    const piece = drawRow(row, scale, y, unit);
-    drawn.push(piece.svg);
-    y += piece.height;
-  }
   const ofPots = measure === 'per_pot';
   const variable = findings.variable.name;
   const each = ofPots
@@ -65,12 +59,15 @@ export function drawWeightsByTreatment(
   const several = (trial.metadata.dates?.cuts?.length ?? 1) > 1;
   const title = several ? say('{title}, all cuts together', { title: each }) : each;
   const description = describeRows(rows, unit, ofPots);
-  const axes = shown.length === 0 ? '' : valueAxes(scale, y, unit);
   return {
     id,
     title,
     description,
-    svg: drawing({ id, title, description, kind: id }, { height: y + axisHeight(unit) }, ...drawn, axes),
+    svg: stackedRows(
+      { id, title, description, kind: id },
+      rows.map((row) => (top) => drawRow(row, scale, top, unit)),
+      { scale: shown.length === 0 ? null : scale, unit },
+    ),
     table: weightsTable(title, rows, unit),
   };
 }
@@ -121,7 +118,7 @@ function drawRow(
     ),
   ];
   const marks = [
-    gridlines(scale, baseline - stack - 3, baseline + 16),
+    gridlines(scale, baseline - stack - 3, baseline + 16, unit),
     element('line', { class: 'baseline', x1: '0%', x2: '100%', y1: baseline + 0.5, y2: baseline + 0.5 }),
     ...dots,
     interval === null ? '' : intervalMark(scale, interval, baseline + 10, row.adjusted !== null),

@@ -5,7 +5,7 @@ import { drawCultivarMeans } from '../../src/draw/cultivar-means.ts';
 import type { Seasons } from '../../src/model/generated/seasons.ts';
 import { barley, trialsOf } from '../compare/barley-trials.ts';
 import { valueReader } from '../support/read-axis.ts';
-import { everyElement, parseXml, withClass, type XmlElement } from '../support/xml.ts';
+import { everyElement, parseDrawing, withClass, type XmlElement } from '../support/xml.ts';
 
 const perPot = (cells: typeof barley, check?: string): Seasons =>
   seasons(trialsOf(cells, check)).find(({ measure }) => measure === 'per_pot')!;
@@ -21,7 +21,7 @@ const headingOf = (row: XmlElement) => withClass(row, 'heading')[0]!.text;
 
 describe('the means of cultivars over trials', () => {
   const figure = drawCultivarMeans(few, name);
-  const root = parseXml(figure.svg);
+  const root = parseDrawing(figure.svg);
   const read = valueReader(root);
 
   test('draws the mean of every trial where the axis says it is', () => {
@@ -70,8 +70,8 @@ describe('the means of cultivars over trials', () => {
 
   test('sorts by mean, by name or by trials', () => {
     const order = (by?: 'mean' | 'name' | 'trials') =>
-      rowsOf(parseXml(drawCultivarMeans(few, name, by === undefined ? {} : { order: by }).svg)).map((row) =>
-        headingOf(row).replace(' (check)', ''),
+      rowsOf(parseDrawing(drawCultivarMeans(few, name, by === undefined ? {} : { order: by }).svg)).map(
+        (row) => headingOf(row).replace(' (check)', ''),
       );
     const byMean = [...few.adjusted_means].sort((a, b) => b.mean - a.mean).map(({ cultivar }) => cultivar);
     expect(order()).toEqual(byMean);
@@ -86,7 +86,7 @@ describe('the means of cultivars over trials', () => {
 
 test('of many trials a row labels the lowest and the highest only', () => {
   const whole = perPot(barley);
-  const root = parseXml(drawCultivarMeans(whole, name).svg);
+  const root = parseDrawing(drawCultivarMeans(whole, name).svg);
   for (const row of rowsOf(root)) {
     const own = whole.cells.filter(({ cultivar }) => cultivar === headingOf(row));
     const labelled = own.filter(({ trial }) => row.text.includes(trial)).map(({ mean }) => mean);
@@ -102,7 +102,7 @@ test('sets that no trial links stand apart under headings, the largest first', (
     ),
   );
   const figure = drawCultivarMeans(parted, name);
-  const root = parseXml(figure.svg);
+  const root = parseDrawing(figure.svg);
   expect(withClass(root, 'aside').map(({ text }) => text)).toEqual([
     'Linked set 1 of 2',
     'Linked set 2 of 2',
@@ -113,7 +113,7 @@ test('sets that no trial links stand apart under headings, the largest first', (
 test('a cultivar without an interval is drawn without one', () => {
   const one = perPot(barley.filter(({ trial }) => trial === 'Waseca 1931'));
   const figure = drawCultivarMeans(one, name);
-  expect(withClass(parseXml(figure.svg), 'interval')).toHaveLength(0);
+  expect(withClass(parseDrawing(figure.svg), 'interval')).toHaveLength(0);
   expect(figure.svg).not.toContain('95% interval');
 });
 
@@ -123,7 +123,7 @@ test('an axis never makes much of means that are all but alike', () => {
     cells: few.cells.map((cell, index) => ({ ...cell, mean: 128 + index / 100 })),
     adjusted_means: few.adjusted_means.map((each) => ({ ...each, mean: 128, lower: null, upper: null })),
   };
-  const root = parseXml(drawCultivarMeans(alike, name).svg);
+  const root = parseDrawing(drawCultivarMeans(alike, name).svg);
   const read = valueReader(root);
   expect(read('92%') - read('4%')).toBeGreaterThan(0.19 * 128);
 });

@@ -2,15 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { compareGroup } from '../../src/compare/compare-group.ts';
 import { seasonGroups } from '../../src/compare/season-groups.ts';
 import { drawCultivarSeasons } from '../../src/draw/cultivar-seasons.ts';
+import { narrow } from '../../src/draw/grid-map.ts';
+import { textWidth } from '../../src/draw/text-width.ts';
 import { barley, trialsOf } from '../compare/barley-trials.ts';
 import { valueReader } from '../support/read-axis.ts';
-import { everyElement, parseXml, withClass } from '../support/xml.ts';
+import { everyElement, parseDrawing, withClass } from '../support/xml.ts';
 
 const group = seasonGroups(trialsOf(barley, 'Trebi')).find(({ measure }) => measure === 'per_pot')!;
 const entry = compareGroup(group)!;
 const name = (cultivar: string) => cultivar;
 const figure = drawCultivarSeasons(entry, 'Velvet', name)!;
-const root = parseXml(figure.svg);
+const root = parseDrawing(figure.svg);
 const yieldOf = (variety: string, trial: string) =>
   barley.find((cell) => cell.variety === variety && cell.trial === trial)!.y;
 
@@ -51,7 +53,7 @@ describe('a cultivar beside the check, trial by trial', () => {
   it('escapes what a grower may have written', () => {
     const hostile = drawCultivarSeasons(entry, 'Velvet', (cultivar) => `${cultivar}</text><script>`)!;
     expect(hostile.svg).not.toContain('<script>');
-    expect(() => parseXml(hostile.svg)).not.toThrow();
+    expect(() => parseDrawing(hostile.svg)).not.toThrow();
   });
 
   it('draws nothing of the check itself, nor where no trial grew both', () => {
@@ -62,5 +64,27 @@ describe('a cultivar beside the check, trial by trial', () => {
     );
     const none = compareGroup(seasonGroups(apart).find(({ measure }) => measure === 'per_pot')!)!;
     expect(drawCultivarSeasons(none, 'Velvet', name)).toBeNull();
+  });
+
+  it('keeps its words within a phone’s column and apart, however long the names are', () => {
+    const long = (cultivar: string) => `${cultivar} of the long valley above the second weir, selection 7`;
+    const grams = {
+      ...entry,
+      unit: 'g',
+      trials: entry.trials.map((trial) => ({ ...trial, replicated: false })),
+    };
+    for (const row of withClass(parseDrawing(drawCultivarSeasons(grams, 'Velvet', long)!.svg), 'row')) {
+      const texts = everyElement(row).filter(({ name: kind }) => kind === 'text');
+      const [value] = withClass(row, 'strong');
+      for (const text of texts) {
+        const bold = text === value || text.attributes['class'] === 'heading';
+        const width = textWidth(text.text, bold ? (text === value ? 13 : 14) : 12, bold);
+        const beside = text !== value && text.attributes['y'] === value!.attributes['y'];
+        expect(width).toBeLessThanOrEqual(narrow - (beside ? textWidth(value!.text, 13, true) : 0));
+      }
+      const places = texts.filter((text) => text !== value).map(({ attributes }) => Number(attributes['y']));
+      expect(places).toEqual([...places].sort((a, b) => a - b));
+      expect(new Set(places).size).toBe(places.length);
+    }
   });
 });

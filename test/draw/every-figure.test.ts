@@ -19,7 +19,7 @@ import { showFirst } from '../../src/model/first-units.ts';
 import type { Trial } from '../../src/model/trial.ts';
 import { barley, trialsOf } from '../compare/barley-trials.ts';
 import { blockFindings, blockTrial, madeUpInference } from '../support/example-trial.ts';
-import { everyElement, parseXml, withClass } from '../support/xml.ts';
+import { everyElement, parseDrawing, withClass } from '../support/xml.ts';
 
 function everyFigure(trial: Trial): Figure[] {
   const findings = blockFindings(trial);
@@ -73,7 +73,7 @@ const drawAll = () => [...everyFigure(blockTrial()), ...seasonFigures((cultivar)
 const figures = drawAll();
 
 describe.each(figures.map((figure) => [figure.id, figure] as const))('the figure %s', (_, figure) => {
-  const root = parseXml(figure.svg);
+  const root = parseDrawing(figure.svg);
   const elements = everyElement(root);
 
   it('is a picture named by its title and description', () => {
@@ -173,7 +173,7 @@ describe('on a site of US units', () => {
   it('a figure of weights is described in ounces to those who do not see it', () => {
     showFirst('us');
     for (const { id, svg, description } of drawAll().filter(({ description }) => description.length > 1)) {
-      const said = parseXml(svg).children[1]!.text;
+      const said = parseDrawing(svg).children[1]!.text;
       expect(said, id).toBe(plainText(description, 'us'));
       expect(said, id).toMatch(/\d\u00A0(?:oz|US gal)/);
       expect(said, id).not.toMatch(/\d\u00A0(?:g|L)\b/);
@@ -195,7 +195,7 @@ describe('all figures', () => {
     const drawn = [...everyFigure(hostileTrial()), ...seasonFigures((cultivar) => `${cultivar} ${hostile}`)];
     expect(drawn).toHaveLength(figures.length);
     for (const { svg } of drawn) {
-      const elements = everyElement(parseXml(svg));
+      const elements = everyElement(parseDrawing(svg));
       expect(elements.some(({ name }) => name === 'script')).toBe(false);
       expect(elements.some(({ attributes }) => 'onload' in attributes)).toBe(false);
     }

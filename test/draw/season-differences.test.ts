@@ -4,7 +4,7 @@ import { drawSeasonDifferences } from '../../src/draw/season-differences.ts';
 import type { Seasons } from '../../src/model/generated/seasons.ts';
 import { barley, trialsOf } from '../compare/barley-trials.ts';
 import { valueReader } from '../support/read-axis.ts';
-import { everyElement, parseXml, withClass } from '../support/xml.ts';
+import { everyElement, parseDrawing, withClass } from '../support/xml.ts';
 
 const perPot = (cells: typeof barley): Seasons =>
   seasons(trialsOf(cells)).find(({ measure }) => measure === 'per_pot')!;
@@ -13,7 +13,7 @@ const name = (cultivar: string) => cultivar;
 describe('the differences of cultivars over trials', () => {
   const entry = perPot(barley.filter(({ variety }) => ['Trebi', 'Velvet', 'Svansota'].includes(variety)));
   const figure = drawSeasonDifferences(entry, name)!;
-  const root = parseXml(figure.svg);
+  const root = parseDrawing(figure.svg);
   const read = valueReader(root);
 
   test('draws the higher less the lower, the widest first, with both limits where the axis says', () => {
@@ -61,7 +61,7 @@ test('pairs of different linked sets are headed by their set', () => {
         : ['Glabron', 'Peatland'].includes(variety),
     ),
   );
-  const root = parseXml(drawSeasonDifferences(parted, name)!.svg);
+  const root = parseDrawing(drawSeasonDifferences(parted, name)!.svg);
   expect(withClass(root, 'row')).toHaveLength(4);
   expect(withClass(root, 'aside').map(({ text }) => text)).toEqual([
     'Linked set 1 of 2',

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { plainText } from '../../src/compute/words/words.ts';
 import { cutsOf } from '../../src/draw/cut-lines.ts';
-import { drawTimeLine } from '../../src/draw/time-line.ts';
+import { drawTimeLine, hasSeveralDays } from '../../src/draw/time-line.ts';
 import { waterUsed } from '../../src/compute/water/water-used.ts';
 import { yieldsOf } from '../../src/compute/yields.ts';
 import { drawWaterOverTime, waterUsedUpTo } from '../../src/draw/water-over-time.ts';
+import type { Trial } from '../../src/model/trial.ts';
 import { blockTrial } from '../support/example-trial.ts';
 import { without } from '../support/without.ts';
 import { everyElement, parseXml, withClass } from '../support/xml.ts';
@@ -96,6 +97,15 @@ describe('the time line', () => {
     })!;
     expect(plainText(one.description)).toBe('Sown on 25\u00A0August\u00A02025.');
     expect(one.svg).not.toMatch(/NaN|Infinity/);
+  });
+
+  it('knows a trial of a single day, whose line is a stroke', () => {
+    const dated = (dates: object, readings: Trial['readings']) =>
+      hasSeveralDays({ ...trial, metadata: { ...without(trial.metadata, 'events'), dates }, readings });
+    expect(dated({ sown: '2025-08-25' }, [])).toBe(false);
+    expect(dated({ sown: '2025-08-25', germinated: '2025-08-25' }, [])).toBe(false);
+    expect(dated({ sown: '2025-08-25', cuts: ['2025-10-02'] }, [])).toBe(true);
+    expect(dated({ sown: '2025-08-25' }, trial.readings)).toBe(true);
   });
 });
 

@@ -84,6 +84,9 @@ describe('The page of a planned trial', () => {
     expect(text).toContain('fresh weight per plant set = block + feed, with error between positions');
     expect(text).toMatch(/On 18 error degrees of freedom, a difference of \d+% of the mean/);
     expect(text).toContain('The seed of the lot: 8812.');
+    expect(text).toContain('plan version 0.1.0');
+    expect(text).not.toContain('data version');
+    expect(await page.textContent('footer')).toContain('version 0.1.0 of the plan');
     expect(await page.locator('section:has(#plan) svg').count()).toBe(4);
     await visit.close();
   });
@@ -99,6 +102,20 @@ describe('The page of a planned trial', () => {
     expect(faults).toEqual([]);
     await visit.close();
   });
+});
+
+test('no line of the way to a page begins with the stroke between its steps', async () => {
+  const { context: visit, page } = await openPage(browser, server, { width: 320 });
+  await page.goto(`${server.url}trials/planned-2026/weighing-sheet/`);
+  const steps = await page.locator('.breadcrumbs li').evaluateAll((all) =>
+    all.map((step) => ({
+      left: step.getBoundingClientRect().left,
+      before: getComputedStyle(step, '::before').content,
+    })),
+  );
+  expect(steps.filter(({ left }) => left === steps[0]!.left).length).toBeGreaterThan(1);
+  expect(steps.map(({ before }) => before)).toEqual(steps.map(() => 'none'));
+  await visit.close();
 });
 
 test('the page of the finished trial says what was planned and what was done otherwise', async () => {

@@ -52,6 +52,20 @@ describe('the calculator', () => {
     return (await cells.first().locator('td').nth(column).innerText()).replaceAll('\u00a0', ' ');
   }
 
+  test('cuts no name that it fills in itself, on a wide screen', async () => {
+    await on('', async (page) => {
+      const cut = await page
+        .locator('main input:visible')
+        .evaluateAll((all) =>
+          all
+            .filter((each) => each.scrollWidth > each.clientWidth)
+            .map((each) => (each as HTMLInputElement).value),
+        );
+      expect(await page.inputValue('#title')).toContain('without its trace elements');
+      expect(cut).toEqual([]);
+    });
+  });
+
   test('starts with a published solution and reckons what is printed for it', async () => {
     await on('', async (page) => {
       // Hoagland and Arnon (1950), No. 1: N 210, P 31, K 235, Ca 200, Mg 49, S 64 mg/L.

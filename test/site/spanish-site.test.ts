@@ -145,6 +145,18 @@ describe('A site in Spanish', () => {
       await context.close();
     });
 
+    it.each([1024, 1280])('has the units in the first line of its header at %i px', async (width) => {
+      const { context, page } = await openPage(browser, server, { width });
+      await page.goto(server.url);
+      const [title, nav, units] = await Promise.all(
+        ['.site-title', '.site-header nav', '.units-switch'].map((part) => page.locator(part).boundingBox()),
+      );
+      expect(units!.x).toBeGreaterThanOrEqual(nav!.x + nav!.width);
+      expect(title!.y).toBeLessThan(units!.y + units!.height);
+      expect(units!.y).toBeLessThan(title!.y + title!.height);
+      await context.close();
+    });
+
     it('compares what is chosen in Spanish', async () => {
       const { context, page, faults } = await openPage(browser, server, { width: 320 });
       await page.goto(`${server.url}compare/`);

@@ -74,6 +74,13 @@ export function parseXml(source: string): XmlElement {
   return root.children[0]!;
 }
 
+/** A figure's drawing; where it is drawn in several parts, the further ones are within the first. */
+export function parseDrawing(svg: string): XmlElement {
+  const [first, ...others] = parseXml(`<div>${svg}</div>`).children;
+  const text = [first!, ...others].map((part) => part.text).join(' ');
+  return { ...first!, children: [...first!.children, ...others], text };
+}
+
 /** The element and everything within it, in the order of the document. */
 export function everyElement(element: XmlElement): XmlElement[] {
   return [element, ...element.children.flatMap(everyElement)];

@@ -29,9 +29,10 @@ export function figureFiles(): void {
     if (!(target instanceof HTMLButtonElement)) return;
     const { keep, figure } = target.dataset;
     if (keep === undefined || figure === undefined) return;
-    const drawn = document.getElementById(figure)?.querySelector('svg');
+    const parts = document.getElementById(figure)?.querySelectorAll<SVGSVGElement>('.drawing > svg') ?? [];
+    const [drawn, ...others] = parts;
     if (!drawn) return;
-    const file = drawingOf(drawn);
+    const file = drawingOf(drawn, others);
     if (keep === 'svg') keepFile(`${figure}.svg`, new Blob([file.text], { type: 'image/svg+xml' }));
     else
       void picture(file).then((blob) => {
@@ -40,9 +41,17 @@ export function figureFiles(): void {
   });
 }
 
-/** A drawing as a file by itself: as wide as it is shown, its looks as attributes, on paper of its own. */
-export function drawingOf(drawn: SVGSVGElement): { text: string; width: number; height: number } {
-  const { width, height } = drawn.getBoundingClientRect();
+/**
+ * A drawing as a file by itself: as wide as it is shown, its looks as attributes, on paper of its own.
+ *
+ * @param others its further parts, where it is drawn in several
+ */
+export function drawingOf(
+  drawn: SVGSVGElement,
+  others: readonly SVGSVGElement[] = [],
+): { text: string; width: number; height: number } {
+  const { width, top } = drawn.getBoundingClientRect();
+  const height = (others.at(-1) ?? drawn).getBoundingClientRect().bottom - top;
   const copy = drawn.cloneNode(true) as SVGSVGElement;
   withLooks(drawn, copy);
   const box = drawn.viewBox.baseVal;
@@ -54,7 +63,12 @@ export function drawingOf(drawn: SVGSVGElement): { text: string; width: number; 
     'viewBox',
     [-margin, -margin, wide + 2 * margin, high + 2 * margin].map(String).join(' '),
   );
-  if (box.width === 0) fixWidths(copy, width);
+  if (box.width === 0) fixWidths(copy, copy, width, 0);
+  for (const part of others) {
+    const below = part.cloneNode(true) as SVGSVGElement;
+    withLooks(part, below);
+    fixWidths(copy, below, width, part.getBoundingClientRect().top - top);
+  }
   const paper = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
   for (const [key, value] of [
     ['x', -margin],
@@ -73,11 +87,12 @@ export function drawingOf(drawn: SVGSVGElement): { text: string; width: number; 
 }
 
 /** Shares of the width, which would grow with the margin, as what they are where the figure is shown. */
-function fixWidths(copy: SVGSVGElement, width: number): void {
+function fixWidths(copy: SVGSVGElement, part: SVGSVGElement, width: number, y: number): void {
   const frame = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+  frame.setAttribute('y', String(y));
   frame.setAttribute('width', String(width));
   frame.setAttribute('overflow', 'visible');
-  const drawn = [...copy.children].filter(({ tagName }) => tagName !== 'title' && tagName !== 'desc');
+  const drawn = [...part.children].filter(({ tagName }) => tagName !== 'title' && tagName !== 'desc');
   frame.append(...drawn);
   copy.append(frame);
 }
