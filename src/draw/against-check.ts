@@ -7,11 +7,11 @@ import type { Figure } from '../model/figure.ts';
 import type { Findings, Inference } from '../model/findings.ts';
 import type { Treatment, Trial } from '../model/trial.ts';
 import { say } from '../model/say.ts';
-import { analysed, digitsOfDifferences, sayRows } from './differences.ts';
+import { differenceFigure } from './difference-figure.ts';
+import { analysed, digitsOfDifferences } from './differences.ts';
 import { figureId } from './figure-id.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
-import { type IntervalRow, intervalRows } from './interval-rows.ts';
-import { intervalTable } from './interval-table.ts';
+import type { IntervalRow } from './interval-rows.ts';
 
 /**
  * Every level against the check (the check cultivar, or the control) with Dunnett's simultaneous 95%
@@ -52,14 +52,7 @@ export function drawAgainstCheck(
     check,
     analysed: analysed(inference),
   });
-  const description = [...sayRows(rows), ` ${say('The line at zero is the check.')}`];
-  return {
-    id,
-    title,
-    description,
-    svg: intervalRows({ id, title, description, kind: 'against-check' }, rows, unit),
-    table: intervalTable(title, say('Treatment'), rows, unit, digits),
-  };
+  return differenceFigure({ id, title, kind: 'against-check' }, rows, unit, digits);
 }
 
 type Names = (factor: string, level: string) => string;

@@ -7,15 +7,12 @@ import { printedResolution } from '../compute/format/printed-resolution.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Findings, Inference } from '../model/findings.ts';
 import type { Treatment, Trial } from '../model/trial.ts';
-import { joinWords, listed, type Words } from '../compute/words/words.ts';
+import { listed } from '../compute/words/words.ts';
 import { say } from '../model/say.ts';
+import { differenceFigure, mostDifferences } from './difference-figure.ts';
 import { figureId } from './figure-id.ts';
 import { type FigureOptions, withDefaults } from './figure-options.ts';
-import { type IntervalRow, intervalRows } from './interval-rows.ts';
-import { intervalTable } from './interval-table.ts';
-
-/** More differences than this make a picture that nobody reads; the largest are drawn, and the title says so. */
-const most = 45;
+import type { IntervalRow } from './interval-rows.ts';
 
 const measures: Readonly<Record<Inference['measure'], string>> = {
   per_pot: 'weight per pot',
@@ -54,7 +51,7 @@ export function drawDifferences(
   const known = inference.differences.filter(({ lower, upper }) => lower !== null && upper !== null);
   const families = new Set(known.map(({ a }) => familyOf(a)));
   const kept = new Set(
-    [...known].sort((a, b) => Math.abs(b.estimate!) - Math.abs(a.estimate!)).slice(0, most),
+    [...known].sort((a, b) => Math.abs(b.estimate!) - Math.abs(a.estimate!)).slice(0, mostDifferences),
   );
   let family = '';
   const rows = known
@@ -84,17 +81,7 @@ export function drawDifferences(
           analysed: analysed(inference),
         })
       : say('Differences in {analysed}, with 95% intervals', { analysed: analysed(inference) });
-  const description = [
-    ...sayRows(rows),
-    ` ${say('An interval that crosses the line at zero allows for no difference.')}`,
-  ];
-  return {
-    id,
-    title,
-    description,
-    svg: intervalRows({ id, title, description, kind: 'differences' }, rows, unit),
-    table: intervalTable(title, say('Difference'), rows, unit, digits),
-  };
+  return differenceFigure({ id, title, kind: 'differences' }, rows, unit, digits);
 }
 
 function factorNames(trial: Trial, treatment: Treatment): string {
@@ -102,13 +89,4 @@ function factorNames(trial: Trial, treatment: Treatment): string {
     .filter(({ id }) => Object.hasOwn(treatment, id))
     .map(({ name }) => name);
   return listed(words).toLowerCase();
-}
-
-/** The first rows in a sentence each. */
-export function sayRows(rows: readonly IntervalRow[]): Words {
-  const said = rows
-    .slice(0, 6)
-    .map(({ name, estimate, limits }): Words => [`${name}: `, estimate, ' (', limits, ').']);
-  if (rows.length > 6) said.push([say('{count} more in the table.', { count: rows.length - 6 })]);
-  return joinWords(said, ' ');
 }

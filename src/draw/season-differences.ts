@@ -6,14 +6,10 @@ import { measureAcrossSeasons } from '../compute/words/measure-across-seasons.ts
 import type { Figure } from '../model/figure.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import { cultivarRows } from './cultivar-rows.ts';
-import { sayRows } from './differences.ts';
+import { differenceFigure, mostDifferences } from './difference-figure.ts';
 import { figureId } from './figure-id.ts';
-import { type IntervalRow, intervalRows } from './interval-rows.ts';
-import { intervalTable } from './interval-table.ts';
+import type { IntervalRow } from './interval-rows.ts';
 import { say } from '../model/say.ts';
-
-/** More differences than this make a picture that nobody reads; the largest are drawn, and the title says so. */
-const mostDifferences = 45;
 
 /** What may be said of a figure of differences. */
 export interface SeasonDifferencesOptions {
@@ -96,15 +92,5 @@ export function drawSeasonDifferences(
     measure: measureAcrossSeasons(entry),
   });
   const title = words.replace(/^./, (letter) => letter.toUpperCase());
-  const description = [
-    ...sayRows(rows),
-    ` ${say('An interval that crosses the line at zero allows for no difference.')}`,
-  ];
-  return {
-    id,
-    title,
-    description,
-    svg: intervalRows({ id, title, description, kind: 'differences' }, rows, unit),
-    table: intervalTable(title, say('Difference'), rows, unit, digits),
-  };
+  return differenceFigure({ id, title, kind: 'differences' }, rows, unit, digits);
 }

@@ -7,7 +7,7 @@ import { drawResidualPlot } from '../../src/draw/residual-plot.ts';
 import { blockFindings, blockTrial, findingsOf, madeUpInference } from '../support/example-trial.ts';
 import { trialOf as plantsOf } from '../support/trial-of.ts';
 import { valueReader } from '../support/read-axis.ts';
-import { without } from '../support/without.ts';
+import { without } from '../../src/model/without.ts';
 import { parseXml, withClass, type XmlElement } from '../support/xml.ts';
 
 const trial = blockTrial();

@@ -7,7 +7,7 @@ import { yieldsOf } from '../../src/compute/yields.ts';
 import { drawWaterOverTime, waterUsedUpTo } from '../../src/draw/water-over-time.ts';
 import type { Trial } from '../../src/model/trial.ts';
 import { blockTrial } from '../support/example-trial.ts';
-import { without } from '../support/without.ts';
+import { without } from '../../src/model/without.ts';
 import { everyElement, parseXml, withClass } from '../support/xml.ts';
 
 const trial = blockTrial();

@@ -13,7 +13,7 @@ import { today } from '../local-day.ts';
 import { make, part } from '../weigh/dom.ts';
 import type { Outcome } from './intake-work.ts';
 import { mappingView } from './mapping-view.ts';
-import { without } from './without.ts';
+import { without } from '../../model/without.ts';
 import { notUsedView, problemsView, rowsView, sheetView, verdict, wordsView } from './outcome-view.ts';
 
 if (language() !== 'en') await import('../../model/messages.ts');

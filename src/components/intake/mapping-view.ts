@@ -9,7 +9,7 @@ import type { Sheet } from '../../model/workbook.ts';
 import { make } from '../weigh/dom.ts';
 import { checkField, choiceField, textField } from './fields.ts';
 import { useControls } from './use-controls.ts';
-import { without } from './without.ts';
+import { without } from '../../model/without.ts';
 
 /** What is done when a field was set. */
 export interface Settings {

@@ -6,7 +6,7 @@ import { say } from '../../model/say.ts';
 import { isWeight } from '../../model/units.ts';
 import { make } from '../weigh/dom.ts';
 import { checkField, choice } from './fields.ts';
-import { without } from './without.ts';
+import { without } from '../../model/without.ts';
 
 const units = ['g', 'kg', 'oz', 'lb'];
 
