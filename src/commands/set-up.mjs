@@ -8,12 +8,15 @@
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, sep } from 'node:path';
 import { withLock } from './lock.mjs';
 import { installPackages, installNode } from './set-up-npm.mjs';
 
 /** The first Node that strips types by itself and that every pinned package accepts. */
 const SUFFICES = [22, 18];
+
+/** Signs in a path that Vite takes for its own: of an address, of a pattern, or the end of a text. */
+const UNFIT = sep === '/' ? /[#?*"\\]/ : /[#?*"]/;
 
 /**
  * @param {string} root the program's folder
@@ -21,6 +24,11 @@ const SUFFICES = [22, 18];
  * @returns {Promise<{node: string, problem?: undefined} | {problem: string}>} the Node to run on
  */
 export async function setUp(root, say) {
+  const [unfit] = UNFIT.exec(root) ?? [];
+  if (unfit !== undefined) {
+    const problem = `Tankside lies in ${root}, and the programs that it builds with cannot work below a folder with ${unfit} in its name. Rename that folder, or move Tankside elsewhere.`;
+    return { problem };
+  }
   const lockHash = hashOf(join(root, 'package-lock.json'));
   const quick = readyNode(root, lockHash);
   if (quick !== undefined) return { node: quick };

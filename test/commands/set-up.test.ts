@@ -53,6 +53,18 @@ describe.skipIf(process.platform === 'win32')('set-up', () => {
     expect(again).toEqual([]);
   });
 
+  test('says so where it lies below a folder that it cannot be built in, before anything is installed', async () => {
+    const folder = await temporaryFolder({});
+    for (const name of ['trials #1', 'which?', 'a*b', 'the "old" one', 'a\\b']) {
+      const said: string[] = [];
+      const { problem } = await setUp(join(folder, name, 'tankside'), (text: string) => said.push(text));
+      expect(problem).toContain(
+        `cannot work below a folder with ${/[^a-z0-9 ]/.exec(name)?.[0] ?? ''} in its name`,
+      );
+      expect(said).toEqual([]);
+    }
+  });
+
   test('does not do over what a developer’s own npm install has done', async () => {
     const { root, ready, said } = await setUpWith(npmThatSays('npm error never to be called'), {
       'node_modules/.package-lock.json': JSON.stringify({

@@ -57,6 +57,7 @@ test('goes from a question to a page that says what was planned, and passes the 
   await page.locator('#result-heading', { hasText: `Nothing to mend: ${id}` }).waitFor();
 
   await page.goto(`${server.url}weigh/`);
+  await page.locator('#weigh[data-ready]').waitFor({ state: 'attached' });
   await page.setInputFiles('#files', planned);
   await page.fill('#set-date', '2026-05-20');
   await page.click('#set-up-form button');
