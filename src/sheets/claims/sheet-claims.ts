@@ -10,6 +10,7 @@ import { passagesOf } from '../prose/passages-of.ts';
 import type { Passage } from '../prose/passage.ts';
 import { sentencesOf } from '../prose/sentences-of.ts';
 import { checkClaims } from './check-claims.ts';
+import { checkSameness } from './check-sameness.ts';
 import { checkTypedNumbers } from './check-typed-numbers.ts';
 import { claimWords } from './claim-words.ts';
 import type { Fact } from './fact.ts';
@@ -38,7 +39,9 @@ export function claimProblems(page: SheetPage, library: Library): Problem[] {
     const words = claimWords(page.language);
     for (const sentence of ownWords(page.sheet).flatMap(sentencesOf)) {
       checkTypedNumbers(sentence, sheet, words, report);
-      if (words !== null) checkClaims(sentence, sheet, words, report);
+      if (words === null) continue;
+      checkClaims(sentence, sheet, words, report);
+      checkSameness(sentence, sheet, words, report);
     }
   });
   return problems;

@@ -7,6 +7,8 @@ export interface Judgement {
   typed?: readonly string[];
   /** The words that claim what the trial does not bear out. */
   claims?: string;
+  /** The words that claim a sameness, which no trial bears out. */
+  same?: string;
   /** Something that the message has to say. */
   says?: string;
 }
@@ -167,6 +169,62 @@ export const tested: readonly Judgement[] = [
   { language: 'es', text: 'Slate Egret es mejor que el testigo.', claims: 'mejor' },
 ];
 
+/** Of autumn-lettuce-2025 again: claims that treatments give the same, and words that look like them. */
+export const sameness: readonly Judgement[] = [
+  { text: 'Slate Egret is as good as Cobalt Wren.', same: 'as good as', says: 'too little for this trial' },
+  { text: 'Slate Egret gave the same weight as Cobalt Wren.', same: 'gave the same weight' },
+  { text: 'There was no difference in yield between Slate Egret and the check.', same: 'no difference' },
+  { text: 'The weights of Slate Egret and Cobalt Wren were equal.', same: 'equal' },
+  { text: 'Slate Egret and Cobalt Wren yielded equally.', same: 'yielded equally' },
+  { text: 'Slate Egret matched the check in weight.', same: 'matched' },
+  {
+    text: 'Russet Plover gave the same yield as Cobalt Wren.',
+    same: 'gave the same yield',
+    says: 'told them apart',
+  },
+  { text: 'All three cultivars weighed the same.', same: 'weighed the same', says: 'told them apart' },
+  { text: "Slate Egret's yield did not differ from the check.", same: 'did not differ' },
+  { text: 'Which cultivar you grow makes no difference to the yield.', same: 'no difference' },
+  { text: 'Slate Egret did not yield the same as Russet Plover.' },
+  { text: 'Slate Egret gave nearly the same weight as Cobalt Wren.' },
+  { text: 'There was no significant difference in weight between Slate Egret and Cobalt Wren.' },
+  { text: 'The weights of Slate Egret did not differ significantly from the check.' },
+  { text: 'All three cultivars were given the same water and the same care.' },
+  { text: 'Slate Egret tasted as good as Cobalt Wren.' },
+  { text: 'Is Slate Egret as good as the check?' },
+  { text: 'We asked whether Slate Egret yields the same as Cobalt Wren.' },
+  { text: 'Slate Egret gave the same weight in both tanks.' },
+  { text: 'The three cultivars shared the same tank, and the heads were cut the same day.' },
+  { text: '"Not told apart" does not mean that the yields are equal.' },
+  { text: 'The heads of Slate Egret as well as those of Cobalt Wren were cut in October.' },
+  {
+    text: 'We found no difference in weight between Slate Egret and Cobalt Wren that this trial could tell.',
+  },
+  { text: 'We sowed equal numbers of each cultivar, and weighed each head.' },
+  { text: 'Slate Egret and Russet Plover were sown the same day, so that the harvest fell together.' },
+  { text: 'Slate Egret was equal to the check in colour.' },
+  { language: 'es', text: 'Slate Egret es tan bueno como Cobalt Wren.', same: 'tan bueno como' },
+  { language: 'es', text: 'Slate Egret rindió lo mismo que Cobalt Wren.', same: 'lo mismo que' },
+  {
+    language: 'es',
+    text: 'Slate Egret pesó igual que el testigo.',
+    same: 'igual que',
+    says: 'demasiado poco',
+  },
+  { language: 'es', text: 'Las tres variedades rindieron sin diferencia.', same: 'sin diferencia' },
+  {
+    language: 'es',
+    text: 'No hubo diferencia de peso entre Slate Egret y Cobalt Wren.',
+    same: 'No hubo diferencia',
+  },
+  { language: 'es', text: 'No hubo diferencias significativas de peso entre Slate Egret y Cobalt Wren.' },
+  { language: 'es', text: 'Slate Egret dio casi lo mismo que Cobalt Wren.' },
+  { language: 'es', text: 'Slate Egret no pesó lo mismo que Russet Plover.' },
+  { language: 'es', text: 'Todas las variedades se cosecharon el mismo día.' },
+  { language: 'es', text: 'Al igual que Cobalt Wren, Slate Egret se cosechó en octubre.' },
+  { text: 'Heads of Slate Egret and Cobalt Wren look alike.' },
+];
+
 /**
  * Of four-lettuces-2024, one tank for each cultivar, which tested nothing. Means by hand: Cobalt Wren 148.3 g,
  * Russet Plover 172.1 g, Slate Egret 158.3 g, Umber Dotterel 127.1 g.
@@ -191,6 +249,11 @@ export const untested: readonly Judgement[] = [
     text: 'Slate Egret beat Cobalt Wren.',
     claims: 'beat',
     says: 'write "Slate Egret gave 10 g a plant more than Cobalt Wren here, and whether it would again',
+  },
+  {
+    text: 'Russet Plover is as good as Cobalt Wren.',
+    same: 'as good as',
+    says: 'did not test; write "Russet Plover gave 24 g a plant more than Cobalt Wren here',
   },
   { text: 'Slate Egret gave 185 g a head.', typed: ['185 g'] },
   {
