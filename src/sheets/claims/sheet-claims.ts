@@ -6,7 +6,7 @@ import type { Problem } from '../../model/problem.ts';
 import { say } from '../../model/say.ts';
 import { allSeasons, identityOf } from '../../publish/crop-comparisons.ts';
 import type { SheetPage } from '../../publish/sheet-pages.ts';
-import { passagesOf } from '../prose/passages-of.ts';
+import { inPlainWidth, passagesOf } from '../prose/passages-of.ts';
 import type { Passage } from '../prose/passage.ts';
 import { sentencesOf } from '../prose/sentences-of.ts';
 import { checkClaims } from './check-claims.ts';
@@ -50,7 +50,7 @@ export function claimProblems(page: SheetPage, library: Library): Problem[] {
 /** The title and summary above the text, and the text. */
 export function ownWords(sheet: FactSheet): Passage[] {
   const opening = (sheet.opening ?? []).map(({ text, line, column }): Passage => {
-    return { kind: 'text', text, place: () => ({ line, column }), components: [] };
+    return { kind: 'text', text: inPlainWidth(text), place: () => ({ line, column }), components: [] };
   });
   return [...opening, ...passagesOf(sheet.blocks)];
 }

@@ -1,5 +1,5 @@
 import { numberSource, numbersRead, type NumberRead } from './number-typed.ts';
-import { alternatives } from './phrases.ts';
+import { alternatives, says } from './phrases.ts';
 import type { QuantityWords } from './quantity-words.ts';
 import type { TypedQuantity } from './typed-quantity.ts';
 import { numberInWords, wordedSource } from './worded-number.ts';
@@ -11,12 +11,23 @@ export function typedMultiples(text: string, words: QuantityWords): Omit<TypedQu
   const ends = `(?:${alternatives(words.endsMultiple)})`;
   // Not "twice as much water": what stands behind is the other treatment, or the end of the thought.
   const end = `(?:(?<=\\s${ends})|(?=\\s*(?:[.,;:!?)]|$)|\\s+${ends}(?!\\p{L})))`;
+  // "dio el doble" says it all, and "dio el doble de plantas" something else.
+  const twofold = `(${alternatives(words.twofold)})(?=\\s*(?:[.,;:!?)]|$))`;
   const whole = new RegExp(
-    `(?<![\\p{L}\\p{N}.,/])(?:(${alternatives(words.againAsMuch)})|(${single}|${counted})\\s+(?:${alternatives(words.asMuch)}))(?!\\p{L})${end}`,
+    `(?<![\\p{L}\\p{N}.,/])(?:(?:(${alternatives(words.againAsMuch)})|(${single}|${counted})\\s+(?:${alternatives([...words.asMuch, ...words.asMuchOf])}))(?!\\p{L})${end}|${twofold})`,
     'giu',
   );
-  return [...text.matchAll(whole)].flatMap(({ index, 0: all, 1: again, 2: multiple = '' }) => {
-    const numbers = again === undefined ? readsOf(multiple, words) : [{ value: 1.5, step: 0.25 }];
+  return [...text.matchAll(whole)].flatMap(({ index, 0: all, 1: again, 2: multiple = '', 3: twice }) => {
+    // "The EC was twice that of" is of no weight.
+    const ofAnother = new RegExp(`\\s(?:${alternatives(words.asMuchOf)})$`, 'iu').test(all);
+    if (ofAnother && !says(text.slice(0, index), words.yieldPercents)) return [];
+    const half = { value: 1.5, step: 0.25 };
+    const numbers =
+      twice !== undefined
+        ? [{ value: 2, step: 0.5 }]
+        : again === undefined
+          ? readsOf(multiple, words)
+          : [half];
     return numbers.length === 0
       ? []
       : [
