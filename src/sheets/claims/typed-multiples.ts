@@ -7,7 +7,7 @@ import { numberInWords, wordedSource } from './worded-number.ts';
 /** Every "twice the weight", "1.8 times as much" and "half as much" of a sentence, as typed. */
 export function typedMultiples(text: string, words: QuantityWords): Omit<TypedQuantity, 'manner'>[] {
   const single = alternatives(Object.keys(words.multiples));
-  const counted = `(?:${numberSource}|${wordedSource(words)})\\s+(?:${alternatives(words.times)})`;
+  const counted = `(?:${numberSource}|${wordedSource(words)})[\\s-]*(?:${alternatives(words.times)})`;
   const ends = `(?:${alternatives(words.endsMultiple)})`;
   // Not "twice as much water": what stands behind is the other treatment, or the end of the thought.
   const end = `(?:(?<=\\s${ends})|(?=\\s*(?:[.,;:!?)]|$)|\\s+${ends}(?!\\p{L})))`;
@@ -50,7 +50,7 @@ function readsOf(typed: string, words: QuantityWords): readonly NumberRead[] {
   const text = typed.toLowerCase().replaceAll(/\s+/g, ' ');
   const named = (words.multiples as Readonly<Record<string, number>>)[text];
   if (named !== undefined) return [{ value: named, step: named < 1 ? 0.25 : 0.5 }];
-  const number = text.replace(new RegExp(`\\s(?:${alternatives(words.times)})$`, 'u'), '');
+  const number = text.replace(new RegExp(`[\\s-]*(?:${alternatives(words.times)})$`, 'u'), '');
   const read = numberInWords(number, words) ?? numbersRead(number);
   return read.map(({ value, step }) => ({ value, step: Math.min(step, 0.5) }));
 }

@@ -86,20 +86,40 @@ function gramsOf(base: string, words: QuantityWords): number | null {
   return /^t(?:onn?e(?:s|ladas)?)?$/.test(base) ? 1e6 : null;
 }
 
-function areaAfter(rest: string, words: QuantityWords): { squareMetres: number; length: number } | null {
-  for (const [area, squareMetres] of Object.entries(squareMetresIn)) {
+interface AreaPattern {
+  squareMetres: number;
+  /** Its first group is how many of them. */
+  pattern: RegExp;
+}
+
+const areaPatterns = new WeakMap<QuantityWords, readonly AreaPattern[]>();
+
+function areasOf(words: QuantityWords): readonly AreaPattern[] {
+  const known = areaPatterns.get(words);
+  if (known !== undefined) return known;
+  const count = `(?:(${numberSource}|${wordedSource(words)})\\s*)?`;
+  const per = `(?:\\s*/\\s*|\\s+(?:${alternatives(words.per)})\\s+)${count}`;
+  const made = Object.entries(squareMetresIn).map(([area, squareMetres]) => {
     const names = alternatives(words.areas[area as keyof QuantityWords['areas']]);
-    const count = `(?:(${numberSource}|${wordedSource(words)})\\s*)?`;
-    const per = `(?:\\s*/\\s*|\\s+(?:${alternatives(words.per)})\\s+)${count}`;
-    const found =
-      new RegExp(`^${per}(?:(?:${areaSigns[area]!})|(?:${names})(?!\\p{L}))`, 'iu').exec(rest) ??
-      (area === 'm2' ? /^[\s·]*m(?:[-−]2|⁻²)/u.exec(rest) : null);
+    return {
+      squareMetres,
+      pattern: new RegExp(`^${per}(?:(?:${areaSigns[area]!})|(?:${names})(?!\\p{L}))`, 'iu'),
+    };
+  });
+  areaPatterns.set(words, made);
+  return made;
+}
+
+function areaAfter(rest: string, words: QuantityWords): { squareMetres: number; length: number } | null {
+  for (const { squareMetres, pattern } of areasOf(words)) {
+    const found = pattern.exec(rest);
     if (found === null) continue;
     // "per 100 square feet": the yield of so many of them.
     const many = found[1] === undefined ? 1 : countOf(found[1], words);
     return { squareMetres: squareMetres * many, length: found[0].length };
   }
-  return null;
+  const power = /^[\s·]*m(?:[-−]2|⁻²)/u.exec(rest);
+  return power === null ? null : { squareMetres: 1, length: power[0].length };
 }
 
 function countOf(typed: string, words: QuantityWords): number {

@@ -178,6 +178,24 @@ export const tested: readonly Judgement[] = [
     typed: ['99 libras por cada 100 pies cuadrados'],
   },
   { language: 'es', text: 'De Russet Plover pusimos el doble de plantas en cada tanque.' },
+  { text: 'Russet Plover gave 1.4x the weight of Cobalt Wren.' },
+  { text: 'Russet Plover gave 3x the weight of Cobalt Wren.', typed: ['3x the weight'] },
+  { text: 'Russet Plover gave 3× as much as Cobalt Wren.', typed: ['3× as much'] },
+  // Ranks, and stronger words.
+  { text: 'Russet Plover ranked first in yield.' },
+  { text: 'Slate Egret ranked first in yield.', claims: 'ranked first' },
+  { text: 'Cobalt Wren came last of the three cultivars.', claims: 'came last' },
+  { text: 'Slate Egret came first to flower.' },
+  { text: 'Slate Egret smashed Cobalt Wren.', claims: 'smashed' },
+  { text: 'Slate Egret had an edge over Cobalt Wren in weight.', claims: 'an edge over' },
+  { language: 'es', text: 'Slate Egret fue el primero en rendimiento.', claims: 'fue el primero' },
+  { language: 'es', text: 'Slate Egret fue la primera en germinar.' },
+  {
+    language: 'es',
+    text: 'Cobalt Wren quedó en último lugar en rendimiento.',
+    claims: 'quedó en último lugar',
+  },
+  { language: 'es', text: 'Slate Egret quedó por encima de Cobalt Wren.', claims: 'quedó por encima de' },
   // Spanish.
   { language: 'es', text: 'Russet Plover dio ciento ochenta y dos gramos por planta.' },
   { language: 'es', text: 'Russet Plover dio el doble que Cobalt Wren.', typed: ['el doble que'] },
@@ -243,7 +261,7 @@ export const sameness: readonly Judgement[] = [
   { text: 'Slate Egret and Russet Plover were sown the same day, so that the harvest fell together.' },
   { text: 'Slate Egret was equal to the check in colour.' },
   { language: 'es', text: 'Slate Egret es tan bueno como Cobalt Wren.', same: 'tan bueno como' },
-  { language: 'es', text: 'Slate Egret rindió lo mismo que Cobalt Wren.', same: 'lo mismo que' },
+  { language: 'es', text: 'Slate Egret rindió lo mismo que Cobalt Wren.', same: 'rindió lo mismo' },
   {
     language: 'es',
     text: 'Slate Egret pesó igual que el testigo.',
@@ -262,6 +280,18 @@ export const sameness: readonly Judgement[] = [
   { language: 'es', text: 'Todas las variedades se cosecharon el mismo día.' },
   { language: 'es', text: 'Al igual que Cobalt Wren, Slate Egret se cosechó en octubre.' },
   { text: 'Heads of Slate Egret and Cobalt Wren look alike.' },
+  { text: 'Slate Egret and Cobalt Wren are interchangeable in yield.', same: 'interchangeable' },
+  { language: 'es', text: 'Slate Egret es igual de buena que Cobalt Wren.', same: 'igual de buena' },
+  {
+    language: 'es',
+    text: 'No existe diferencia entre Slate Egret y Cobalt Wren en peso.',
+    same: 'No existe diferencia',
+  },
+  {
+    language: 'es',
+    text: 'Slate Egret no dio ni más ni menos que Cobalt Wren.',
+    same: 'no dio ni más ni menos',
+  },
 ];
 
 /**
