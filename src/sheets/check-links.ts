@@ -42,18 +42,27 @@ export function checkPlaces(
   const headings = sheetHeadings(sheet.blocks).map(({ id }) => id);
   // "content" is where every page's own text begins, and "#top" the top of any page.
   const places = new Set(['content', 'top', ...distinct([...headings, ...figures])]);
+  const known =
+    headings.length === 0
+      ? say('; it has no headings at all')
+      : say('; its headings are {names}', { names: namesOf(headings) });
+  const names = [...places];
   for (const { to, line, column } of within) {
     const place = decoded(to.slice(1));
     if (places.has(place)) continue;
-    const meant = didYouMean(place, [...places]).replace('"', '"#');
-    const known =
-      headings.length === 0
-        ? say('; it has no headings at all')
-        : say('; its headings are {names}', { names: headings.map((id) => `#${id}`).join(', ') });
+    const meant = didYouMean(place, names).replace('"', '"#');
     const message =
       say('the sheet has no heading {place}', { place: showText(to) }) + (meant === '' ? known : meant);
     report(sheetUnknownName, { file: sheet.file, place: { line, column }, found: to, message });
   }
+}
+
+/** As many as a line has room for. */
+const mostNamed = 8;
+
+function namesOf(headings: readonly string[]): string {
+  const named = headings.slice(0, mostNamed).map((id) => `#${id}`);
+  return [...named, ...(headings.length > mostNamed ? ['...'] : [])].join(', ');
 }
 
 /** As a browser reads what stands behind the hash. */
