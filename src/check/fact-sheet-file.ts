@@ -16,7 +16,7 @@ import { reportSheetImport } from './rules/sheet-import.ts';
 import { reportSheetLink } from './rules/sheet-link.ts';
 import { reportSheetRawHtml } from './rules/sheet-raw-html.ts';
 import { reportSheetSpreadAttribute } from './rules/sheet-spread-attribute.ts';
-import { reportSheetFrontMatter, reportSheetSyntax } from './rules/sheet-syntax.ts';
+import { reportSheetFootnote, reportSheetFrontMatter, reportSheetSyntax } from './rules/sheet-syntax.ts';
 import { reportSheetUnseenCharacter } from './rules/sheet-unseen-character.ts';
 import { reportSheetTooLarge } from './rules/sheet-too-large.ts';
 import { textOf } from './text-file.ts';
@@ -38,6 +38,7 @@ const reports: Readonly<Record<SheetFaultKind, (report: Report, file: string, fa
   'bare attribute': reportSheetAttribute,
   'attribute twice': reportSheetAttribute,
   link: reportSheetLink,
+  footnote: reportSheetFootnote,
   image: reportSheetImage,
 };
 

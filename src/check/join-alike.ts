@@ -24,6 +24,7 @@ const oneSlip = new Set([
 /** Of a fact sheet, where the same words are typed, or the same link is set, again and again. */
 const oneSlipOfSheet = new Set([
   'sheet-claimed-difference',
+  'sheet-claimed-sameness',
   'sheet-link',
   'sheet-typed-number',
   'sheet-unknown-name',

@@ -86,6 +86,7 @@ import rowsOfOneTreatment from './rules/rows-of-one-treatment.ts';
 import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
 import sheetClaimedDifference from './rules/sheet-claimed-difference.ts';
+import sheetClaimedSameness from './rules/sheet-claimed-sameness.ts';
 import sheetEventAttribute from './rules/sheet-event-attribute.ts';
 import sheetExpression from './rules/sheet-expression.ts';
 import sheetExpressionAttribute from './rules/sheet-expression-attribute.ts';
@@ -246,6 +247,7 @@ export const rules: readonly Rule[] = [
   sameTitleAndSeason,
   seasonYear,
   sheetClaimedDifference,
+  sheetClaimedSameness,
   sheetEventAttribute,
   sheetExpression,
   sheetExpressionAttribute,

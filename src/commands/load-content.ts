@@ -34,6 +34,7 @@ import {
 import { checkSheets } from '../sheets/check-sheets.ts';
 import { type Crew, noCrew, shareOut } from './crew/crew.ts';
 import { examine } from './crew/tasks.ts';
+import { filesPublished } from './files-published.ts';
 import { computeLibrary, unnamed } from './library-of.ts';
 import { type Progress, progressOf } from './progress.ts';
 
@@ -159,7 +160,10 @@ function withSheets(content: CheckedContent, ids: readonly string[]): CheckedCon
   if (sheets.length === 0) return content;
   const library = computeLibrary(content);
   const faulty = new Set(ids.filter((id) => !content.trials.some((trial) => trial.id === id)));
-  const problems = [...content.problems, ...checkSheets(library, { faulty })].sort(compareProblems);
+  const problems = [
+    ...content.problems,
+    ...checkSheets(library, { faulty, ...filesPublished(library) }),
+  ].sort(compareProblems);
   return { ...content, problems, library: { ...library, problems } };
 }
 
@@ -180,7 +184,7 @@ export async function loadTrial(
     trials: siteFindings([trial]),
     problems,
   };
-  const ofSheets = checkSheets(library, { alone: true });
+  const ofSheets = checkSheets(library, { alone: true, ...filesPublished(library) });
   return { trial, problems: [...problems, ...ofSheets].sort(compareProblems) };
 }
 

@@ -17,6 +17,7 @@ export type SheetFaultKind =
   | 'bare attribute'
   | 'attribute twice'
   | 'link'
+  | 'footnote'
   | 'image';
 
 /** A fault of a fact sheet's text. */

@@ -1,5 +1,6 @@
 import type { SheetInline, SheetText } from '../model/fact-sheet.ts';
 import { componentOf } from './sheet-component.ts';
+import { footnotesIn, isFootnote } from './sheet-footnotes.ts';
 import type { MarkdownNode } from './sheet-parser.ts';
 import type { SheetReading } from './sheet-reading.ts';
 import { firstUnseen } from './unseen.ts';
@@ -24,6 +25,7 @@ function inlineOf(node: MarkdownNode, reading: SheetReading): SheetInline[] {
     case 'link':
       return linkOf(node.url, node, reading);
     case 'linkReference':
+      if (isFootnote(node.identifier, place, reading)) return [];
       return linkOf(reading.definitions.get(node.identifier) ?? '', node, reading);
     case 'image':
     case 'imageReference':
@@ -55,7 +57,9 @@ function textOf(text: string, place: { line: number; column: number }, reading: 
   if (hidden !== null) reading.faults.push({ kind: 'unseen', place, found: hidden.found, detail: '' });
   const rest = text.split('\n').slice(1);
   const columns = rest.map((piece, index) => reading.source.columnOf(place.line + index + 1, piece));
-  return { kind: 'text', text, columns: [place.column, ...columns], ...place };
+  const made: SheetText = { kind: 'text', text, columns: [place.column, ...columns], ...place };
+  footnotesIn(made, reading);
+  return made;
 }
 
 /** Addresses that a reader may be led to. One that names no protocol is of this site and begins with a slash. */

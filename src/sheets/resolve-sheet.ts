@@ -7,9 +7,10 @@ import type { BlockComponent, InlineComponent, SheetBlock, SheetInline } from '.
 import type { Problem } from '../model/problem.ts';
 import { say } from '../model/say.ts';
 import { checkAttributes } from './check-attributes.ts';
-import { checkLink } from './check-links.ts';
+import { checkLink, checkPlaces } from './check-links.ts';
 import type { Asked, SheetComponent, SheetContext } from './component.ts';
 import { componentNamed, sheetComponents } from './components.ts';
+import { linksOf } from './links-of.ts';
 import type { Piece } from './piece.ts';
 
 type Component = InlineComponent | BlockComponent;
@@ -52,6 +53,14 @@ export function resolveSheet(context: Omit<SheetContext, 'report'>): ResolvedShe
     }
   };
   blocks(context.sheet.blocks, 'top');
+  const figures = [...pieces.values()]
+    .flat()
+    .flatMap((piece) => (piece.kind === 'figures' ? piece.figures : []));
+  checkPlaces(
+    linksOf(context.sheet.blocks),
+    figures.map(({ id }) => id),
+    whole,
+  );
   return { pieces, problems };
 }
 

@@ -6,6 +6,7 @@ import { checkAcrossTrials } from '../../src/check/check-across-trials.ts';
 import { checkTrial } from '../../src/check/check-trial.ts';
 import { checkFactSheets } from '../../src/check/fact-sheets.ts';
 import { compareProblems } from '../../src/check/print-problem.ts';
+import { filesPublished } from '../../src/commands/files-published.ts';
 import { unnamed } from '../../src/commands/library-of.ts';
 import { loadContent } from '../../src/commands/load-content.ts';
 import { siteFindings } from '../../src/compute/site-findings.ts';
@@ -42,7 +43,8 @@ export async function problemsOf(
   const ids = await listTrials(path);
   if (ids.length === 0) {
     const { trial, problems } = checkTrial(name, await readTrialFolder(path), { ...base, prefix: '' });
-    const ofSheets = trial === null ? [] : checkSheets(libraryOf([trial]), { alone: true });
+    const library = libraryOf(trial === null ? [] : [trial]);
+    const ofSheets = checkSheets(library, { alone: true, ...filesPublished(library) });
     return { problems: [...problems, ...ofSheets].sort(compareProblems), own: problems, trials: [trial] };
   }
   const checked = [];

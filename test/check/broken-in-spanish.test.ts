@@ -111,20 +111,21 @@ const wordsOf = (text: string): string[] =>
 /** Units, forms of files and what else is the same word in every language. */
 const same = new Set(wordsOf('kg mg lb oz cm mL UTF png'));
 
+/** What to write instead of a claim is in the language of the sheet. */
+const isClaim = (rule: string): boolean =>
+  rule === 'sheet-claimed-difference' || rule === 'sheet-claimed-sameness';
+
 /** The parts of a problem that are words, without those that are another's. */
 function partsOf({ rule, message, hint, found, expected }: Problem): (string | null)[] {
   // The parser's own words, for those who look it up.
   if (rule === 'sheet-syntax') return [message, hint, expected];
-  // What to write instead is in the language of the sheet.
-  if (rule === 'sheet-claimed-difference') return [message.replace(expected ?? '', ''), hint, found];
+  if (isClaim(rule)) return [message.replace(expected ?? '', ''), hint, found];
   return [message, hint, found, expected];
 }
 
 /** What is found and expected, without the parser's own words and what the sheet should say. */
 const valuesOf = ({ rule, found, expected }: Problem): string[] =>
-  [rule === 'sheet-syntax' ? null : found, rule === 'sheet-claimed-difference' ? null : expected].filter(
-    (text) => text !== null,
-  );
+  [rule === 'sheet-syntax' ? null : found, isClaim(rule) ? null : expected].filter((text) => text !== null);
 
 /** Little words that join what is said of a value. */
 const ourOwn = /\b(?:an?|and|cells?|from|of|or|to)\b/;

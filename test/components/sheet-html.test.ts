@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sheetHeadings } from '../../src/components/sheet/sheet-headings.ts';
+import { sheetHeadings } from '../../src/sheets/sheet-headings.ts';
 import { blocksHtml } from '../../src/components/sheet/sheet-html.ts';
 import type { BlockComponent, InlineComponent, SheetBlock, SheetInline } from '../../src/model/fact-sheet.ts';
 import { readFactSheet } from '../../src/read/read-fact-sheet.ts';

@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { filesPublished } from '../../src/commands/files-published.ts';
 import { libraryOf } from '../../src/commands/library-of.ts';
 import { loadContent } from '../../src/commands/load-content.ts';
 import { plainText } from '../../src/compute/words/words.ts';
@@ -7,6 +8,8 @@ import type { Inference } from '../../src/model/findings.ts';
 import { inLanguage } from '../../src/model/language.ts';
 import type { Library } from '../../src/model/library.ts';
 import { readFactSheet } from '../../src/read/read-fact-sheet.ts';
+import { sheetPages } from '../../src/publish/sheet-pages.ts';
+import { fileLinkProblems } from '../../src/sheets/check-file-links.ts';
 import { componentExamples } from '../../src/sheets/component-examples.ts';
 import { sheetComponents } from '../../src/sheets/components.ts';
 import type { Piece } from '../../src/sheets/piece.ts';
@@ -233,6 +236,35 @@ describe('a link within the site', () => {
   });
 });
 
+describe('a link within the page', () => {
+  const messages = (to: string) =>
+    resolved(
+      'autumn-lettuce-2025',
+      `# What we asked\n\n## Café\n\nSee [there](${to}).\n\n<PositionMap container="T1" />`,
+    ).problems.map(({ message }) => message);
+
+  it('leads to a heading or a figure of it', () => {
+    for (const to of ['#what-we-asked', '#cafe', '#content', '#position-map-t1'])
+      expect(messages(to), to).toEqual([]);
+  });
+
+  it('is a problem where it leads to none, with the nearest', () => {
+    expect(messages('#what-we-aksed')).toEqual([
+      'the sheet has no heading "#what-we-aksed"; did you mean "#what-we-asked"?',
+    ]);
+    expect(messages('#no-such-heading-at-all')).toEqual([
+      'the sheet has no heading "#no-such-heading-at-all"; its headings are #what-we-asked, #cafe',
+    ]);
+    expect(messages('#%zz')).toHaveLength(1);
+  });
+
+  it('is a problem where the sheet has no headings', () => {
+    expect(resolved('autumn-lettuce-2025', '[x](#y)').problems.map(({ message }) => message)).toEqual([
+      'the sheet has no heading "#y"; it has no headings at all',
+    ]);
+  });
+});
+
 describe('the other components', () => {
   it('compare seasons in the sentence of the page of the crop', () => {
     const { text, problems } = resolved(
@@ -289,5 +321,47 @@ describe('every component', () => {
     );
     expect(spanish.text).not.toContain('more');
     expect(spanish.text).toContain('0,020');
+  });
+});
+
+describe('a link to a file of this site', () => {
+  const messages = (to: string): string[] => {
+    const { sheet } = readFactSheet(`[x](${to})`, 'trials/autumn-lettuce-2025/factsheet.mdx');
+    const items = demo.trials.map((item) =>
+      item === autumn ? { ...item, trial: { ...item.trial, factSheets: [sheet!] } } : item,
+    );
+    const library: Library = { ...demo, factSheets: [], trials: items };
+    const page = sheetPages(library).find(({ sheet: each }) => each === sheet)!;
+    const { files } = filesPublished(library);
+    const faulty = new Set(['trial-with-errors']);
+    return fileLinkProblems(page, library, faulty, false, files!).map(({ message }) => message);
+  };
+
+  it.each([
+    '/data/autumn-lettuce-2025/weights.csv',
+    '/data/autumn-lettuce-2025/weights.csv?x=1#y',
+    '/data/all-weights.csv',
+    '/feed.xml',
+    '/trials/autumn-lettuce-2025/fact-sheet/fact-sheet-a4.pdf',
+    '/trials/autumn-lettuce-2025/',
+    '/data/trial-with-errors/weights.csv',
+    'https://example.org/data/no.csv',
+  ])('may lead to %s', (to) => {
+    expect(messages(to)).toEqual([]);
+  });
+
+  it.each([
+    ['/trials/autumn-lettuce-2025/harvest.csv', '; did you mean "/data/autumn-lettuce-2025/harvest.csv"?'],
+    ['/data/autumn-lettuce-2025/trial.yaml', '; did you mean "/data/autumn-lettuce-2025/trial.json"?'],
+    ['/data/autumn-lettuce-2025/what-is-this.docx', '; the page /data/autumn-lettuce-2025/ lists the files'],
+    ['/data/autumn-letuce-2025/weights.csv', '; did you mean "autumn-lettuce-2025"?'],
+    ['/data/all-wieghts.csv', '; did you mean "/data/all-weights.csv"?'],
+    [
+      '/trials/autumn-lettuce-2025/photos/99-480.jpg',
+      '; the page /data/autumn-lettuce-2025/ lists the files',
+    ],
+    ['/data/autumn-lettuce-2025/%zz.csv', '; the page /data/autumn-lettuce-2025/ lists the files'],
+  ])('is a problem where %s leads to none', (to, meant) => {
+    expect(messages(to)).toEqual([`this site publishes no file "${to}"${meant}`]);
   });
 });

@@ -15,6 +15,10 @@ const rule: Rule = {
 };
 export default rule;
 
+/** True for the name of a file such as lies in the folder of a trial. */
+const isFileName = (found: string): boolean =>
+  /^(?:\.\/)?[\w-]+\.(?:csv|yaml|json|xlsx|parquet|R)$/i.test(found);
+
 export function reportSheetLink(report: Report, file: string, { place, found, detail }: SheetFault): void {
   const message =
     detail === 'no words'
@@ -23,9 +27,14 @@ export function reportSheetLink(report: Report, file: string, { place, found, de
         ? say(
             'an empty address is no address that a link may have; write one that begins with https://, http:// or mailto:, with / for a page of this site, or with # for a heading',
           )
-        : say(
-            '{found} is no address that a link may have; write one that begins with https://, http:// or mailto:, with / for a page of this site, or with # for a heading',
-            { found: showText(found) },
-          );
+        : isFileName(found)
+          ? say(
+              '{found} is no address that a link may have; a file that a trial publishes has the address /data/, the id of its trial, / and its name',
+              { found: showText(found) },
+            )
+          : say(
+              '{found} is no address that a link may have; write one that begins with https://, http:// or mailto:, with / for a page of this site, or with # for a heading',
+              { found: showText(found) },
+            );
   report(rule, { file, place, found, message });
 }

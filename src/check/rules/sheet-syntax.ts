@@ -1,7 +1,7 @@
 import { say } from '../../model/say.ts';
 import type { SheetFault } from '../../read/sheet-fault.ts';
 import type { Report, Rule } from '../rule.ts';
-import { cut } from '../show-value.ts';
+import { cut, showText } from '../show-value.ts';
 
 const rule: Rule = {
   rule: 'sheet-syntax',
@@ -66,5 +66,14 @@ export function reportSheetFrontMatter(
     detail === 'not closed'
       ? say('the keys at the top are not closed; write --- on a line of its own behind them')
       : say('keys such as title stand at the very top; take out what stands before the first ---');
+  report(rule, { file, place, found, message });
+}
+
+/** Reports the mark of a footnote, which would be printed as it is typed. */
+export function reportSheetFootnote(report: Report, file: string, { place, found }: SheetFault): void {
+  const message = say(
+    '{found} is a footnote, and a fact sheet has none; write its words in brackets where the mark stands, and take the note out',
+    { found: showText(found) },
+  );
   report(rule, { file, place, found, message });
 }

@@ -10,7 +10,7 @@ import { say } from '../../model/say.ts';
 import type { Piece } from '../../sheets/piece.ts';
 import { href } from '../href.ts';
 import { escapeHtml, type FirstUnits, wordsHtml } from '../html.ts';
-import type { HeadingOnPage } from './sheet-headings.ts';
+import type { HeadingOnPage } from '../../sheets/sheet-headings.ts';
 
 /** What a sheet's text is written with. */
 export interface SheetWriting {

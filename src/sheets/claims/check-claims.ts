@@ -75,7 +75,7 @@ function refusedBy(
 }
 
 /** The trials that a sentence is about: those that it names, else those of its paragraph, else those of the sheet. */
-function spokenOf(sentence: Sentence, { trials }: SheetClaims): Finished[] {
+export function spokenOf(sentence: Sentence, { trials }: SheetClaims): Finished[] {
   const finished = trials.filter((item): item is Finished => item.findings !== null);
   const within = (text: string, components: Sentence['components']): Finished[] =>
     finished.filter(({ trial }) => {

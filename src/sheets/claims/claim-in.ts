@@ -59,7 +59,8 @@ const reach = 6;
 /** How far from a claim the words may stand that take it back, in characters: longer than any sentence. */
 const farthest = 500;
 
-function isTakenBack(sentence: string, { index }: Claim, words: ClaimWords): boolean {
+/** True where words before a claim take it back, or say that it is only supposed. */
+export function isTakenBack(sentence: string, { index }: Pick<Claim, 'index'>, words: ClaimWords): boolean {
   const before = sentence.slice(Math.max(0, index - farthest), index);
   if (says(lastPart(before, words.hedgeBoundaries), words.hedges)) return true;
   // "No cultivar, old or new, outyielded the check."

@@ -37,6 +37,17 @@ export interface ClaimWords {
   hedges: readonly string[];
   /** Words that say that nothing is claimed. */
   unclaimed: readonly string[];
+  /** What is spoken of gives as much as what stands behind the word. */
+  same: readonly string[];
+  /** Words of other uses: claims only where the sentence speaks of an outcome. */
+  weakSame: readonly string[];
+  outcomes: readonly string[];
+  /** Words before a claim of sameness that say that it is not meant exactly. */
+  softened: readonly string[];
+  /** Words behind one that make it the honest report of a test. */
+  sameNotBefore: readonly string[];
+  /** Where one treatment is named, a claim of sameness beside these is about them. */
+  sameElsewhere: readonly string[];
   /** How far a negation reaches, and a hedge. */
   boundaries: readonly string[];
   hedgeBoundaries: readonly string[];

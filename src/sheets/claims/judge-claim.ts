@@ -31,7 +31,7 @@ export function judgeClaim(
   const named = levelsInSentence(whole, trial, cultivars, words);
   const comparing = named.length > 0 || says(sentence, words.comparing);
   if (!comparing && (claim.weak || says(sentence, words.elsewhere))) return { kind: 'borne out' };
-  const { measure, cut } = spokenOf(sentence, trial, findings, words);
+  const { measure, cut } = spokenMeasure(sentence, trial, findings, words);
   const judge = (a: NamedLike, b: NamedLike): Judged =>
     judgePair(findings, measure, cut, { [a.factor]: a.level }, { [b.factor]: b.level });
   if (named.length === 0 && claim.overAll && oneStandsOut(claim, trial, judge)) return { kind: 'borne out' };
@@ -98,7 +98,7 @@ function around(
 }
 
 /** Which pairs a claim is about: those of the levels named, of the one named and the others, or all. */
-function pairsOf(claim: Claim, named: readonly NamedLevel[], trial: Trial): [NamedLike, NamedLike][] {
+export function pairsOf(claim: Claim, named: readonly NamedLevel[], trial: Trial): [NamedLike, NamedLike][] {
   const factors = trial.metadata.factors ?? [];
   const factor = factors.find(({ id }) => named.some((each) => each.factor === id)) ?? factors[0];
   if (factor === undefined) return [];
@@ -115,7 +115,8 @@ function pairsOf(claim: Claim, named: readonly NamedLevel[], trial: Trial): [Nam
   return rest.map((b) => [first, b]);
 }
 
-function spokenOf(
+/** The measure and the cut that a sentence speaks of; those of the headline where it names none. */
+export function spokenMeasure(
   sentence: string,
   trial: Trial,
   findings: Findings,

@@ -6,10 +6,11 @@ import type { Problem } from '../../model/problem.ts';
 import { say } from '../../model/say.ts';
 import { allSeasons, identityOf } from '../../publish/crop-comparisons.ts';
 import type { SheetPage } from '../../publish/sheet-pages.ts';
-import { passagesOf } from '../prose/passages-of.ts';
+import { inPlainWidth, passagesOf } from '../prose/passages-of.ts';
 import type { Passage } from '../prose/passage.ts';
 import { sentencesOf } from '../prose/sentences-of.ts';
 import { checkClaims } from './check-claims.ts';
+import { checkSameness } from './check-sameness.ts';
 import { checkTypedNumbers } from './check-typed-numbers.ts';
 import { claimWords } from './claim-words.ts';
 import type { Fact } from './fact.ts';
@@ -38,7 +39,9 @@ export function claimProblems(page: SheetPage, library: Library): Problem[] {
     const words = claimWords(page.language);
     for (const sentence of ownWords(page.sheet).flatMap(sentencesOf)) {
       checkTypedNumbers(sentence, sheet, words, report);
-      if (words !== null) checkClaims(sentence, sheet, words, report);
+      if (words === null) continue;
+      checkClaims(sentence, sheet, words, report);
+      checkSameness(sentence, sheet, words, report);
     }
   });
   return problems;
@@ -47,7 +50,7 @@ export function claimProblems(page: SheetPage, library: Library): Problem[] {
 /** The title and summary above the text, and the text. */
 export function ownWords(sheet: FactSheet): Passage[] {
   const opening = (sheet.opening ?? []).map(({ text, line, column }): Passage => {
-    return { kind: 'text', text, place: () => ({ line, column }), components: [] };
+    return { kind: 'text', text: inPlainWidth(text), place: () => ({ line, column }), components: [] };
   });
   return [...opening, ...passagesOf(sheet.blocks)];
 }

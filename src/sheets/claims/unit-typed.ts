@@ -1,19 +1,25 @@
 import { gramsIn, squareMetresInSquareFoot } from '../../model/units.ts';
+import { numberSource, numbersRead } from './number-typed.ts';
 import { alternatives, phrase } from './phrases.ts';
 import type { QuantityWords } from './quantity-words.ts';
 import type { Dimension, TypedQuantity } from './typed-quantity.ts';
+import { numberInWords, wordedSource } from './worded-number.ts';
 
-/** An international acre is 4840 square yards of 0.9144 m. */
+/** An international yard is 0.9144 m, and an acre 4840 square yards. */
+const squareMetresInSquareYard = 0.9144 ** 2;
+
 const squareMetresIn: Readonly<Record<string, number>> = {
   m2: 1,
   ft2: squareMetresInSquareFoot,
   ha: 10_000,
-  acre: 4840 * 0.9144 ** 2,
+  yd2: squareMetresInSquareYard,
+  acre: 4840 * squareMetresInSquareYard,
 };
 
 const areaSigns: Readonly<Record<string, string>> = {
   m2: 'm2|m²|m\\^2|sq\\.? ?m\\b',
   ft2: 'ft2|ft²|sq\\.? ?ft\\.?',
+  yd2: 'yd2|yd²|sq\\.? ?yds?\\.?',
   ha: 'ha\\b',
   acre: 'ac\\b',
 };
@@ -80,16 +86,45 @@ function gramsOf(base: string, words: QuantityWords): number | null {
   return /^t(?:onn?e(?:s|ladas)?)?$/.test(base) ? 1e6 : null;
 }
 
-function areaAfter(rest: string, words: QuantityWords): { squareMetres: number; length: number } | null {
-  for (const [area, squareMetres] of Object.entries(squareMetresIn)) {
+interface AreaPattern {
+  squareMetres: number;
+  /** Its first group is how many of them. */
+  pattern: RegExp;
+}
+
+const areaPatterns = new WeakMap<QuantityWords, readonly AreaPattern[]>();
+
+function areasOf(words: QuantityWords): readonly AreaPattern[] {
+  const known = areaPatterns.get(words);
+  if (known !== undefined) return known;
+  const count = `(?:(${numberSource}|${wordedSource(words)})\\s*)?`;
+  const per = `(?:\\s*/\\s*|\\s+(?:${alternatives(words.per)})\\s+)${count}`;
+  const made = Object.entries(squareMetresIn).map(([area, squareMetres]) => {
     const names = alternatives(words.areas[area as keyof QuantityWords['areas']]);
-    const per = `\\s*/\\s*|\\s+(?:${alternatives(words.per)})\\s+`;
-    const found =
-      new RegExp(`^(?:${per})(?:(?:${areaSigns[area]!})|(?:${names})(?!\\p{L}))`, 'iu').exec(rest) ??
-      (area === 'm2' ? /^[\s·]*m(?:[-−]2|⁻²)/u.exec(rest) : null);
-    if (found !== null) return { squareMetres, length: found[0].length };
+    return {
+      squareMetres,
+      pattern: new RegExp(`^${per}(?:(?:${areaSigns[area]!})|(?:${names})(?!\\p{L}))`, 'iu'),
+    };
+  });
+  areaPatterns.set(words, made);
+  return made;
+}
+
+function areaAfter(rest: string, words: QuantityWords): { squareMetres: number; length: number } | null {
+  for (const { squareMetres, pattern } of areasOf(words)) {
+    const found = pattern.exec(rest);
+    if (found === null) continue;
+    // "per 100 square feet": the yield of so many of them.
+    const many = found[1] === undefined ? 1 : countOf(found[1], words);
+    return { squareMetres: squareMetres * many, length: found[0].length };
   }
-  return null;
+  const power = /^[\s·]*m(?:[-−]2|⁻²)/u.exec(rest);
+  return power === null ? null : { squareMetres: 1, length: power[0].length };
+}
+
+function countOf(typed: string, words: QuantityWords): number {
+  const [read] = numberInWords(typed, words) ?? numbersRead(typed);
+  return read === undefined || read.value <= 0 ? 1 : read.value;
 }
 
 function measureAfter(rest: string, words: QuantityWords): { per: NonNullable<TypedQuantity['per']> } | null {

@@ -35,12 +35,12 @@ function captionOf(block: Extract<SheetBlock, { kind: 'component' }>): Passage[]
   const caption = block.attributes.find(({ name }) => name === 'caption');
   if (caption === undefined) return [];
   const place = { line: caption.line, column: caption.column };
-  return [{ kind: 'text', text: caption.value, place: () => place, components: [] }];
+  return [{ kind: 'text', text: inPlainWidth(caption.value), place: () => place, components: [] }];
 }
 
 function plain(text: string, line: number): Passage {
   const place = (index: number): SheetPlace => ({ line, column: index + 1 });
-  return { kind: 'row', text, place, components: [] };
+  return { kind: 'row', text: inPlainWidth(text), place, components: [] };
 }
 
 const between = ' | ';
@@ -63,6 +63,13 @@ function rowsOf({ head, rows }: SheetTable): Passage[] {
   });
 }
 
+/** Line feeds as spaces, and the full-width signs of some keyboards as those that they stand for, one for one. */
+export function inPlainWidth(text: string): string {
+  return text
+    .replaceAll(/[\n\u3000]/g, ' ')
+    .replaceAll(/[\uff01-\uff5e]/g, (sign) => String.fromCharCode(sign.charCodeAt(0) - 0xfee0));
+}
+
 interface Part {
   index: number;
   node: SheetText | null;
@@ -79,7 +86,7 @@ function passageOf(kind: Passage['kind'], lines: readonly (readonly SheetInline[
   };
   const walk = (nodes: readonly SheetInline[]): void => {
     for (const node of nodes) {
-      if (node.kind === 'text') add(node.text.replaceAll('\n', ' '), node, node);
+      if (node.kind === 'text') add(inPlainWidth(node.text), node, node);
       else if (node.kind === 'code') add(node.text, null, node);
       else if (node.kind === 'break') add(' ', null, node);
       else if (node.kind === 'component') {

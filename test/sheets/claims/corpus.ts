@@ -7,6 +7,8 @@ export interface Judgement {
   typed?: readonly string[];
   /** The words that claim what the trial does not bear out. */
   claims?: string;
+  /** The words that claim a sameness, which no trial bears out. */
+  same?: string;
   /** Something that the message has to say. */
   says?: string;
 }
@@ -137,6 +139,63 @@ export const tested: readonly Judgement[] = [
   },
   { text: 'Cobalt Wren gave 39% less than Russet Plover.', typed: ['39%'], says: 'the nearest is 28' },
   { text: 'Russet Plover gave 192 gm a head.', typed: ['192 gm'] },
+  // Other ways to write a number, an area and a multiple.
+  { text: 'Russet Plover gave １８２ ｇ a head.' },
+  { text: 'Russet Plover gave １９２ g a head.', typed: ['192 g'] },
+  { text: '| Cultivar | g |\n|---|---|\n| Russet Plover | １９２ |', typed: ['192 g'] },
+  { text: '---\nsummary: Russet Plover gave １９２ g a head.\n---\n\nText.', typed: ['192 g'] },
+  { text: 'Russet Plover yielded 62 lb per 100 square feet.' },
+  { text: 'Russet Plover yielded 62 lb/100 sq ft.' },
+  { text: 'Russet Plover yielded 6.2 lb per ten square feet.' },
+  { text: 'Russet Plover yielded 5.6 lb per square yard.' },
+  {
+    text: 'Russet Plover yielded 99 lb per 100 square feet.',
+    typed: ['99 lb per 100 square feet'],
+    says: '62.1 lb per 100 square feet',
+  },
+  { text: 'Russet Plover yielded 9.9 lb per square yard.', typed: ['9.9 lb per square yard'], says: '5.59' },
+  { text: 'Russet Plover yielded 9.9 lb/yd².', typed: ['9.9 lb/yd²'] },
+  { text: 'Russet Plover gave double what Cobalt Wren gave.', typed: ['double what'] },
+  { text: 'The yield of Russet Plover was double that of Cobalt Wren.', typed: ['double that of'] },
+  { text: 'At full strength Russet Plover had water of an EC twice that of Cobalt Wren.' },
+  { text: 'Cobalt Wren weighed half of what Russet Plover did.', typed: ['half of what'] },
+  { text: 'Cobalt Wren was half as heavy as Russet Plover.', typed: ['half as heavy'] },
+  { text: 'Russet Plover was twice as productive as Cobalt Wren.', typed: ['twice as productive'] },
+  { language: 'es', text: 'Russet Plover rindió el doble.', typed: ['rindió el doble'] },
+  {
+    language: 'es',
+    text: 'Russet Plover duplicó el rendimiento de Cobalt Wren.',
+    typed: ['duplicó el rendimiento'],
+  },
+  {
+    language: 'es',
+    text: 'El rendimiento de Russet Plover fue el doble del de Cobalt Wren.',
+    typed: ['el doble del de'],
+  },
+  {
+    language: 'es',
+    text: 'Russet Plover rindió 99 libras por cada 100 pies cuadrados.',
+    typed: ['99 libras por cada 100 pies cuadrados'],
+  },
+  { language: 'es', text: 'De Russet Plover pusimos el doble de plantas en cada tanque.' },
+  { text: 'Russet Plover gave 1.4x the weight of Cobalt Wren.' },
+  { text: 'Russet Plover gave 3x the weight of Cobalt Wren.', typed: ['3x the weight'] },
+  { text: 'Russet Plover gave 3× as much as Cobalt Wren.', typed: ['3× as much'] },
+  // Ranks, and stronger words.
+  { text: 'Russet Plover ranked first in yield.' },
+  { text: 'Slate Egret ranked first in yield.', claims: 'ranked first' },
+  { text: 'Cobalt Wren came last of the three cultivars.', claims: 'came last' },
+  { text: 'Slate Egret came first to flower.' },
+  { text: 'Slate Egret smashed Cobalt Wren.', claims: 'smashed' },
+  { text: 'Slate Egret had an edge over Cobalt Wren in weight.', claims: 'an edge over' },
+  { language: 'es', text: 'Slate Egret fue el primero en rendimiento.', claims: 'fue el primero' },
+  { language: 'es', text: 'Slate Egret fue la primera en germinar.' },
+  {
+    language: 'es',
+    text: 'Cobalt Wren quedó en último lugar en rendimiento.',
+    claims: 'quedó en último lugar',
+  },
+  { language: 'es', text: 'Slate Egret quedó por encima de Cobalt Wren.', claims: 'quedó por encima de' },
   // Spanish.
   { language: 'es', text: 'Russet Plover dio ciento ochenta y dos gramos por planta.' },
   { language: 'es', text: 'Russet Plover dio el doble que Cobalt Wren.', typed: ['el doble que'] },
@@ -167,6 +226,74 @@ export const tested: readonly Judgement[] = [
   { language: 'es', text: 'Slate Egret es mejor que el testigo.', claims: 'mejor' },
 ];
 
+/** Of autumn-lettuce-2025 again: claims that treatments give the same, and words that look like them. */
+export const sameness: readonly Judgement[] = [
+  { text: 'Slate Egret is as good as Cobalt Wren.', same: 'as good as', says: 'too little for this trial' },
+  { text: 'Slate Egret gave the same weight as Cobalt Wren.', same: 'gave the same weight' },
+  { text: 'There was no difference in yield between Slate Egret and the check.', same: 'no difference' },
+  { text: 'The weights of Slate Egret and Cobalt Wren were equal.', same: 'equal' },
+  { text: 'Slate Egret and Cobalt Wren yielded equally.', same: 'yielded equally' },
+  { text: 'Slate Egret matched the check in weight.', same: 'matched' },
+  {
+    text: 'Russet Plover gave the same yield as Cobalt Wren.',
+    same: 'gave the same yield',
+    says: 'told them apart',
+  },
+  { text: 'All three cultivars weighed the same.', same: 'weighed the same', says: 'told them apart' },
+  { text: "Slate Egret's yield did not differ from the check.", same: 'did not differ' },
+  { text: 'Which cultivar you grow makes no difference to the yield.', same: 'no difference' },
+  { text: 'Slate Egret did not yield the same as Russet Plover.' },
+  { text: 'Slate Egret gave nearly the same weight as Cobalt Wren.' },
+  { text: 'There was no significant difference in weight between Slate Egret and Cobalt Wren.' },
+  { text: 'The weights of Slate Egret did not differ significantly from the check.' },
+  { text: 'All three cultivars were given the same water and the same care.' },
+  { text: 'Slate Egret tasted as good as Cobalt Wren.' },
+  { text: 'Is Slate Egret as good as the check?' },
+  { text: 'We asked whether Slate Egret yields the same as Cobalt Wren.' },
+  { text: 'Slate Egret gave the same weight in both tanks.' },
+  { text: 'The three cultivars shared the same tank, and the heads were cut the same day.' },
+  { text: '"Not told apart" does not mean that the yields are equal.' },
+  { text: 'The heads of Slate Egret as well as those of Cobalt Wren were cut in October.' },
+  {
+    text: 'We found no difference in weight between Slate Egret and Cobalt Wren that this trial could tell.',
+  },
+  { text: 'We sowed equal numbers of each cultivar, and weighed each head.' },
+  { text: 'Slate Egret and Russet Plover were sown the same day, so that the harvest fell together.' },
+  { text: 'Slate Egret was equal to the check in colour.' },
+  { language: 'es', text: 'Slate Egret es tan bueno como Cobalt Wren.', same: 'tan bueno como' },
+  { language: 'es', text: 'Slate Egret rindió lo mismo que Cobalt Wren.', same: 'rindió lo mismo' },
+  {
+    language: 'es',
+    text: 'Slate Egret pesó igual que el testigo.',
+    same: 'igual que',
+    says: 'demasiado poco',
+  },
+  { language: 'es', text: 'Las tres variedades rindieron sin diferencia.', same: 'sin diferencia' },
+  {
+    language: 'es',
+    text: 'No hubo diferencia de peso entre Slate Egret y Cobalt Wren.',
+    same: 'No hubo diferencia',
+  },
+  { language: 'es', text: 'No hubo diferencias significativas de peso entre Slate Egret y Cobalt Wren.' },
+  { language: 'es', text: 'Slate Egret dio casi lo mismo que Cobalt Wren.' },
+  { language: 'es', text: 'Slate Egret no pesó lo mismo que Russet Plover.' },
+  { language: 'es', text: 'Todas las variedades se cosecharon el mismo día.' },
+  { language: 'es', text: 'Al igual que Cobalt Wren, Slate Egret se cosechó en octubre.' },
+  { text: 'Heads of Slate Egret and Cobalt Wren look alike.' },
+  { text: 'Slate Egret and Cobalt Wren are interchangeable in yield.', same: 'interchangeable' },
+  { language: 'es', text: 'Slate Egret es igual de buena que Cobalt Wren.', same: 'igual de buena' },
+  {
+    language: 'es',
+    text: 'No existe diferencia entre Slate Egret y Cobalt Wren en peso.',
+    same: 'No existe diferencia',
+  },
+  {
+    language: 'es',
+    text: 'Slate Egret no dio ni más ni menos que Cobalt Wren.',
+    same: 'no dio ni más ni menos',
+  },
+];
+
 /**
  * Of four-lettuces-2024, one tank for each cultivar, which tested nothing. Means by hand: Cobalt Wren 148.3 g,
  * Russet Plover 172.1 g, Slate Egret 158.3 g, Umber Dotterel 127.1 g.
@@ -191,6 +318,11 @@ export const untested: readonly Judgement[] = [
     text: 'Slate Egret beat Cobalt Wren.',
     claims: 'beat',
     says: 'write "Slate Egret gave 10 g a plant more than Cobalt Wren here, and whether it would again',
+  },
+  {
+    text: 'Russet Plover is as good as Cobalt Wren.',
+    same: 'as good as',
+    says: 'did not test; write "Russet Plover gave 24 g a plant more than Cobalt Wren here',
   },
   { text: 'Slate Egret gave 185 g a head.', typed: ['185 g'] },
   {

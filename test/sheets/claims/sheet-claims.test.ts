@@ -10,7 +10,7 @@ import { readFactSheet } from '../../../src/read/read-fact-sheet.ts';
 import { checkSheets } from '../../../src/sheets/check-sheets.ts';
 import { claimProblems } from '../../../src/sheets/claims/sheet-claims.ts';
 import { cultivarsOfDemo } from './demo-cultivars.ts';
-import { cutTwice, type Judgement, potsWhole, strengths, tested, untested } from './corpus.ts';
+import { cutTwice, type Judgement, potsWhole, sameness, strengths, tested, untested } from './corpus.ts';
 
 const trials = join(import.meta.dirname, '..', '..', '..', 'content', 'trials');
 const cultivars = await cultivarsOfDemo();
@@ -28,7 +28,7 @@ async function problemsIn(id: string): Promise<(judgement: Judgement) => Problem
 }
 
 const judgements = [
-  { id: 'autumn-lettuce-2025', corpus: tested },
+  { id: 'autumn-lettuce-2025', corpus: [...tested, ...sameness] },
   { id: 'four-lettuces-2024', corpus: untested },
   { id: 'solution-strength-2026', corpus: strengths },
   { id: 'sweet-basil-2025', corpus: cutTwice },
@@ -43,6 +43,7 @@ describe.each(judgements)('The claims of a sheet on $id', async ({ id, corpus })
     const of = (rule: string) => found.filter((each) => each.rule === rule).map((each) => each.found);
     expect(of('sheet-typed-number')).toEqual(judgement.typed ?? []);
     expect(of('sheet-claimed-difference')).toEqual(judgement.claims === undefined ? [] : [judgement.claims]);
+    expect(of('sheet-claimed-sameness')).toEqual(judgement.same === undefined ? [] : [judgement.same]);
     const { says } = judgement;
     if (says !== undefined) expect(found.map(({ message }) => message).join('\n')).toContain(says);
   });

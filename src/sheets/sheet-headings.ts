@@ -1,6 +1,6 @@
-import { addressPart } from '../../compute/format/address-part.ts';
-import { distinct } from '../../draw/figure-id.ts';
-import type { SheetBlock, SheetHeading, SheetInline } from '../../model/fact-sheet.ts';
+import { addressPart } from '../compute/format/address-part.ts';
+import { distinct } from '../draw/figure-id.ts';
+import type { SheetBlock, SheetHeading, SheetInline } from '../model/fact-sheet.ts';
 
 /** A heading's level on the page, below the page's own, and its id. */
 export interface HeadingOnPage {
