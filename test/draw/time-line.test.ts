@@ -126,6 +126,30 @@ describe('water over time', () => {
     ]);
   });
 
+  it('is read in US gallons where those were chosen', () => {
+    const panel = withClass(parseXml(drawWaterOverTime(trial)!.svg), 'panel')[0]!;
+    const [heads, levels] = [
+      withClass(panel, 'strong').map(({ text, attributes }) => [attributes['class'], text]),
+      withClass(panel, 'when-chosen').find(({ name }) => name === 'g')!,
+    ];
+    expect(heads).toEqual([
+      ['strong metric', 'water used (L)'],
+      ['strong when-chosen', 'water used (US gal)'],
+    ]);
+    const marks = levels.children
+      .filter(({ name }) => name === 'text')
+      .map(({ text, attributes }) => ({ gallons: Number(text), y: Number(attributes['y']) - 4 }));
+    const [low, high] = [marks[0]!, marks.at(-1)!];
+    const dots = withClass(withClass(panel, 'line')[0]!, 'dot').map(({ attributes }) =>
+      Number(attributes['cy']),
+    );
+    expect(low.gallons).toBe(0);
+    // The first reading of all is where nothing was used yet; T1 had used 30.8114 L, or 8.1395 US gal, by the last.
+    expect(dots[0]!).toBeCloseTo(low.y, 1);
+    const gallons = low.gallons + ((dots.at(-1)! - low.y) * (high.gallons - low.gallons)) / (high.y - low.y);
+    expect(gallons).toBeCloseTo(30.8114 / 3.785411784, 1);
+  });
+
   it('counts rain and overflow between two readings', () => {
     const [first, second] = trial.readings.filter(({ container }) => container === 'T1');
     const rainy = {
