@@ -52,6 +52,44 @@ describe('the calculator', () => {
     return (await cells.first().locator('td').nth(column).innerText()).replaceAll('\u00a0', ' ');
   }
 
+  test.each([1280, 900, 700, 390])(
+    'sets inputs that stand beside one another level at %i px, however long their labels are',
+    async (width) => {
+      await on(
+        '',
+        async (page) => {
+          // As in a longer language, or with the reader's own text size.
+          await page.getByLabel('Stock: 1 part in').evaluate((input: HTMLInputElement) => {
+            input.labels![0]!.textContent = 'Stock solution: 1 part of it in so many';
+          });
+          await page
+            .locator('.salt label')
+            .nth(1)
+            .evaluate((label) => {
+              label.textContent = 'Amount of it that goes in, g/L';
+            });
+          const lines = await page.locator('.calculator :is(input, select):visible').evaluateAll((all) =>
+            all.map((each) => {
+              const field = each.closest('.field')!.getBoundingClientRect();
+              const { top, bottom } = each.getBoundingClientRect();
+              return { field: field.top, top, bottom, name: each.id };
+            }),
+          );
+          for (const one of lines) {
+            const beside = lines.filter(({ field }) => Math.abs(field - one.field) < 1);
+            expect(beside.filter(({ top }) => Math.abs(top - one.top) > 1)).toEqual([]);
+          }
+          for (const button of ['#add-salt', '.salt .remove']) {
+            const { y, height } = (await page.locator(button).first().boundingBox())!;
+            const over = lines.filter(({ top, bottom }) => top < y + height && bottom > y);
+            expect(over.filter(({ top }) => Math.abs(top - y) > 1)).toEqual([]);
+          }
+        },
+        { width },
+      );
+    },
+  );
+
   test('cuts no name that it fills in itself, on a wide screen', async () => {
     await on('', async (page) => {
       const cut = await page
