@@ -9,6 +9,7 @@ import { overflow } from '../support/overflow.ts';
 import { pageWeight } from '../support/page-weight.ts';
 import { builtSite, demo } from '../support/site.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
+import { unlevelInputs } from '../support/unlevel-inputs.ts';
 
 const path = 'solution/';
 const trial = 'autumn-lettuce-2025';
@@ -68,21 +69,14 @@ describe('the calculator', () => {
             .evaluate((label) => {
               label.textContent = 'Amount of it that goes in, g/L';
             });
-          const lines = await page.locator('.calculator :is(input, select):visible').evaluateAll((all) =>
-            all.map((each) => {
-              const field = each.closest('.field')!.getBoundingClientRect();
-              const { top, bottom } = each.getBoundingClientRect();
-              return { field: field.top, top, bottom, name: each.id };
-            }),
-          );
-          for (const one of lines) {
-            const beside = lines.filter(({ field }) => Math.abs(field - one.field) < 1);
-            expect(beside.filter(({ top }) => Math.abs(top - one.top) > 1)).toEqual([]);
-          }
+          expect(await unlevelInputs(page)).toEqual([]);
+          const tops = await page
+            .locator('.calculator :is(input, select):visible')
+            .evaluateAll((all) => all.map((each) => each.getBoundingClientRect().top));
           for (const button of ['#add-salt', '.salt .remove']) {
             const { y, height } = (await page.locator(button).first().boundingBox())!;
-            const over = lines.filter(({ top, bottom }) => top < y + height && bottom > y);
-            expect(over.filter(({ top }) => Math.abs(top - y) > 1)).toEqual([]);
+            const over = tops.filter((top) => Math.abs(top - y) < height);
+            expect(over.filter((top) => Math.abs(top - y) > 1)).toEqual([]);
           }
         },
         { width },
