@@ -37,6 +37,24 @@ describe('the time line', () => {
     expect(of('germinated').top).toBeLessThan(of('transplanted').top);
   });
 
+  it('gives the events drawings of their own where no printed page holds the whole', () => {
+    const events = Array.from({ length: 30 }, (_, index) => ({
+      date: `2025-10-${String(1 + (index % 19)).padStart(2, '0')}`,
+      what: `Entry ${String(index + 1)} of a long notebook, with more to say than one line holds`,
+    }));
+    const { svg } = drawTimeLine({ ...trial, metadata: { ...trial.metadata, events } })!;
+    const parts = parseXml(`<div>${svg}</div>`).children;
+    expect(parts.length).toBeGreaterThan(2);
+    const heights = parts.map(({ attributes }) => Number(attributes['height']));
+    expect(heights.filter((height) => height > 800)).toEqual([]);
+    // Whole entries, each once, none in the drawing of the line itself but its mark.
+    expect(parts[0]!.text).not.toContain('notebook');
+    const entries = parts.slice(1).map((part) => withClass(part, 'event').map(({ text }) => text));
+    expect(entries.flat()).toEqual(events.map((_, index) => String(index + 1)));
+    const ids = parts.map((part) => part.attributes['aria-labelledby']!.split(' ')[0]);
+    expect(new Set(ids).size).toBe(parts.length);
+  });
+
   it('numbers the events and gives their words', () => {
     expect(root.text).toContain('20\u00A0Sep (T2): Slugs on two plants');
     expect(withClass(root, 'event')).toHaveLength(4);
