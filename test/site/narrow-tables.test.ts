@@ -1,17 +1,20 @@
-/** Tables on a phone: what is in them can be read there, not only be moved to. */
+/** Tables, and all else that is wide, on a phone: what is in them can be read there, not only be moved to. */
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Browser } from 'playwright-core';
 import type { StaticServer } from '../../src/commands/static-server.ts';
 import { launchBrowser, openPage, serveSite } from '../support/browser.ts';
 import { overflow } from '../support/overflow.ts';
+import { pagesOf } from '../support/pages.ts';
 import { builtSite } from '../support/site.ts';
 
 let browser: Browser;
 let server: StaticServer;
+let dist: string;
 
 beforeAll(async () => {
   browser = await launchBrowser();
-  server = await serveSite((await builtSite()).dist);
+  ({ dist } = await builtSite());
+  server = await serveSite(dist);
 });
 
 afterAll(async () => {
@@ -49,4 +52,24 @@ test('a name of one long word leaves room for the numbers beside it', async () =
   expect((await heading.boundingBox())!.width).toBeLessThan(seen!.width / 2);
   expect(await overflow(page)).toEqual([]);
   await context.close();
+});
+
+test('what is moved sideways is reached by the keys and has a name, with scripts and without', async () => {
+  const faults: string[] = [];
+  for (const javaScript of [true, false]) {
+    const { context, page } = await openPage(browser, server, { width: 320, javaScript });
+    for (const path of await pagesOf(dist)) {
+      await page.goto(server.url + path);
+      const unreached = await page.locator('main *:visible:not(svg *)').evaluateAll((all) =>
+        all
+          .filter((each) => each.scrollWidth > each.clientWidth + 1)
+          .filter((each) => /auto|scroll/.test(getComputedStyle(each).overflowX))
+          .filter((each) => (each as HTMLElement).tabIndex < 0 || (each.ariaLabel ?? '') === '')
+          .map((each) => each.textContent.slice(0, 40)),
+      );
+      faults.push(...unreached.map((text) => `/${path}: ${text}`));
+    }
+    await context.close();
+  }
+  expect(faults).toEqual([]);
 });
