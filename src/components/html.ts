@@ -65,8 +65,8 @@ export function tableHtml(table: PageTable, first: FirstUnits, page = ''): strin
   );
   const rows = table.rows.map(({ heading, cells }) => {
     const data = cells.map((cell, index) => {
-      const numeric = table.columns[index + 1]?.numeric;
-      return `<td${numeric ? ' class="number"' : ''}>${cellHtml(cell, first, page)}</td>`;
+      const numeric = table.columns[index + 1]?.numeric ?? false;
+      return `<td${classOf(cell, numeric)}>${cellHtml(cell, first, page)}</td>`;
     });
     return `<tr><th scope="row">${textHtml(heading, first)}</th>${data.join('')}</tr>`;
   });
@@ -76,15 +76,26 @@ export function tableHtml(table: PageTable, first: FirstUnits, page = ''): strin
 
 /** The table twin of a figure. */
 export function figureTableHtml({ caption, columns, rows }: FigureTable): string {
-  const numeric = columns.map((column) => (column.numeric ? ' class="number"' : ''));
   const head = columns.map(
-    ({ heading }, index) => `<th scope="col"${numeric[index] ?? ''}>${escapeHtml(heading)}</th>`,
+    ({ heading, numeric }) =>
+      `<th scope="col"${numeric ? ' class="number"' : ''}>${escapeHtml(heading)}</th>`,
   );
   const body = rows.map(([heading = '', ...cells]) => {
-    const data = cells.map((cell, index) => `<td${numeric[index + 1] ?? ''}>${escapeHtml(cell)}</td>`);
+    const data = cells.map(
+      (cell, index) => `<td${classOf(cell, columns[index + 1]?.numeric ?? false)}>${escapeHtml(cell)}</td>`,
+    );
     return `<tr><th scope="row">${escapeHtml(heading)}</th>${data.join('')}</tr>`;
   });
   return scrolling(say('Table: {caption}', { caption }), caption, head, body);
+}
+
+/** Text of more characters than this is a sentence, which a narrow screen must not squeeze to a word a line. */
+const shortText = 24;
+
+function classOf(cell: Text | TableCell, numeric: boolean): string {
+  if (numeric) return ' class="number"';
+  const text = typeof cell === 'string' || !('text' in cell) ? cell : cell.text;
+  return (typeof text === 'string' ? text : text.metric).length > shortText ? ' class="words"' : '';
 }
 
 function unitHtml(unit: Text | undefined, first: FirstUnits): string {

@@ -2,6 +2,7 @@ import { formatShortDate } from '../compute/format/format-date.ts';
 import type { DayScale } from './day-scale.ts';
 import { dodge } from './dodge.ts';
 import { narrow } from './grid-map.ts';
+import type { Row } from './stacked-rows.ts';
 import { element, label } from './svg.ts';
 import { wrapText } from './wrap-text.ts';
 
@@ -45,16 +46,15 @@ function eventMark(x: string, y: number, number: number): string {
   );
 }
 
-/** The events' words, numbered, broken to a phone's column. */
-export function drawEvents(events: readonly Event[], top: number): Piece {
-  let y = top + (events.length === 0 ? 0 : 22);
-  const svg = events.map(({ date, where, what }, index) => {
+/** The events' words, numbered, broken to a phone's column: a row each. */
+export function eventRows(events: readonly Event[]): Row[] {
+  return events.map(({ date, where, what }, index) => {
     const place = where === undefined ? '' : ` (${where})`;
     const lines = wrapText(`${formatShortDate(date)}${place}: ${what}`, narrow - 32, 13);
-    const words = lines.map((text, line) => label(text, { x: 26, y: y + line * lineHeight }));
-    const mark = eventMark('10', y - 4, index + 1);
-    y += lines.length * lineHeight + 7;
-    return mark + words.join('');
+    return (top) => {
+      const words = lines.map((text, line) => label(text, { x: 26, y: top + 16 + line * lineHeight }));
+      const mark = eventMark('10', top + 12, index + 1);
+      return { svg: mark + words.join(''), height: lines.length * lineHeight + 7 };
+    };
   });
-  return { svg: svg.join(''), height: y - top };
 }

@@ -1,9 +1,8 @@
 import { formatBare } from '../compute/format/format-quantity.ts';
-import { unitName } from '../compute/format/unit-name.ts';
 import type { FigureTable } from '../model/figure.ts';
 import { say } from '../model/say.ts';
 import type { Position } from '../model/trial.ts';
-import { cellsInBoth, columnsInBoth, headed } from './columns-in-both.ts';
+import { cellsInBoth, columnsInBoth } from './columns-in-both.ts';
 import type { PotOutcome } from './pot-outcome.ts';
 
 interface TableOptions {
@@ -25,7 +24,8 @@ export function positionTable(
   outcomes: readonly PotOutcome[],
   { unit, variable, digits, cuts, nameOf }: TableOptions,
 ): FigureTable {
-  const metric = unitName(unit);
+  const cells = (value: number | null) =>
+    cellsInBoth(value === null ? null : formatBare(value, unit, digits), unit);
   const several = cuts.length > 1;
   const total = several ? say('{variable}, all cuts', { variable }) : variable;
   return {
@@ -33,19 +33,15 @@ export function positionTable(
     columns: [
       { heading: say('Position'), numeric: false },
       { heading: say('Treatment'), numeric: false },
-      ...(several
-        ? cuts.map((cut) => ({ heading: headed(say('Cut {cut}', { cut }), metric), numeric: true }))
-        : []),
+      ...(several ? cuts.flatMap((cut) => columnsInBoth(say('Cut {cut}', { cut }), unit)) : []),
       ...columnsInBoth(total, unit),
       { heading: say('Status'), numeric: false },
     ],
     rows: outcomes.map((outcome) => [
       placeName(outcome.position),
       nameOf(outcome),
-      ...(several
-        ? outcome.byCut.map((value) => (value === null ? '' : formatBare(value, unit, digits).metric))
-        : []),
-      ...cellsInBoth(outcome.value === null ? null : formatBare(outcome.value, unit, digits), unit),
+      ...(several ? outcome.byCut.flatMap((value) => cells(value)) : []),
+      ...cells(outcome.value),
       outcome.statuses.map((status) => say(status)).join(', '),
     ]),
   };

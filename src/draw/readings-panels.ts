@@ -6,7 +6,7 @@ import type { DayScale } from './day-scale.ts';
 import { niceDomain } from './fluid.ts';
 import { spread } from './spread.ts';
 import { element, label, round } from './svg.ts';
-import { roundTicks } from './value-axis.ts';
+import { uprightLabel, uprightLevels } from './value-axis.ts';
 
 /** A kind of reading that has a panel. */
 type Kind = 'level' | 'ec' | 'ph' | 'temperature';
@@ -38,7 +38,7 @@ export function readingsPanels(
   let y = top;
   const panels = present.map(([kind, words]) => {
     const lines = linesOf(trial.readings, containers, kind);
-    const svg = linePanel(lines, kind, words, scale, y);
+    const svg = linePanel(lines, kind, { words: say(words), unit: '' }, scale, y);
     y += panelHeight(lines.length);
     return svg;
   });
@@ -56,11 +56,15 @@ export interface Line {
   points: { date: string; value: number }[];
 }
 
-/** A panel with a line for each container, its name at the line's end. */
+/**
+ * A panel with a line for each container, its name at the line's end.
+ *
+ * @param head its words above it and the unit that follows them; '' where the words say it and none is chosen
+ */
 export function linePanel(
   lines: readonly Line[],
   kind: string,
-  words: string,
+  { words, unit }: { words: string; unit: string },
   scale: DayScale,
   top: number,
 ): string {
@@ -70,7 +74,7 @@ export function linePanel(
   const y = scaleLinear()
     .domain(domain)
     .range([base, top + headHeight - 4]);
-  const grid = roundTicks(domain, 3).map(({ value, text }) => {
+  const grid = uprightLevels(domain, unit, 3, (value, text) => {
     const at = round(y(value));
     return (
       element('line', { class: 'gridline', x1: scale.at(scale.first), x2: '88%', y1: at, y2: at }) +
@@ -80,8 +84,8 @@ export function linePanel(
   return element(
     'g',
     { class: 'panel', 'data-reading': kind },
-    label(say(words), { class: 'strong', x: 0, y: top + 19 }),
-    ...grid,
+    uprightLabel(words, unit, { x: 0, y: top + 19 }),
+    grid,
     ...lines.map((line) => lineOf(line, scale, y, base)),
     ...endLabels(lines, scale, y, [top + headHeight - 4, base]),
   );

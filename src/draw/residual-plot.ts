@@ -2,14 +2,13 @@ import { formatBare } from '../compute/format/format-quantity.ts';
 import { digitsOfMean } from '../compute/format/digits-of-mean.ts';
 import { formatNumber } from '../compute/format/format-number.ts';
 import { printedResolution } from '../compute/format/printed-resolution.ts';
-import { unitName } from '../compute/format/unit-name.ts';
 import type { Figure, FigureTable } from '../model/figure.ts';
 import type { Findings, Inference } from '../model/findings.ts';
 import type { Trial } from '../model/trial.ts';
 import { say } from '../model/say.ts';
 import { analysed } from './differences.ts';
 import { figureId } from './figure-id.ts';
-import { headed } from './columns-in-both.ts';
+import { cellsInBoth, columnsInBoth } from './columns-in-both.ts';
 import { scatter } from './scatter.ts';
 
 /**
@@ -55,22 +54,21 @@ export function unitsTable(
 ): FigureTable {
   const { unit } = findings.variable;
   const digits = digitsOfMean(printedResolution(trial.metadata.variables[0]), 12);
-  const numeric = (heading: string) => ({ heading, numeric: true });
   return {
     caption,
     columns: [
       { heading: say('Unit'), numeric: false },
       { heading: say('Container'), numeric: false },
-      numeric(headed(say('Fitted'), unitName(unit))),
-      numeric(headed(say('Residual'), unitName(unit))),
-      numeric(say('Expected normal score')),
+      ...columnsInBoth(say('Fitted'), unit),
+      ...columnsInBoth(say('Residual'), unit),
+      { heading: say('Expected normal score'), numeric: true },
     ],
     rows: (inference.residuals ?? []).map(
       ({ unit: name, container, fitted, residual, normal_score: score }) => [
         name,
         container,
-        formatBare(fitted, unit, digits).metric,
-        formatBare(residual, unit, digits, { plus: true }).metric,
+        ...cellsInBoth(formatBare(fitted, unit, digits), unit),
+        ...cellsInBoth(formatBare(residual, unit, digits, { plus: true }), unit),
         formatNumber(score, 2, { plus: true }),
       ],
     ),

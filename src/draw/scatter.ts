@@ -1,13 +1,12 @@
 import { scaleLinear } from 'd3-scale';
-import { unitName } from '../compute/format/unit-name.ts';
 import { type FluidScale, fluidScale, niceDomain } from './fluid.ts';
 import { type About, drawing, element, label, round } from './svg.ts';
-import { gridlines, roundTicks, valueAxes, axisHeight } from './value-axis.ts';
+import { axisHeight, gridlines, uprightLabel, uprightLevels, valueAxes } from './value-axis.ts';
 
 /** What a scatter shows. */
 export interface Scatter {
   points: readonly { x: number; y: number }[];
-  /** The axis along the foot; a unit of weight gets its US unit too. */
+  /** Of the axis along the foot; a unit of weight gets its US unit too, as it does upright. */
   xUnit: string;
   xLabel: string;
   yUnit: string;
@@ -24,17 +23,12 @@ export function scatter(about: About, { points, xUnit, xLabel, yUnit, yLabel, li
   const yDomain = niceDomain([0, ...points.map((point) => point.y)]);
   const y = scaleLinear().domain(yDomain).range([height, 34]);
   const clipped = line === null ? null : within(line, yDomain);
-  const named = [yLabel, unitName(yUnit)].filter((part) => part !== '');
   return drawing(
     about,
     { height: height + 12 + axisHeight(xUnit) + 22 },
-    label(named.length === 2 ? `${named[0]!} (${named[1]!})` : named.join(''), {
-      class: 'strong',
-      x: 0,
-      y: 15,
-    }),
+    uprightLabel(yLabel, yUnit, { x: 0, y: 15 }),
     gridlines(x, 30, height + 8, xUnit),
-    levels(x, yDomain, (value) => y(value)),
+    levels(x, yDomain, yUnit, (value) => y(value)),
     clipped === null
       ? ''
       : element('line', {
@@ -70,20 +64,23 @@ function within(
 }
 
 /** Level lines at round values, that at zero in ink. */
-function levels(x: FluidScale, domain: readonly [number, number], y: (value: number) => number): string {
+function levels(
+  x: FluidScale,
+  domain: readonly [number, number],
+  unit: string,
+  y: (value: number) => number,
+): string {
   const [from, to] = x.domain;
-  return roundTicks(domain, 5)
-    .map(({ value, text }) => {
-      const at = round(y(value));
-      return (
-        element('line', {
-          class: value === 0 ? 'zero' : 'gridline',
-          x1: x.at(from),
-          x2: x.at(to),
-          y1: at,
-          y2: at,
-        }) + label(text, { class: 'tick', x: '11%', y: at + 4, 'text-anchor': 'end' })
-      );
-    })
-    .join('');
+  return uprightLevels(domain, unit, 5, (value, text) => {
+    const at = round(y(value));
+    return (
+      element('line', {
+        class: value === 0 ? 'zero' : 'gridline',
+        x1: x.at(from),
+        x2: x.at(to),
+        y1: at,
+        y2: at,
+      }) + label(text, { class: 'tick', x: '11%', y: at + 4, 'text-anchor': 'end' })
+    );
+  });
 }

@@ -15,7 +15,7 @@ export interface Foot {
 }
 
 /** A printed page holds no more than this beside a heading and a caption, in px of 1/96 inch: Letter has 920. */
-const tallest = 800;
+export const tallest = 800;
 /** The rows of a part of a drawing that no page holds: two such, with their axes, share a page. */
 const partHeight = 386;
 const above = 4;
@@ -36,9 +36,13 @@ export function stackedRows(about: About, rows: readonly Row[], foot: Foot): str
     .join('');
 }
 
-function drawRows(rows: readonly Row[]): { drawn: string[]; heights: number[]; height: number } {
+/** Draws rows one below the other, from a height on. */
+export function drawRows(
+  rows: readonly Row[],
+  from = above,
+): { drawn: string[]; heights: number[]; height: number } {
   const [drawn, heights]: [string[], number[]] = [[], []];
-  let height = above;
+  let height = from;
   for (const row of rows) {
     const piece = row(height);
     drawn.push(piece.svg);

@@ -2,11 +2,10 @@ import { digitsAcrossSeasons } from '../compute/format/digits-across-seasons.ts'
 import { formatBare } from '../compute/format/format-quantity.ts';
 import { formatNumber } from '../compute/format/format-number.ts';
 import { seasonNames } from '../compute/format/season-names.ts';
-import { unitName } from '../compute/format/unit-name.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Seasons } from '../model/generated/seasons.ts';
 import { figureId } from './figure-id.ts';
-import { headed } from './columns-in-both.ts';
+import { cellsInBoth, columnsInBoth } from './columns-in-both.ts';
 import { scatter } from './scatter.ts';
 import { say } from '../model/say.ts';
 
@@ -107,20 +106,19 @@ function lineThrough(points: readonly Point[], slope: number): readonly [Point, 
 function tableOf(caption: string, entry: Seasons, points: readonly Point[]): Figure['table'] {
   const digits = digitsAcrossSeasons(entry);
   const seasons = seasonNames(entry.trials);
-  const numeric = (words: string) => ({ heading: headed(words, unitName(entry.unit)), numeric: true });
   return {
     caption,
     columns: [
       { heading: say('Trial'), numeric: false },
-      numeric(say('Its adjusted mean')),
-      numeric(say('Above or below it')),
+      ...columnsInBoth(say('Its adjusted mean'), entry.unit),
+      ...columnsInBoth(say('Above or below it'), entry.unit),
     ],
     rows: [...points]
       .sort((a, b) => a.x - b.x)
       .map(({ trial, x, y }) => [
         seasons.get(trial)!,
-        formatBare(x, entry.unit, digits).metric,
-        formatBare(y, entry.unit, digits, { plus: true }).metric,
+        ...cellsInBoth(formatBare(x, entry.unit, digits), entry.unit),
+        ...cellsInBoth(formatBare(y, entry.unit, digits, { plus: true }), entry.unit),
       ]),
   };
 }

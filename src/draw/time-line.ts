@@ -3,9 +3,10 @@ import type { Figure } from '../model/figure.ts';
 import type { Trial } from '../model/trial.ts';
 import { say, sayCount } from '../model/say.ts';
 import { dayScale, type DayScale, monthStarts } from './day-scale.ts';
-import { drawEventMarks, drawEvents } from './event-marks.ts';
+import { drawEventMarks, eventRows } from './event-marks.ts';
 import { cutLines } from './cut-lines.ts';
 import { readingsPanels } from './readings-panels.ts';
+import { drawRows, stackedRows, tallest } from './stacked-rows.ts';
 import { drawing, element, label } from './svg.ts';
 import { textWidth } from './text-width.ts';
 import { timeTable } from './time-table.ts';
@@ -67,8 +68,10 @@ export function drawTimeLine(trial: Trial): Figure | null {
   const foot = y + marks.height;
   const months = drawMonths(scale, y, foot);
   const panels = readingsPanels(trial, scale, foot + 22);
-  const cuts = panels.height > 0 ? cutLines(trial, scale, foot + 22, foot + 22 + panels.height) : [];
-  const words = drawEvents(events, foot + 22 + panels.height);
+  const end = foot + 22 + panels.height;
+  const cuts = panels.height > 0 ? cutLines(trial, scale, foot + 22, end) : [];
+  const rows = eventRows(events);
+  const words = drawRows(rows, end + (events.length === 0 ? 0 : 6));
   const title = say('Time line');
   const said = milestones.map(({ date, what }) => say('{what} on {date}', { what, date: formatDate(date) }));
   const rest = [
@@ -77,21 +80,30 @@ export function drawTimeLine(trial: Trial): Figure | null {
   ].filter((each) => each !== '');
   const sentence = [...said, ...rest].join('; ');
   const description = [`${sentence.replace(/^./, (letter) => letter.toUpperCase())}.`];
+  // What no printed page holds has the words of its events in a drawing of their own, which may begin a page.
+  const apart = words.height > tallest;
+  const line = drawing(
+    { id, title, description, kind: id },
+    { height: apart || events.length === 0 ? end : words.height },
+    months,
+    element('line', { class: 'day', x1: scale.at(scale.first), x2: scale.at(scale.last), y1: y, y2: y }),
+    above.svg,
+    marks.svg,
+    ...cuts,
+    panels.svg,
+    ...(apart ? [] : words.drawn),
+  );
+  const listed = {
+    id: `${id}-events`,
+    title: say('Time line: the events noted'),
+    description: [say('It goes on from the drawing above.')],
+    kind: id,
+  };
   return {
     id,
     title,
     description,
-    svg: drawing(
-      { id, title, description, kind: id },
-      { height: foot + 22 + panels.height + words.height },
-      months,
-      element('line', { class: 'day', x1: scale.at(scale.first), x2: scale.at(scale.last), y1: y, y2: y }),
-      above.svg,
-      marks.svg,
-      ...cuts,
-      panels.svg,
-      words.svg,
-    ),
+    svg: apart ? line + stackedRows(listed, rows, { scale: null, unit: '' }) : line,
     table: timeTable(trial, milestones, events),
   };
 }

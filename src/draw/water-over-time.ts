@@ -5,6 +5,7 @@ import { tell } from '../compute/words/tell.ts';
 import { joinWords } from '../compute/words/words.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Container, Trial } from '../model/trial.ts';
+import { cellsInBoth, columnsInBoth } from './columns-in-both.ts';
 import { cutLines, cutsOf } from './cut-lines.ts';
 import { dayScale } from './day-scale.ts';
 import { element, drawing, label } from './svg.ts';
@@ -64,7 +65,7 @@ export function drawWaterOverTime(trial: Trial): Figure | null {
       { id, title, description, kind: id },
       { height: foot + 18 },
       ...cutLines(trial, scale, 30, foot - 10, foot - 16),
-      linePanel(lines, 'water', say('water used (L)'), scale, 0),
+      linePanel(lines, 'water', { words: say('water used'), unit: 'L' }, scale, 0),
       ...months,
     ),
     table: {
@@ -72,13 +73,12 @@ export function drawWaterOverTime(trial: Trial): Figure | null {
       columns: [
         { heading: say('Container'), numeric: false },
         { heading: say('Day'), numeric: false },
-        { heading: say('Used so far (L)'), numeric: true },
-        { heading: say('Used so far (US gal)'), numeric: true },
+        ...columnsInBoth(say('Used so far'), 'L'),
       ],
       rows: lines.flatMap(({ container, points }) =>
         points.map(({ date, value }) => {
-          const both = formatBare(value, 'L', digits);
-          return [container, formatDate(date), both.metric, both.us ?? ''];
+          const used = cellsInBoth(formatBare(value, 'L', digits), 'L');
+          return [container, formatDate(date), ...used];
         }),
       ),
     },

@@ -1,8 +1,9 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { plainText } from '../../src/compute/words/words.ts';
 import { drawPositionMaps } from '../../src/draw/position-maps.ts';
 import { textWidth } from '../../src/draw/text-width.ts';
 import { blockTrial, findingsOf, type Grown, trialOf } from '../support/example-trial.ts';
+import { trialOf as plantsOf } from '../support/trial-of.ts';
 import { everyElement, parseXml, withClass, type XmlElement } from '../support/xml.ts';
 
 const trial = blockTrial();
@@ -30,6 +31,29 @@ const grid = (rows: number, columns: number): Grown[][] =>
       100 + row * columns + column,
     ]),
   );
+
+test('the table of a trial of several cuts has each cut in both units', () => {
+  const both = [1, 2].flatMap((cut) =>
+    [100, 120].map((weight, index) => ({
+      container: 'T1',
+      row: 1,
+      column: 1 + index,
+      treatment: { cultivar: 'a' },
+      weight: weight * cut,
+      cut,
+    })),
+  );
+  const twice = plantsOf(both, { cuts: ['2025-10-20', '2025-11-20'] });
+  const { columns, rows } = drawPositionMaps(twice, findingsOf(twice))[0]!.table;
+  expect(columns.slice(2, 6).map(({ heading }) => heading)).toEqual([
+    'Cut 1 (g)',
+    'Cut 1 (oz)',
+    'Cut 2 (g)',
+    'Cut 2 (oz)',
+  ]);
+  // 100 g are 3.527 oz, and 200 g are 7.055 oz.
+  expect(rows[0]!.slice(2, 6)).toEqual(['100', '3.5', '200', '7.1']);
+});
 
 describe('the map of a container', () => {
   it('writes each weight in the cell of its position, in g and, when chosen, in oz', () => {

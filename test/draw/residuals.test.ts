@@ -14,9 +14,10 @@ const trial = blockTrial();
 const findings = blockFindings(trial);
 const inference = madeUpInference();
 
-/** Reads upright values off the labelled levels at the left. */
-function levelReader(root: XmlElement): (y: string | undefined) => number {
-  const ticks = root.children
+/** Reads upright values off the labelled levels at the left, those of the US unit where asked for. */
+function levelReader(root: XmlElement, kind = 'metric'): (y: string | undefined) => number {
+  const ofKind = withClass(root, kind).flatMap(({ children }) => children);
+  const ticks = [...root.children, ...ofKind]
     .filter(({ name, attributes }) => name === 'text' && attributes['text-anchor'] === 'end')
     .map(({ text, attributes }) => ({
       value: Number(text.replace('\u2212', '-')),
@@ -95,6 +96,20 @@ describe('residual plot and normal plot', () => {
     }
   });
 
+  it('have upright axes in either unit, of which one is shown', () => {
+    const root = parseXml(drawResidualPlot(trial, findings, inference)!.svg);
+    const y = levelReader(root, 'when-chosen');
+    for (const [index, { residual }] of inference.residuals!.entries()) {
+      const dot = withClass(root, 'dot')[index]!;
+      expect(Math.abs(y(dot.attributes['cy']) - residual / 28.349523125)).toBeLessThan(0.002);
+    }
+    const heads = withClass(root, 'strong').map(({ text, attributes }) => [attributes['class'], text]);
+    expect(heads.slice(0, 2)).toEqual([
+      ['strong metric', 'Residual (g)'],
+      ['strong when-chosen', 'Residual (oz)'],
+    ]);
+  });
+
   it('put each unit at its normal score, with a line through the quartiles', () => {
     const root = parseXml(drawNormalPlot(trial, findings, inference)!.svg);
     const [x, y] = [valueReader(root), levelReader(root)];
@@ -134,7 +149,25 @@ describe('residual plot and normal plot', () => {
 
   it('share a table twin and are null without residuals', () => {
     const figure = drawNormalPlot(trial, findings, inference)!;
-    expect(figure.table.rows[0]).toEqual(['P1', 'T1', '120.0', '\u22129.0', '\u22121.43']);
+    // 120 g are 4.233 oz, and 9 g are 0.317 oz.
+    expect(figure.table.columns.map(({ heading }) => heading)).toEqual([
+      'Unit',
+      'Container',
+      'Fitted (g)',
+      'Fitted (oz)',
+      'Residual (g)',
+      'Residual (oz)',
+      'Expected normal score',
+    ]);
+    expect(figure.table.rows[0]).toEqual([
+      'P1',
+      'T1',
+      '120.0',
+      '4.23',
+      '\u22129.0',
+      '\u22120.32',
+      '\u22121.43',
+    ]);
     const bare = without(inference, 'residuals');
     expect(drawNormalPlot(trial, findings, bare)).toBeNull();
     expect(drawResidualPlot(trial, findings, bare)).toBeNull();

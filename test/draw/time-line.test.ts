@@ -37,6 +37,24 @@ describe('the time line', () => {
     expect(of('germinated').top).toBeLessThan(of('transplanted').top);
   });
 
+  it('gives the events drawings of their own where no printed page holds the whole', () => {
+    const events = Array.from({ length: 30 }, (_, index) => ({
+      date: `2025-10-${String(1 + (index % 19)).padStart(2, '0')}`,
+      what: `Entry ${String(index + 1)} of a long notebook, with more to say than one line holds`,
+    }));
+    const { svg } = drawTimeLine({ ...trial, metadata: { ...trial.metadata, events } })!;
+    const parts = parseXml(`<div>${svg}</div>`).children;
+    expect(parts.length).toBeGreaterThan(2);
+    const heights = parts.map(({ attributes }) => Number(attributes['height']));
+    expect(heights.filter((height) => height > 800)).toEqual([]);
+    // Whole entries, each once, none in the drawing of the line itself but its mark.
+    expect(parts[0]!.text).not.toContain('notebook');
+    const entries = parts.slice(1).map((part) => withClass(part, 'event').map(({ text }) => text));
+    expect(entries.flat()).toEqual(events.map((_, index) => String(index + 1)));
+    const ids = parts.map((part) => part.attributes['aria-labelledby']!.split(' ')[0]);
+    expect(new Set(ids).size).toBe(parts.length);
+  });
+
   it('numbers the events and gives their words', () => {
     expect(root.text).toContain('20\u00A0Sep (T2): Slugs on two plants');
     expect(withClass(root, 'event')).toHaveLength(4);
@@ -124,6 +142,30 @@ describe('water over time', () => {
       '30.8',
       '8.14',
     ]);
+  });
+
+  it('is read in US gallons where those were chosen', () => {
+    const panel = withClass(parseXml(drawWaterOverTime(trial)!.svg), 'panel')[0]!;
+    const [heads, levels] = [
+      withClass(panel, 'strong').map(({ text, attributes }) => [attributes['class'], text]),
+      withClass(panel, 'when-chosen').find(({ name }) => name === 'g')!,
+    ];
+    expect(heads).toEqual([
+      ['strong metric', 'water used (L)'],
+      ['strong when-chosen', 'water used (US gal)'],
+    ]);
+    const marks = levels.children
+      .filter(({ name }) => name === 'text')
+      .map(({ text, attributes }) => ({ gallons: Number(text), y: Number(attributes['y']) - 4 }));
+    const [low, high] = [marks[0]!, marks.at(-1)!];
+    const dots = withClass(withClass(panel, 'line')[0]!, 'dot').map(({ attributes }) =>
+      Number(attributes['cy']),
+    );
+    expect(low.gallons).toBe(0);
+    // The first reading of all is where nothing was used yet; T1 had used 30.8114 L, or 8.1395 US gal, by the last.
+    expect(dots[0]!).toBeCloseTo(low.y, 1);
+    const gallons = low.gallons + ((dots.at(-1)! - low.y) * (high.gallons - low.gallons)) / (high.y - low.y);
+    expect(gallons).toBeCloseTo(30.8114 / 3.785411784, 1);
   });
 
   it('counts rain and overflow between two readings', () => {

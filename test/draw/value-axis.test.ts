@@ -47,6 +47,9 @@ test('each unit has lines of its own at the ticks of its axis', () => {
     const ticks = root.children.find(({ attributes }) => attributes['class'] === axis)!.children;
     const places = ticks.filter(({ name }) => name === 'text').map(({ attributes }) => attributes['x']);
     expect(places.length).toBeGreaterThan(2);
+    // None ends further above its axis than the metric ones do above theirs.
+    const base = ticks.find(({ name }) => name === 'line')!.attributes['y1'];
+    expect(Number(base) - Number(lines.children[0]!.attributes['y2'])).toBe(10);
     expect(lines.children.map(({ attributes }) => attributes['x1'])).toEqual(expect.arrayContaining(places));
   }
   expect(gridlines(scale, 0, 10, '%')).not.toContain('<g');

@@ -32,6 +32,23 @@ test('axe finds nothing on any page, light and dark, at 1280 and 320 px', { time
   expect(faults.flat()).toEqual([]);
 });
 
+test("in the reader's own colours too, what is pressed, open and led to can be told from the rest", async () => {
+  const { context, page } = await openPage(browser, server);
+  await page.emulateMedia({ forcedColors: 'active' });
+  const grounds = (selector: string) =>
+    page.locator(selector).evaluateAll((all) => all.map((each) => getComputedStyle(each).backgroundColor));
+  const rules = (selector: string) =>
+    page.locator(selector).evaluateAll((all) => all.map((each) => getComputedStyle(each).borderBottomWidth));
+  await page.goto(`${server.url}data/`);
+  const [metric, us] = await grounds('.units-switch button');
+  expect(metric).not.toBe(us);
+  expect(new Set(await rules('.site-header nav a'))).toEqual(new Set(['0px', '2px']));
+  const row = await page.locator('main tr[id]').first().getAttribute('id');
+  await page.goto(`${server.url}data/#${row ?? ''}`);
+  expect((await rules(`[id="${row ?? ''}"] > td`))[0]).toBe('3px');
+  await context.close();
+});
+
 async function axeFaults(width: number): Promise<string[]> {
   const { context, page } = await openPage(browser, server, { width });
   const faults: string[] = [];

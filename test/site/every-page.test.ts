@@ -90,7 +90,7 @@ describe.each(sites)('the demo site $name', ({ url }) => {
     const { context, page, faults } = await openPage(browser, server, { width: 680, media: 'print' });
     for (const path of await pagesOf(dist)) {
       await page.goto(server.url + path);
-      const shown = await page.locator('nav:visible').count();
+      const shown = await page.locator(':is(nav, .ways):visible').count();
       if (shown > 0) faults.push(`/${path}: ${shown} navigations are printed`);
       // What can be moved sideways on the screen is cut off on paper.
       const cut = await page

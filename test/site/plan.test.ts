@@ -10,6 +10,7 @@ import { axeCheck } from '../support/axe.ts';
 import { launchBrowser, openPage, serveSite } from '../support/browser.ts';
 import { overflow } from '../support/overflow.ts';
 import { builtSite } from '../support/site.ts';
+import { unlevelInputs } from '../support/unlevel-inputs.ts';
 
 let browser: Browser;
 let server: StaticServer;
@@ -50,6 +51,17 @@ async function folderOf(page: Page): Promise<string> {
 }
 
 describe('The page for planning', () => {
+  test.each([1280, 900, 700])('sets inputs level at %i px, however long their labels are', async (width) => {
+    const { context, page } = await openPage(browser, server, { width });
+    await page.goto(`${server.url}plan/`);
+    // As in a longer language, or with the reader's own text size.
+    await page.locator('label[for="rows"], label[for="season"]').evaluateAll((labels) => {
+      for (const label of labels) label.textContent += ', of which there may be several and not only one';
+    });
+    expect(await unlevelInputs(page)).toEqual([]);
+    await context.close();
+  });
+
   test('proposes blocks, says what they can tell, and hands out a folder that passes the check', async () => {
     const { context, page, faults } = await openPage(browser, server);
     await page.goto(`${server.url}plan/`);

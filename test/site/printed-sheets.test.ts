@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { builtSite, demo } from '../support/site.ts';
 import { launchBrowser, serveSite } from '../support/browser.ts';
-import { type PdfStructure, pdfStructure } from '../support/pdf-structure.ts';
+import { type PdfStructure, pdfStructure, type StructureElement } from '../support/pdf-structure.ts';
 
 const env = { TANKSIDE_PDF: '1' };
 let dist = '';
@@ -23,6 +23,9 @@ beforeAll(async () => {
 const each = (look: (structure: PdfStructure) => unknown): [string, unknown][] =>
   files.map((name) => [name, look(printed.get(name)!)]);
 const all = (value: unknown): [string, unknown][] => files.map((name) => [name, value]);
+
+/** The page that an element begins on. */
+const pageOf = ({ pages }: StructureElement): string | undefined => [...pages][0];
 
 describe('The printed fact sheets of the demo', () => {
   it('are there for every sheet on both papers', async () => {
@@ -61,6 +64,41 @@ describe('The printed fact sheets of the demo', () => {
       elements.filter(({ alt }) => (alt ?? '').length > 40),
     );
     expect(described.filter((some) => some.length === 0)).toEqual([]);
+  });
+
+  it('leave no heading behind at the foot of a page, nor the words that lead into its list', () => {
+    const torn = [...printed].flatMap(([name, { elements }]) => {
+      const run = elements.filter(({ type }) => /^(?:H\d|P|LI|TR|Figure)$/.test(type));
+      return run.flatMap((element, index) => {
+        const [next, afterNext] = [run[index + 1], run[index + 2]];
+        if (!/^H\d$/.test(element.type) || next === undefined) return [];
+        const led = next.type === 'P' && afterNext?.type === 'LI' ? [next, afterNext] : [next];
+        return led.some((one) => pageOf(one) !== pageOf(element))
+          ? [`${name}: ${element.type} ${String(index)}`]
+          : [];
+      });
+    });
+    expect(torn).toEqual([]);
+  });
+
+  it('keep the note of a table below it', async () => {
+    let notes = 0;
+    for (const [name, { elements }] of printed) {
+      const page = await readFile(join(dist, name, '..', 'index.html'), 'utf8');
+      const shown = page.replace(/<details[\s\S]*?<\/details>/g, '');
+      const noted = [...shown.matchAll(/<\/table><\/div>(<p class="note")?/g)].map(
+        ([, note]) => note !== undefined,
+      );
+      const run = elements.filter(({ type }) => type === 'Table' || type === 'P');
+      const tables = run.flatMap(({ type }, index) => (type === 'Table' ? [index] : []));
+      expect(tables.length, name).toBe(noted.length);
+      for (const [place, index] of tables.entries()) {
+        if (!noted[place]!) continue;
+        notes += 1;
+        expect([...run[index + 1]!.pages], name).toEqual([...run[index]!.pages]);
+      }
+    }
+    expect(notes).toBeGreaterThan(files.length);
   });
 
   it('have a head on each page with the version of the data and the address, and colours of ink alone', async () => {

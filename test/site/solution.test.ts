@@ -9,6 +9,7 @@ import { overflow } from '../support/overflow.ts';
 import { pageWeight } from '../support/page-weight.ts';
 import { builtSite, demo } from '../support/site.ts';
 import { temporaryFolder } from '../support/temporary-folder.ts';
+import { unlevelInputs } from '../support/unlevel-inputs.ts';
 
 const path = 'solution/';
 const trial = 'autumn-lettuce-2025';
@@ -51,6 +52,37 @@ describe('the calculator', () => {
     });
     return (await cells.first().locator('td').nth(column).innerText()).replaceAll('\u00a0', ' ');
   }
+
+  test.each([1280, 900, 700, 390])(
+    'sets inputs that stand beside one another level at %i px, however long their labels are',
+    async (width) => {
+      await on(
+        '',
+        async (page) => {
+          // As in a longer language, or with the reader's own text size.
+          await page.getByLabel('Stock: 1 part in').evaluate((input: HTMLInputElement) => {
+            input.labels![0]!.textContent = 'Stock solution: 1 part of it in so many';
+          });
+          await page
+            .locator('.salt label')
+            .nth(1)
+            .evaluate((label) => {
+              label.textContent = 'Amount of it that goes in, g/L';
+            });
+          expect(await unlevelInputs(page)).toEqual([]);
+          const tops = await page
+            .locator('.calculator :is(input, select):visible')
+            .evaluateAll((all) => all.map((each) => each.getBoundingClientRect().top));
+          for (const button of ['#add-salt', '.salt .remove']) {
+            const { y, height } = (await page.locator(button).first().boundingBox())!;
+            const over = tops.filter((top) => Math.abs(top - y) < height);
+            expect(over.filter((top) => Math.abs(top - y) > 1)).toEqual([]);
+          }
+        },
+        { width },
+      );
+    },
+  );
 
   test('cuts no name that it fills in itself, on a wide screen', async () => {
     await on('', async (page) => {
