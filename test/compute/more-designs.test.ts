@@ -1,6 +1,7 @@
 import { describe as suite, expect, test } from 'vitest';
 import { computeFindings } from '../../src/compute/findings.ts';
 import { siteFindings } from '../../src/compute/site-findings.ts';
+import { checksTable } from '../../src/compute/tables/inference/checks-table.ts';
 import type { Inference } from '../../src/model/findings.ts';
 import type { Trial } from '../../src/model/trial.ts';
 import { expectClose } from '../support/close.ts';
@@ -47,6 +48,12 @@ suite('a Latin square', () => {
     expectClose(row(inference, 'row').sum_of_squares!, rows!, 1e-9);
     // A square's rows and columns can be set in 4! x 4! orders.
     expect(inference.randomisation_test).toMatchObject({ exact: true, arrangements: 576 });
+    // In 32 of them the square is itself again: see the randomisation tests of Latin squares.
+    expect(inference.randomisation_test!.least_p).toBe(32 / 576);
+    const note =
+      'The lots of this design could fall in so few ways that the p of the randomisation test cannot be less than 0.056, however far apart the treatments are: at the 0.05 level this test cannot show a difference.';
+    expect(inference.randomisation_test!.note).toBe(note);
+    expect(checksTable(inference)!.notes).toContain(note);
   });
 
   test('with a plot missing it is least squares, Type III', async () => {
@@ -112,7 +119,8 @@ suite('containers as units, plants within', () => {
       replicates: { a: 3, b: 3 },
     });
     // 6! / (3! 3!) ways to give three tanks of six to one cultivar.
-    expect(inference.randomisation_test).toMatchObject({ exact: true, arrangements: 20 });
+    expect(inference.randomisation_test).toMatchObject({ exact: true, arrangements: 20, least_p: 2 / 20 });
+    expect(inference.randomisation_test!.note).toMatch(/cannot be less than 0\.100,/);
   });
 
   test('how many plants are worth weighing follows from the components', () => {

@@ -121,7 +121,7 @@ export function infer(
     cv_percent: residualVariation(design, fit, units.units.length),
     alpha,
     checks: checksOf(design, units, alpha),
-    randomisation_test: randomisationTestOf(trial, design, units),
+    randomisation_test: randomisationTestOf(trial, design, units, alpha),
     ...optional('sed', standardErrorsOfDifferences(families)),
     ...optional('plants_per_unit', plantsPerUnit(design, fit)),
     ...optional(

@@ -1003,6 +1003,14 @@ export interface Inference {
      */
     seed: number | null;
     /**
+     * The least p that the design's arrangements allow, whatever the weights; absent where arrangements were drawn.
+     */
+    least_p?: number;
+    /**
+     * Said where so few arrangements were possible that p cannot be small.
+     */
+    note?: string;
+    /**
      * Why a number beside it is null.
      */
     reason?: string;
