@@ -95,6 +95,55 @@ suite('a factorial of unequal numbers', () => {
   });
 });
 
+suite('a factorial with a combination never grown', () => {
+  const combinations = [
+    ['1', 'a'],
+    ['1', 'b'],
+    ['2', 'a'],
+    ['2', 'b'],
+    ['3', 'a'],
+  ] as const;
+  const plants = weights.slice(0, 15).map((weight, index): PlantOfTrial => {
+    const [strength, cultivar] = combinations[index % 5]!;
+    return { container: 'B1', treatment: { strength, cultivar }, weight };
+  });
+  const inference = entry(trialOf(plants));
+  const words =
+    'Not every combination of strength with the other factors was grown or weighed, so no F tells whether strength makes a difference over all its levels. Only levels that had every combination are compared.';
+
+  test('has no F of its factors, and says why', () => {
+    expect(row(inference, 'strength')).toMatchObject({ f: null, p: null, reason: words });
+    expect(inference.reason).toContain(words);
+  });
+
+  test('compares those levels that had every combination, by the means of their cells', async () => {
+    const [mean, se, difference, seOfDifference, p] = await numbersFromR(
+      `fit <- lm(y ~ 0 + factor(paste(s, k)))
+       along <- function(l) c(sum(l * coef(fit)), sqrt(sum(l * (vcov(fit) %*% l))))
+       one <- along(c(.5, .5, 0, 0, 0))
+       two <- along(c(.5, .5, -.5, -.5, 0))
+       c(one, two, 2 * pt(-abs(two[1] / two[2]), df.residual(fit)))`,
+      {
+        y: plants.map(({ weight }) => weight!),
+        s: plants.map(({ treatment }) => treatment['strength']!),
+        k: plants.map(({ treatment }) => treatment['cultivar']!),
+      },
+    );
+    const ofStrength = inference.means.filter(({ treatment }) => !('cultivar' in treatment));
+    expect(ofStrength.map(({ treatment }) => treatment['strength'])).toEqual(['1', '2', '3']);
+    expectClose(ofStrength[0]!.mean!, mean!, 1e-9);
+    expectClose(ofStrength[0]!.se!, se!, 1e-9);
+    expect(ofStrength[2]).toMatchObject({ mean: null, se: null });
+    const pairs = inference.differences.filter(({ a }) => !('cultivar' in a));
+    expect(pairs).toHaveLength(3);
+    expectClose(pairs[0]!.estimate!, difference!, 1e-9);
+    expectClose(pairs[0]!.se!, seOfDifference!, 1e-9);
+    // Two levels are left, so the studentized range is that of one pair: Student's t.
+    expectClose(pairs[0]!.p_adjusted!, p!, 1e-8);
+    expect(pairs[1]).toMatchObject({ estimate: null, p_adjusted: null });
+  });
+});
+
 suite('containers as units, plants within', () => {
   const plants = ['a', 'a', 'a', 'b', 'b', 'b'].flatMap((level, tank) =>
     [0, 1, 2, 3].map((index): PlantOfTrial => ({
