@@ -144,6 +144,30 @@ suite('a factorial with a combination never grown', () => {
   });
 });
 
+suite('a check of which nothing lived', () => {
+  const plants = [1, 2, 3, 4].flatMap((block) =>
+    ['a', 'b', 'c'].map((cultivar, c): PlantOfTrial => ({
+      container: `T${block}`,
+      block: String(block),
+      treatment: { cultivar },
+      ...(cultivar === 'a'
+        ? { weight: null, status: 'dead' as const }
+        : { weight: weights[3 * block + c]! + 0.1 * c }),
+    })),
+  );
+  const inference = entry(
+    trialOf(plants, {
+      check: { cultivar: 'a' },
+      design: { arrangement: 'randomised blocks', allotted: 'position', randomised: true },
+    }),
+  );
+
+  test('has the mean 0, not the rounding of it, and nothing is in percent of it', () => {
+    expect(inference.means.find(({ treatment }) => treatment['cultivar'] === 'a')!.mean).toBe(0);
+    expect(inference.against_check.map(({ percent_of_check: percent }) => percent)).toEqual([null, null]);
+  });
+});
+
 suite('containers as units, plants within', () => {
   const plants = ['a', 'a', 'a', 'b', 'b', 'b'].flatMap((level, tank) =>
     [0, 1, 2, 3].map((index): PlantOfTrial => ({
