@@ -168,6 +168,31 @@ suite('a check of which nothing lived', () => {
   });
 });
 
+suite('comparisons with a check that are related in no simple way', () => {
+  // Blocks that hold the check and three of five cultivars.
+  const blocks = [
+    ['check', 'a', 'b', 'c'],
+    ['check', 'a', 'd', 'b'],
+    ['check', 'c', 'd', 'e'],
+  ];
+  const plants = blocks.flatMap((levels, b) =>
+    levels.map((cultivar, index): PlantOfTrial => ({
+      container: `T${b + 1}`,
+      block: String(b + 1),
+      treatment: { cultivar },
+      weight: weights[4 * b + index]!,
+    })),
+  );
+
+  test('publish the seed of the directions that their chances rest on, and others have none', () => {
+    const found = entry(trialOf(plants, { check: { cultivar: 'check' } }));
+    expect(found.against_check).toHaveLength(5);
+    expect(found.against_check_seed).toBe(1955);
+    expect(entry(plantGrowth()).against_check.length).toBeGreaterThan(0);
+    expect(entry(plantGrowth())).not.toHaveProperty('against_check_seed');
+  });
+});
+
 suite('containers as units, plants within', () => {
   const plants = ['a', 'a', 'a', 'b', 'b', 'b'].flatMap((level, tank) =>
     [0, 1, 2, 3].map((index): PlantOfTrial => ({

@@ -107,6 +107,7 @@ export function infer(
   );
   const reasons = distinct([...lacking.values()]);
   if (!trial.metadata.design.randomised) reasons.push(notRandomised());
+  const againstChecks = families.map((family) => againstCheck(trial, family, alpha));
   const units = unitMeans(design);
   const scores = normalScores(units.fit.residuals);
   return {
@@ -121,12 +122,13 @@ export function infer(
     variance_components: fit.varianceComponents,
     means: families.flatMap((family) => family.means),
     differences: families.flatMap((family) => family.differences),
-    against_check: families.flatMap((family) => againstCheck(trial, family, alpha)),
+    against_check: againstChecks.flatMap(({ rows }) => rows),
     least_significant_difference: leastSignificantDifference(design, fit, families, alpha),
     cv_percent: residualVariation(design, fit, units.units.length),
     alpha,
     checks: checksOf(design, units, alpha),
     randomisation_test: randomisationTestOf(trial, design, units, alpha),
+    ...optional('against_check_seed', againstChecks.find(({ seed }) => seed !== null)?.seed ?? null),
     ...optional('sed', standardErrorsOfDifferences(families)),
     ...optional('plants_per_unit', plantsPerUnit(design, fit)),
     ...optional(

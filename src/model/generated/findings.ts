@@ -1016,6 +1016,10 @@ export interface Inference {
     reason?: string;
   } | null;
   /**
+   * The seed of the directions over which the chances of against_check are averaged, good to about one part in a thousand; absent where they are computed without any.
+   */
+  against_check_seed?: number;
+  /**
    * Standard errors of the differences where they differ.
    */
   sed?: {
