@@ -116,6 +116,24 @@ suite('a factorial with a combination never grown', () => {
     expect(inference.reason).toContain(words);
   });
 
+  test('leaves unknown what no level had every combination for', () => {
+    const grown = ['1a', '1b', '2a', '2b', '3b', '4a'];
+    const more = Array.from({ length: 18 }, (_, index): PlantOfTrial => {
+      const [strength, cultivar] = grown[index % 6]!;
+      return {
+        container: 'B1',
+        treatment: { strength: strength!, cultivar: cultivar! },
+        weight: weights[index % 16]! + index,
+      };
+    });
+    const { means } = entry(trialOf(more));
+    const ofCultivar = means.filter(({ treatment }) => !('strength' in treatment));
+    expect(ofCultivar.map(({ mean, se, letters }) => [mean, se, letters])).toEqual([
+      [null, null, null],
+      [null, null, null],
+    ]);
+  });
+
   test('compares those levels that had every combination, by the means of their cells', async () => {
     const [mean, se, difference, seOfDifference, p] = await numbersFromR(
       `fit <- lm(y ~ 0 + factor(paste(s, k)))

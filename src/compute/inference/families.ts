@@ -65,7 +65,9 @@ export function familyOf(
  */
 function withoutRounding(estimates: readonly (number | null)[]): (number | null)[] {
   const largest = Math.max(...estimates.map((estimate) => Math.abs(estimate ?? 0)));
-  return estimates.map((estimate) => (Math.abs(estimate ?? largest) <= 1e-12 * largest ? 0 : estimate));
+  return estimates.map((estimate) =>
+    estimate !== null && Math.abs(estimate) <= 1e-12 * largest ? 0 : estimate,
+  );
 }
 
 function treatmentOf(design: AnalysisDesign, term: TreatmentTerm, levels: readonly number[]): Treatment {
