@@ -1,6 +1,7 @@
 import { describe as suite, expect, test } from 'vitest';
 import { computeFindings } from '../../src/compute/findings.ts';
 import { siteFindings } from '../../src/compute/site-findings.ts';
+import { checksTable } from '../../src/compute/tables/inference/checks-table.ts';
 import type { Inference } from '../../src/model/findings.ts';
 import type { Trial } from '../../src/model/trial.ts';
 import { expectClose } from '../support/close.ts';
@@ -47,6 +48,12 @@ suite('a Latin square', () => {
     expectClose(row(inference, 'row').sum_of_squares!, rows!, 1e-9);
     // A square's rows and columns can be set in 4! x 4! orders.
     expect(inference.randomisation_test).toMatchObject({ exact: true, arrangements: 576 });
+    // In 32 of them the square is itself again: see the randomisation tests of Latin squares.
+    expect(inference.randomisation_test!.least_p).toBe(32 / 576);
+    const note =
+      'The lots of this design could fall in so few ways that the p of the randomisation test cannot be less than 0.056, however far apart the treatments are: at the 0.05 level this test cannot show a difference.';
+    expect(inference.randomisation_test!.note).toBe(note);
+    expect(checksTable(inference)!.notes).toContain(note);
   });
 
   test('with a plot missing it is least squares, Type III', async () => {
@@ -88,6 +95,122 @@ suite('a factorial of unequal numbers', () => {
   });
 });
 
+suite('a factorial with a combination never grown', () => {
+  const combinations = [
+    ['1', 'a'],
+    ['1', 'b'],
+    ['2', 'a'],
+    ['2', 'b'],
+    ['3', 'a'],
+  ] as const;
+  const plants = weights.slice(0, 15).map((weight, index): PlantOfTrial => {
+    const [strength, cultivar] = combinations[index % 5]!;
+    return { container: 'B1', treatment: { strength, cultivar }, weight };
+  });
+  const inference = entry(trialOf(plants));
+  const words =
+    'Not every combination of strength with the other factors was grown or weighed, so no F tells whether strength makes a difference over all its levels. Only levels that had every combination are compared.';
+
+  test('has no F of its factors, and says why', () => {
+    expect(row(inference, 'strength')).toMatchObject({ f: null, p: null, reason: words });
+    expect(inference.reason).toContain(words);
+  });
+
+  test('leaves unknown what no level had every combination for', () => {
+    const grown = ['1a', '1b', '2a', '2b', '3b', '4a'];
+    const more = Array.from({ length: 18 }, (_, index): PlantOfTrial => {
+      const [strength, cultivar] = grown[index % 6]!;
+      return {
+        container: 'B1',
+        treatment: { strength: strength!, cultivar: cultivar! },
+        weight: weights[index % 16]! + index,
+      };
+    });
+    const { means } = entry(trialOf(more));
+    const ofCultivar = means.filter(({ treatment }) => !('strength' in treatment));
+    expect(ofCultivar.map(({ mean, se, letters }) => [mean, se, letters])).toEqual([
+      [null, null, null],
+      [null, null, null],
+    ]);
+  });
+
+  test('compares those levels that had every combination, by the means of their cells', async () => {
+    const [mean, se, difference, seOfDifference, p] = await numbersFromR(
+      `fit <- lm(y ~ 0 + factor(paste(s, k)))
+       along <- function(l) c(sum(l * coef(fit)), sqrt(sum(l * (vcov(fit) %*% l))))
+       one <- along(c(.5, .5, 0, 0, 0))
+       two <- along(c(.5, .5, -.5, -.5, 0))
+       c(one, two, 2 * pt(-abs(two[1] / two[2]), df.residual(fit)))`,
+      {
+        y: plants.map(({ weight }) => weight!),
+        s: plants.map(({ treatment }) => treatment['strength']!),
+        k: plants.map(({ treatment }) => treatment['cultivar']!),
+      },
+    );
+    const ofStrength = inference.means.filter(({ treatment }) => !('cultivar' in treatment));
+    expect(ofStrength.map(({ treatment }) => treatment['strength'])).toEqual(['1', '2', '3']);
+    expectClose(ofStrength[0]!.mean!, mean!, 1e-9);
+    expectClose(ofStrength[0]!.se!, se!, 1e-9);
+    expect(ofStrength[2]).toMatchObject({ mean: null, se: null });
+    const pairs = inference.differences.filter(({ a }) => !('cultivar' in a));
+    expect(pairs).toHaveLength(3);
+    expectClose(pairs[0]!.estimate!, difference!, 1e-9);
+    expectClose(pairs[0]!.se!, seOfDifference!, 1e-9);
+    // Two levels are left, so the studentized range is that of one pair: Student's t.
+    expectClose(pairs[0]!.p_adjusted!, p!, 1e-8);
+    expect(pairs[1]).toMatchObject({ estimate: null, p_adjusted: null });
+  });
+});
+
+suite('a check of which nothing lived', () => {
+  const plants = [1, 2, 3, 4].flatMap((block) =>
+    ['a', 'b', 'c'].map((cultivar, c): PlantOfTrial => ({
+      container: `T${block}`,
+      block: String(block),
+      treatment: { cultivar },
+      ...(cultivar === 'a'
+        ? { weight: null, status: 'dead' as const }
+        : { weight: weights[3 * block + c]! + 0.1 * c }),
+    })),
+  );
+  const inference = entry(
+    trialOf(plants, {
+      check: { cultivar: 'a' },
+      design: { arrangement: 'randomised blocks', allotted: 'position', randomised: true },
+    }),
+  );
+
+  test('has the mean 0, not the rounding of it, and nothing is in percent of it', () => {
+    expect(inference.means.find(({ treatment }) => treatment['cultivar'] === 'a')!.mean).toBe(0);
+    expect(inference.against_check.map(({ percent_of_check: percent }) => percent)).toEqual([null, null]);
+  });
+});
+
+suite('comparisons with a check that are related in no simple way', () => {
+  // Blocks that hold the check and three of five cultivars.
+  const blocks = [
+    ['check', 'a', 'b', 'c'],
+    ['check', 'a', 'd', 'b'],
+    ['check', 'c', 'd', 'e'],
+  ];
+  const plants = blocks.flatMap((levels, b) =>
+    levels.map((cultivar, index): PlantOfTrial => ({
+      container: `T${b + 1}`,
+      block: String(b + 1),
+      treatment: { cultivar },
+      weight: weights[4 * b + index]!,
+    })),
+  );
+
+  test('publish the seed of the directions that their chances rest on, and others have none', () => {
+    const found = entry(trialOf(plants, { check: { cultivar: 'check' } }));
+    expect(found.against_check).toHaveLength(5);
+    expect(found.against_check_seed).toBe(1955);
+    expect(entry(plantGrowth()).against_check.length).toBeGreaterThan(0);
+    expect(entry(plantGrowth())).not.toHaveProperty('against_check_seed');
+  });
+});
+
 suite('containers as units, plants within', () => {
   const plants = ['a', 'a', 'a', 'b', 'b', 'b'].flatMap((level, tank) =>
     [0, 1, 2, 3].map((index): PlantOfTrial => ({
@@ -112,7 +235,8 @@ suite('containers as units, plants within', () => {
       replicates: { a: 3, b: 3 },
     });
     // 6! / (3! 3!) ways to give three tanks of six to one cultivar.
-    expect(inference.randomisation_test).toMatchObject({ exact: true, arrangements: 20 });
+    expect(inference.randomisation_test).toMatchObject({ exact: true, arrangements: 20, least_p: 2 / 20 });
+    expect(inference.randomisation_test!.note).toMatch(/cannot be less than 0\.100,/);
   });
 
   test('how many plants are worth weighing follows from the components', () => {

@@ -20,6 +20,7 @@ import {
 import {
   heavyPlants,
   hostile,
+  factorialWithoutOne,
   latinSquare,
   lostPlants,
   oneTankAStrength,
@@ -58,6 +59,7 @@ const trials: readonly (readonly [string, Trial])[] = [
   ['oats (Yates 1935), main plots that are containers', oats('container')],
   ['a split plot with plots lost', unbalancedSplitPlot()],
   ['a Latin square', latinSquare()],
+  ['a factorial with a combination never grown', factorialWithoutOne()],
   ['two Latin squares', twoSquares()],
   ['one tank for each strength, a pot lost', oneTankAStrength()],
   ['tanks with dead plants', tanksWithDead()],

@@ -215,6 +215,18 @@ export function unbalancedFactorial(): Trial {
   return trialOf(plants, { check: { cultivar: 'a' } });
 }
 
+/** Two factors of which one combination was never grown: one has no F, and two levels of it are compared. */
+export function factorialWithoutOne(): Trial {
+  const plants = ['1a', '1b', '2a', '2b', '3a'].flatMap((pair, p) =>
+    [1, 2, 3].map((index): PlantOfTrial => ({
+      container: 'B1',
+      treatment: { strength: pair.charAt(0), cultivar: pair.charAt(1) },
+      weight: 100 + 9 * p + 7 * rough(11 * p + index),
+    })),
+  );
+  return trialOf(plants, { check: { strength: '1', cultivar: 'a' } });
+}
+
 /** Scores from 1 to 5 in five blocks of four pots, with ties. */
 export function scores(): Trial {
   const plants = [1, 2, 3, 4, 5].flatMap((block) =>

@@ -8,18 +8,25 @@ import type { Family } from './families.ts';
 
 type AgainstCheck = Inference['against_check'][number];
 
+export interface FamilyAgainstCheck {
+  rows: AgainstCheck[];
+  /** The seed of the directions that the chances were averaged over; null by quadrature. */
+  seed: number | null;
+}
+
 /**
  * Every level of a factor against its check by Dunnett's method, two-sided, with simultaneous limits. Only
  * for the family of a tested factor by itself that names a check; correlations are those of the estimated
  * differences, so that unequal replication and mixed models are allowed for.
  */
-export function againstCheck(trial: Trial, family: Family, alpha: number): AgainstCheck[] {
+export function againstCheck(trial: Trial, family: Family, alpha: number): FamilyAgainstCheck {
+  const none = { rows: [], seed: null };
   const [id] = family.term.factors;
-  if (family.term.factors.length !== 1 || id === undefined || family.untested !== null) return [];
+  if (family.term.factors.length !== 1 || id === undefined || family.untested !== null) return none;
   const check = (trial.metadata.factors ?? []).find((factor) => factor.id === id)?.check;
   const at = family.means.findIndex(({ treatment }) => treatment[id] === check);
   const control = family.means[at];
-  if (check === undefined || control === undefined || control.mean === null) return [];
+  if (check === undefined || control === undefined || control.mean === null) return none;
   const comparisons = family.marginal.differences.flatMap((pair) => {
     if (pair.a !== at && pair.b !== at) return [];
     const other = pair.a === at ? pair.b : pair.a;
@@ -28,7 +35,7 @@ export function againstCheck(trial: Trial, family: Family, alpha: number): Again
   });
   const known = comparisons.filter(({ se }) => se !== null);
   const distribution = known.length === 0 ? null : dunnett(correlationOf(covariances(family, at, known)));
-  return comparisons.map(({ other, estimate, se, df, reason }) => {
+  const rows = comparisons.map(({ other, estimate, se, df, reason }) => {
     const { treatment, mean } = family.means[other]!;
     const shared = {
       treatment,
@@ -47,6 +54,7 @@ export function againstCheck(trial: Trial, family: Family, alpha: number): Again
       p_adjusted: distribution.upperTail(estimate / se, df),
     };
   });
+  return { rows, seed: distribution?.seed ?? null };
 }
 
 /** Covariances of the differences from the check, from those of the means. */

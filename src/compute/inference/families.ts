@@ -31,10 +31,9 @@ export function familyOf(
   const { alpha, greatestDf, untested } = options;
   const marginal = marginalMeans(fit.effects, fit.model, term.factors, { greatestDf });
   const treatments = marginal.means.map(({ levels }) => treatmentOf(design, term, levels));
+  const estimates = withoutRounding(marginal.means.map(({ estimate }) => estimate));
   if (untested !== null) {
-    const means = marginal.means.map((mean, index) =>
-      untestedMean(treatments[index]!, mean.estimate, untested),
-    );
+    const means = treatments.map((treatment, index) => untestedMean(treatment, estimates[index]!, untested));
     return { term, untested, marginal, means, differences: [] };
   }
   // Means beside blocks may be out of reach while their differences are not.
@@ -48,16 +47,27 @@ export function familyOf(
     const reach = mean.df === null || mean.se === null ? null : tUpperQuantile(alpha / 2, mean.df) * mean.se;
     return {
       treatment: treatments[index]!,
-      mean: mean.estimate,
+      mean: estimates[index]!,
       se: mean.se,
       df: mean.df,
-      lower: reach === null ? null : mean.estimate! - reach,
-      upper: reach === null ? null : mean.estimate! + reach,
+      lower: reach === null ? null : estimates[index]! - reach,
+      upper: reach === null ? null : estimates[index]! + reach,
       letters: display[index] ?? null,
       ...(mean.reason === null ? {} : { reason: mean.reason }),
     };
   });
   return { term, untested, marginal, means, differences };
+}
+
+/**
+ * A mean that is nothing but rounding beside the others is 0: all plants of a treatment may have died, and
+ * others in percent of it would be boundless.
+ */
+function withoutRounding(estimates: readonly (number | null)[]): (number | null)[] {
+  const largest = Math.max(...estimates.map((estimate) => Math.abs(estimate ?? 0)));
+  return estimates.map((estimate) =>
+    estimate !== null && Math.abs(estimate) <= 1e-12 * largest ? 0 : estimate,
+  );
 }
 
 function treatmentOf(design: AnalysisDesign, term: TreatmentTerm, levels: readonly number[]): Treatment {

@@ -30,6 +30,7 @@ import {
   nothingVaries,
   scoresOfSeveralStrata,
   scoresOfSquares,
+  withoutCombinations,
   withoutErrorDegrees,
   withoutReplicates,
 } from './verdict-words.ts';
@@ -86,8 +87,12 @@ export function infer(
   }
   const fit = fitModel(design, degrees);
   if ('reason' in fit) return untested(noTest(fit.reason));
+  // A factor without an F because combinations were not grown has an error all the same: its levels are
+  // compared as far as they can be estimated.
+  const partly = new Set<string>();
   for (const row of fit.anova) {
     if (lacking.get(row.term) === null && row.f === null) {
+      if (lacksCombinations(row.reason)) partly.add(row.term);
       lacking.set(row.term, reasonOfRow(trial, design, row.term, row.reason));
     }
   }
@@ -97,11 +102,12 @@ export function infer(
     familyOf(design, fit, term, {
       alpha,
       greatestDf: degrees.get(stratumOf(design, term.unit))!,
-      untested: lacking.get(term.name) ?? null,
+      untested: partly.has(term.name) ? null : (lacking.get(term.name) ?? null),
     }),
   );
   const reasons = distinct([...lacking.values()]);
   if (!trial.metadata.design.randomised) reasons.push(notRandomised());
+  const againstChecks = families.map((family) => againstCheck(trial, family, alpha));
   const units = unitMeans(design);
   const scores = normalScores(units.fit.residuals);
   return {
@@ -116,12 +122,13 @@ export function infer(
     variance_components: fit.varianceComponents,
     means: families.flatMap((family) => family.means),
     differences: families.flatMap((family) => family.differences),
-    against_check: families.flatMap((family) => againstCheck(trial, family, alpha)),
+    against_check: againstChecks.flatMap(({ rows }) => rows),
     least_significant_difference: leastSignificantDifference(design, fit, families, alpha),
     cv_percent: residualVariation(design, fit, units.units.length),
     alpha,
     checks: checksOf(design, units, alpha),
-    randomisation_test: randomisationTestOf(trial, design, units),
+    randomisation_test: randomisationTestOf(trial, design, units, alpha),
+    ...optional('against_check_seed', againstChecks.find(({ seed }) => seed !== null)?.seed ?? null),
     ...optional('sed', standardErrorsOfDifferences(families)),
     ...optional('plants_per_unit', plantsPerUnit(design, fit)),
     ...optional(
@@ -188,7 +195,13 @@ function reasonOfRow(trial: Trial, design: AnalysisDesign, name: string, reason:
   const term = design.terms.find((each) => each.name === name)!;
   if (reason?.startsWith('cannot be told apart')) return confoundedWithBlock(trial, term);
   if (reason === 'the error is zero to rounding') return nothingVaries();
+  if (lacksCombinations(reason)) return withoutCombinations(trial, term);
   return reason === undefined ? withoutErrorDegrees(trial, term) : `${name}: ${say(reason)}.`;
+}
+
+/** Whether a term has no F since not all combinations of its factor with others were grown. */
+function lacksCombinations(reason: string | undefined): boolean {
+  return reason?.startsWith('cannot be estimated beside') ?? false;
 }
 
 function withholdUntested(

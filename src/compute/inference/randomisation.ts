@@ -1,3 +1,4 @@
+import { formatNumber } from '../format/format-number.ts';
 import { listed } from '../words/words.ts';
 import { say } from '../../model/say.ts';
 import type { Inference } from '../../model/findings.ts';
@@ -29,6 +30,7 @@ export function randomisationTestOf(
   trial: Trial,
   design: AnalysisDesign,
   units: UnitMeans,
+  alpha: number,
 ): RandomisationTest | null {
   if (!trial.metadata.design.randomised) return null;
   const square =
@@ -52,6 +54,28 @@ export function randomisationTestOf(
     arrangements: result.exact ? result.arrangements : DRAWS,
     exact: result.exact,
     seed: result.exact ? null : randomisationSeed,
+    ...(result.exact ? { least_p: result.leastP, ...fewArrangements(result.leastP, alpha) } : {}),
+  };
+}
+
+/** From here up the least p that a design's arrangements allow is said beside p. */
+const worthSaying = 0.01;
+
+/** Few arrangements keep p from being small however far apart treatments are: F beside it has no such bound. */
+function fewArrangements(least: number, alpha: number): Pick<RandomisationTest, 'note'> {
+  if (least < worthSaying) return {};
+  const values = { p: formatNumber(least, 3), alpha: formatNumber(alpha, 2) };
+  return {
+    note:
+      least < alpha
+        ? say(
+            'The lots of this design could fall in so few ways that the p of the randomisation test cannot be less than {p}, however far apart the treatments are.',
+            values,
+          )
+        : say(
+            'The lots of this design could fall in so few ways that the p of the randomisation test cannot be less than {p}, however far apart the treatments are: at the {alpha} level this test cannot show a difference.',
+            values,
+          ),
   };
 }
 

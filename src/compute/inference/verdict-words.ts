@@ -26,6 +26,14 @@ export function confoundedWithBlock(trial: Trial, term: TreatmentTerm): string {
   );
 }
 
+/** Where a factor has no F because some of its combinations with another were not grown. */
+export function withoutCombinations(trial: Trial, term: TreatmentTerm): string {
+  return say(
+    'Not every combination of {factor} with the other factors was grown or weighed, so no F tells whether {factor} makes a difference over all its levels. Only levels that had every combination are compared.',
+    { factor: inWords(trial, term) },
+  );
+}
+
 function wordsOf(trial: Trial, term: TreatmentTerm): { factor: string; unit: string; units: string } {
   return { factor: inWords(trial, term), unit: say(term.unit), units: say(`${term.unit}s`) };
 }

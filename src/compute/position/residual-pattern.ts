@@ -37,6 +37,7 @@ export function residualPattern({
             expected: found.expected,
             variance: found.variance,
             p: found.p,
+            ...(found.p === null ? { reason: noRoom() } : {}),
             ...(exact === null ? {} : { exact_p: exact, exact: true }),
           },
     residuals: pots.map(({ position: { row, column } }, index) => ({
@@ -46,3 +47,6 @@ export function residualPattern({
     })),
   };
 }
+
+const noRoom = (): string =>
+  say('No test: as treatments stand here, the likeness of neighbours is the same whatever the weights.');

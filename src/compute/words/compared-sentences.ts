@@ -141,15 +141,16 @@ function toldApartTogether(telling: Telling, apart: readonly Compared[], check: 
 
 /** "Slate Egret was 2 g a plant heavier than it, less than the 40 g that this trial could tell apart." */
 function notToldApart(telling: Telling, alike: readonly Compared[], check: string, short: boolean): Words {
-  const { name, within, amount, per } = telling;
+  const { name, within, amounts, per } = telling;
   const clauses = alike.map((entry, index): Words => {
+    const [amount, reach] = amounts(Math.abs(entry.estimate!), (entry.upper! - entry.lower!) / 2);
     const forms = short || index > 0 ? withinReachOfIt : withinReachOfCheck;
     return tell(formOf(telling, entry.estimate! >= 0, forms), {
       name: (index === 0 ? name : within)(entry.treatment),
-      amount: amount(Math.abs(entry.estimate!)),
+      amount,
       per,
       check,
-      reach: amount((entry.upper! - entry.lower!) / 2),
+      reach,
     });
   });
   return [...joinWords(clauses, '; '), '.'];

@@ -2,7 +2,7 @@ import type { Findings } from '../../model/findings.ts';
 import type { Cultivar } from '../../model/library.ts';
 import type { Trial } from '../../model/trial.ts';
 import { againstCheckSentences, pairSentences } from './compared-sentences.ts';
-import { rankSentence } from './rank-sentence.ts';
+import { mediansInWords, rankSentence } from './rank-sentence.ts';
 import { type Telling, tellingOf } from './telling.ts';
 import { tell } from './tell.ts';
 import { joinWords, type Words } from './words.ts';
@@ -39,7 +39,9 @@ function onlyOne({ findings, headline, name, amount, per }: Telling): Words {
 }
 
 /** The highest and the lowest on average, said of these units alone. */
-function described({ findings, headline, name, within, amount, per, ofWeights }: Telling): Words {
+function described(telling: Telling): Words {
+  const { trial, findings, headline, name, within, amounts, per, ofWeights } = telling;
+  if (trial.metadata.variables[0]?.kind === 'scored') return describedByMedians(telling);
   const means = findings.treatments
     .flatMap((each) => {
       const mean = headline.summaryOf(each)?.mean ?? null;
@@ -50,18 +52,32 @@ function described({ findings, headline, name, within, amount, per, ofWeights }:
   if (most === undefined || least === undefined || most === least) {
     return tell('Too little is known to set treatments beside one another.');
   }
-  const values = {
-    most: most.name,
-    highest: amount(most.mean),
-    per,
-    least: least.within,
-    lowest: amount(least.mean),
-  };
-  const found = ofWeights
-    ? tell('{most} weighed most, {highest}{per} on average, and {least} least, {lowest}.', values)
-    : tell('{most} was highest, {highest}{per} on average, and {least} lowest, {lowest}.', values);
+  const [highest, lowest] = amounts(most.mean, least.mean);
+  const values = { most: most.name, highest, per, least: least.within, lowest };
+  if (most.mean === least.mean)
+    return testingNothing(tell('All treatments gave {highest}{per} on average.', values));
+  return testingNothing(
+    ofWeights
+      ? tell('{most} weighed most, {highest}{per} on average, and {least} least, {lowest}.', values)
+      : tell('{most} was highest, {highest}{per} on average, and {least} lowest, {lowest}.', values),
+  );
+}
+
+function testingNothing(found: Words): Words {
   const description = tell(
     'This describes what was found and tests nothing: another time the order may differ.',
   );
   return joinWords([found, description], ' ');
+}
+
+/** Scores are marks, not amounts: their medians are told. */
+function describedByMedians({ findings, headline, name, within }: Telling): Words {
+  const known = findings.treatments.flatMap(({ treatment, ...each }) => {
+    const median = headline.summaryOf({ treatment, ...each })?.median ?? null;
+    return median === null ? [] : [{ treatment, median }];
+  });
+  const medians = known.length < 2 ? null : mediansInWords(known, { name, within });
+  return medians === null
+    ? tell('Too little is known to set treatments beside one another.')
+    : testingNothing([`${medians}.`]);
 }

@@ -20,6 +20,8 @@ export interface Telling {
   name: (treatment: Treatment) => string;
   within: (treatment: Treatment) => string;
   amount: (value: number) => InBothUnits;
+  /** Two amounts to be held against each other: with digits enough that unlike ones never print alike. */
+  amounts: (one: number, other: number) => [InBothUnits, InBothUnits];
 }
 
 export function tellingOf(trial: Trial, findings: Findings, cultivars: readonly Cultivar[]): Telling {
@@ -38,7 +40,14 @@ export function tellingOf(trial: Trial, findings: Findings, cultivars: readonly 
     name: (treatment) => treatmentName(trial, treatment, names),
     within: (treatment) => withinSentence(treatmentName(trial, treatment, names), trial, treatment),
     amount: (value) => amountOf(value, unit, Math.max(0, digits)),
+    amounts: (one, other) => unlikeAmounts(one, other, unit, Math.max(0, digits)),
   };
+}
+
+function unlikeAmounts(one: number, other: number, unit: string, digits: number): [InBothUnits, InBothUnits] {
+  const [a, b] = [amountOf(one, unit, digits), amountOf(other, unit, digits)];
+  const alike = a.metric === b.metric || (a.us !== null && a.us === b.us);
+  return one !== other && alike && digits < 6 ? unlikeAmounts(one, other, unit, digits + 1) : [a, b];
 }
 
 /** A quantity with a digit more where it would else be printed as 0 in either unit though it is not. */

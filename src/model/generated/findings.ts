@@ -1003,10 +1003,22 @@ export interface Inference {
      */
     seed: number | null;
     /**
+     * The least p that the design's arrangements allow, whatever the weights; absent where arrangements were drawn.
+     */
+    least_p?: number;
+    /**
+     * Said where so few arrangements were possible that p cannot be small.
+     */
+    note?: string;
+    /**
      * Why a number beside it is null.
      */
     reason?: string;
   } | null;
+  /**
+   * The seed of the directions over which the chances of against_check are averaged, good to about one part in a thousand; absent where they are computed without any.
+   */
+  against_check_seed?: number;
   /**
    * Standard errors of the differences where they differ.
    */

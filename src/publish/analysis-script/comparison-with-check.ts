@@ -4,7 +4,8 @@ export const comparisonWithCheck = String.raw`
 # correlations being R. Where each correlation is a product b[i] b[j], comparisons are independent given
 # one normal z, and the chance is an integral over z and over the standard error's own error s
 # (C. W. Dunnett, 1955, JASA 50, 1096-1121). Otherwise (blocks or plants that are not balanced) it is
-# averaged over directions drawn with a seed, and the fourth digit depends on the draws.
+# averaged over directions drawn with a seed. The published figures rest on other directions: there p and the
+# width of the limits agree to about one part in a thousand, not to the last digits.
 product_factors <- function(R) {
   k <- nrow(R)
   if (k == 1) return(0)

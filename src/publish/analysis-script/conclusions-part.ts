@@ -60,6 +60,8 @@ const conclude = String.raw`
 # Everything that the published analysis says of one measure and cut. "design" says what was fitted:
 #   blocks, terms  fixed terms, each the names of its factors
 #   tested         whether each of the terms can be tested
+#   compared       whether levels are compared: also where not all combinations of a factor were grown, so
+#                  that it has no test, but some of its levels had every combination
 #   greatest       the error degrees of freedom of the stratum of each term's own unit
 #   strata         names of the errors, coarsest first; columns names their groups, but for the last
 #   unit           the column that names the units of the finest factor; unit_stratum their stratum
@@ -70,7 +72,7 @@ conclude <- function(measure, cut, d, fit, anova, components, design) {
   anova[hidden, c("f", "p")] <- NA                         # no error to test these against
   anova$error_df[anova$term %in% label[!design$tested & design$greatest == 0]] <- 0
   families <- lapply(seq_along(design$terms), function(k) {
-    family_of(fit, design$terms[[k]], d, design$greatest[k], design$tested[k])
+    family_of(fit, design$terms[[k]], d, design$greatest[k], design$compared[k])
   })
   u <- unit_means(d, fit, design)
   bind <- function(part) do.call(rbind, lapply(families, function(family) family[[part]]))
@@ -107,7 +109,7 @@ conclude <- function(measure, cut, d, fit, anova, components, design) {
   }
   for (factor in names(checks)) {
     k <- match(factor, label)
-    if (is.na(k) || !design$tested[k] || !(checks[[factor]] %in% levels(d[[factor]]))) next
+    if (is.na(k) || !design$compared[k] || !(checks[[factor]] %in% levels(d[[factor]]))) next
     result$against_check <- rbind(result$against_check, against_check(fit, families[[k]], factor, checks[[factor]]))
   }
   result

@@ -97,11 +97,17 @@ function designOf(entry: Inference, plan: AnalysisPlan): string {
     const row = entry.anova.find((each) => each.term === term);
     return row?.f !== null && row?.f !== undefined;
   };
+  // A factor may have no F, not all of its combinations having been grown, and yet levels to compare.
+  const isCompared = (factors: readonly string[]) =>
+    entry.differences.some(
+      ({ a }) => Object.keys(a).length === factors.length && factors.every((factor) => factor in a),
+    );
   return [
     'list(',
     `  blocks = ${listOfTerms(design.blocks)},`,
     `  terms = ${listOfTerms(design.terms.map(({ factors }) => factors))},`,
     `  tested = c(${design.terms.map(({ name }) => (isTested(name) ? 'TRUE' : 'FALSE')).join(', ')}),`,
+    `  compared = c(${design.terms.map(({ factors }) => (isCompared(factors) ? 'TRUE' : 'FALSE')).join(', ')}),`,
     `  greatest = c(${design.terms.map(({ unit }) => rNumber(degrees.get(stratumOf(plan, unit))!)).join(', ')}),`,
     `  strata = ${rStrings([...all, design.errors.residual])},`,
     `  columns = ${rStrings(all.map((name) => columnOfUnit(name as typeof design.finest)))},`,

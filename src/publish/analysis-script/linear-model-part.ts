@@ -128,6 +128,8 @@ family_of <- function(fit, factors, d, greatest, tested) {
   estimate <- function(l) if (estimable(fit, l)) sum(l * fit$b) else NA_real_
   s <- apply(L, 1, function(l) if (tested && estimable(fit, l)) spread_of(fit, l, greatest) else c(NA, NA))
   means <- data.frame(treatment = label, mean = apply(L, 1, estimate), se = s[1, ], df = s[2, ])
+  # A mean that is rounding beside the others is 0: all of a treatment may have died.
+  means$mean[which(abs(means$mean) <= 1e-12 * max(abs(means$mean), 0, na.rm = TRUE))] <- 0
   reach <- suppressWarnings(qt(1 - alpha / 2, means$df)) * means$se
   means$lower <- means$mean - reach
   means$upper <- means$mean + reach

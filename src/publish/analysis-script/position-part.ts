@@ -30,6 +30,7 @@ morans_i <- function(d) {
   if (sum(W) == 0 || m == 0 || sum(e^2) <= 1e-20 * sum(d$pot^2)) return(none)
   K <- qr.Q(q, complete = TRUE)[, -seq_len(q$rank), drop = FALSE]
   A <- crossprod(K, W %*% K)
+  if (sum(A^2) <= 1e-20 * sum(W)) return(c(i = 0, expected = 0, variance = 0, p = NA, exact_p = NA))
   scale <- n / sum(W)
   i <- scale * sum(e * (W %*% e)) / sum(e^2)
   expected <- scale * sum(diag(A)) / m

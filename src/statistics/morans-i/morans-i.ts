@@ -47,6 +47,9 @@ export function moransI(responses: readonly number[], x: Matrix, weights: Matrix
   const m = basis.columns;
   const trace = sum(Array.from({ length: m }, (_, k) => form.values[k * m + k]!));
   const square = dotProduct(form.values, form.values);
+  // Where the model takes up all that neighbours could share, what is left of the weights is rounding.
+  if (square <= 1e-20 * dotProduct(weights.values, weights.values))
+    return { i: 0, expected: 0, variance: 0, p: null };
   const i = (scale * dotProduct(coordinates, matrixTimesVector(form, coordinates))) / squares;
   const expected = (scale * trace) / m;
   // (2 tr(AA) + tr(A)^2) / (m (m + 2)) - (tr(A) / m)^2, gathered so that nothing cancels but what must.

@@ -59,9 +59,15 @@ export function latinSquareRandomisationTest(
   const arrangements = orders * orders;
   const exact = arrangements <= EXACT_UP_TO;
   let reached = 0;
+  let alike = 0;
   if (exact) {
     const all = distinctOrders(inOrder);
-    for (const rows of all) for (const columns of all) if (isAtLeast(sums(rows, columns))) reached += 1;
+    for (const rows of all) {
+      for (const columns of all) {
+        if (isAtLeast(sums(rows, columns))) reached += 1;
+        if (isRenamed(square, rows, columns)) alike += 1;
+      }
+    }
   } else {
     const [rows, columns] = [[...inOrder], [...inOrder]];
     for (let draw = 0; draw < DRAWS; draw++) {
@@ -81,7 +87,21 @@ export function latinSquareRandomisationTest(
     arrangements,
     exact,
     draws: exact ? 0 : DRAWS,
+    leastP: exact ? alike / arrangements : 1 / (1 + DRAWS),
   };
+}
+
+/** Whether the square with rows and columns in these orders is the same square, names of treatments exchanged. */
+function isRenamed(
+  square: readonly (readonly number[])[],
+  rows: readonly number[],
+  columns: readonly number[],
+): boolean {
+  const names = columns.map((column) => square[rows[0]!]![column]!);
+  const renamed = new Map(square[0]!.map((treatment, j) => [treatment, names[j]]));
+  return square.every((row, i) =>
+    row.every((treatment, j) => renamed.get(treatment) === square[rows[i]!]![columns[j]!]),
+  );
 }
 
 function isLatin(square: readonly (readonly number[])[]): boolean {

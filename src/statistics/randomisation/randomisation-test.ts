@@ -23,6 +23,11 @@ export interface RandomisationTest {
   /** True where all of them were gone through; otherwise `draws` were drawn. */
   readonly exact: boolean;
   readonly draws: number;
+  /**
+   * The least p that any weights could give: the share of arrangements that compare the units as the one used
+   * does, only the names of treatments exchanged. Where they are drawn, 1 / (1 + draws) or more.
+   */
+  readonly leastP: number;
 }
 
 export type RandomisationResult = RandomisationTest | { readonly reason: string };
@@ -89,7 +94,26 @@ export function randomisationTest(
     arrangements,
     exact,
     draws: exact ? 0 : DRAWS,
+    leastP: Math.max(exact ? 0 : 1 / (1 + DRAWS), renamings(incidence) / arrangements),
   };
+}
+
+/**
+ * How many arrangements are as good as one: names of treatments may be exchanged where each block still holds as
+ * many of each, and in blocks of two units every pair may be turned about, which turns each difference's sign.
+ */
+function renamings(incidence: readonly (readonly number[])[]): number {
+  const alike = new Map<string, number>();
+  const pairs = incidence.every((counts) => counts.reduce((sum, count) => sum + count, 0) <= 2);
+  // Of two treatments, pairs turned about are names exchanged.
+  let ways = pairs && incidence[0]!.length > 2 ? 2 : 1;
+  incidence[0]!.forEach((_, treatment) => {
+    const key = incidence.map((counts) => counts[treatment]).join();
+    const count = (alike.get(key) ?? 0) + 1;
+    alike.set(key, count);
+    ways *= count;
+  });
+  return ways;
 }
 
 /** A block's units: deviations from the block's mean times a common multiple, whole; their treatments. */

@@ -72,6 +72,48 @@ suite('the finding in a sentence', () => {
     );
   });
 
+  /** One pot of each level, so that nothing is tested. */
+  const onePotEach = (weights: Record<string, number>, options: TrialOptions = {}) => {
+    const plants = Object.entries(weights).map(([cultivar, weight]): PlantOfTrial => ({
+      container: 'T1',
+      treatment: { cultivar },
+      weight,
+    }));
+    const trial = trialOf(plants, { variable: { resolution: 1 }, ...options });
+    return plainText(findingSentence(trial, computeFindings(trial))).replaceAll('\u00A0', ' ');
+  };
+
+  test('says of treatments that gave the same that they did, not that one weighed most', () => {
+    expect(onePotEach({ wren: 57, plover: 57 })).toMatch(
+      /^All treatments gave 57 g a plant on average\. This des/,
+    );
+  });
+
+  test('tells scores that are not tested by their medians, as marks', () => {
+    const scored = { variable: { kind: 'scored' as const, unit: '1' } };
+    expect(onePotEach({ wren: 5, plover: 2, egret: 4 }, scored)).toMatch(
+      /^Wren had the highest median, 5, and Plover the lowest, 2\. This describes/,
+    );
+  });
+
+  test('never calls an amount less than one that prints alike', () => {
+    // Four pots of each at 100 - 10, 100 + 10 and so on: Dunnett's reach is that of Student's t, 2.4469 on 6
+    // degrees of freedom, times a standard error of 8.1650, so 19.979; the difference is 19.9. Both are 20 g, and in ounces alike to one digit more.
+    const steps = [-10, 10, -10, 10];
+    const plants = ['wren', 'plover'].flatMap((cultivar, c) =>
+      steps.map((step): PlantOfTrial => ({
+        container: 'T1',
+        treatment: { cultivar },
+        weight: 100 + 19.9 * c + step,
+      })),
+    );
+    const trial = trialOf(plants, { check: { cultivar: 'wren' }, variable: { resolution: 1 } });
+    const text = plainText(findingSentence(trial, computeFindings(trial))).replaceAll('\u00A0', ' ');
+    expect(text).toBe(
+      'Plover was 19.90 g a plant heavier than the check Wren, less than the 19.98 g that this trial could tell apart.',
+    );
+  });
+
   test('describes a trial that tests nothing, and says so', () => {
     const plants = ['wren', 'plover'].flatMap((cultivar, tank) =>
       [100, 110].map((weight): PlantOfTrial => ({

@@ -177,6 +177,15 @@ describe('what cannot be reckoned', () => {
     expect(moransIExactTail([1, 2, 4], full, rook(1, 3))).toBeNull();
   });
 
+  test('no neighbours left to compare: I is 0 whatever the weights, so no p of rounding', () => {
+    // Five in a row, treatments a b a c b: residuals are u, v, -u, 0, -v, so that the products of neighbours
+    // u v, -u v, 0 and 0 always sum to 0.
+    const values = [0, 1, 0, 2, 1];
+    const five = modelTerms(5, [{ name: 'treatment', levels: 3, values }], [['treatment']]);
+    const found = moransI([98.7, 69.2, 107.8, 89.7, 81], five.matrix, rook(1, 5));
+    expect(found).toEqual({ i: 0, expected: 0, variance: 0, p: null });
+  });
+
   test('one dimension left: I is certain, so no p', () => {
     const found = moransI([3, 5], modelTerms(2, [], []).matrix, rook(1, 2));
     expect(found).toMatchObject({ variance: 0, p: null });

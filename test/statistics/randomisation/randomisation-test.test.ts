@@ -68,7 +68,7 @@ function byForce(given: readonly RandomisedUnit[]): { p: number; arrangements: n
 describe('exact tests', () => {
   test('six units, two treatments wholly apart: 2 of 20 arrangements', () => {
     const found = tested(randomisationTest(units([1, 2, 3, 4, 5, 6], [0, 0, 0, 1, 1, 1]), never));
-    expect(found).toMatchObject({ p: 2 / 20, arrangements: 20, exact: true, draws: 0 });
+    expect(found).toMatchObject({ p: 2 / 20, arrangements: 20, exact: true, draws: 0, leastP: 2 / 20 });
     expectClose(found.sumOfSquares, 13.5, 1e-12);
     expectClose(found.f, 13.5, 1e-12);
   });
@@ -97,6 +97,9 @@ describe('exact tests', () => {
     expect(found.arrangements).toBe(expected.arrangements);
     expectClose(found.p, expected.p, 1e-14);
     expectClose(found.f, expected.f, 1e-9);
+    // Treatments so far apart that no other grouping of the units does as much have the least p there is.
+    const apart = given.map((unit) => ({ ...unit, total: unit.total + [0, 500, 12_000][unit.treatment]! }));
+    expectClose(found.leastP, byForce(apart).p, 1e-14);
   });
 
   test('plants in a pot: the means of the pots are compared', () => {
@@ -250,6 +253,32 @@ describe('the Latin square', () => {
     ).rows[2]!;
     expectClose(found.f, line.f!, 1e-9);
     expectClose(found.sumOfSquares, line.sumOfSquares!, 1e-9);
+  });
+
+  /** The groups that treatments make of the plots, whatever the treatments are called. */
+  const groups = (treatments: readonly number[]) => treatments.map((each) => treatments.indexOf(each)).join();
+  const table = { cyclic: square, 'of two by two': [0, 1, 2, 3].map((i) => [0, 1, 2, 3].map((j) => i ^ j)) };
+
+  // The number of ways in which a group's table is itself again is the group's size squared times the number of its
+  // automorphisms: 16 x 2 for the cyclic one, 16 x 6 for the other.
+  test.each([
+    ['cyclic', 32],
+    ['of two by two', 96],
+  ] as const)('four by four, %s: p is never less than %d of 576', (name, ways) => {
+    const used = table[name];
+    const own = plots.map((plot) => ({ ...plot, treatment: used[plot.row]![plot.column]! }));
+    const found = tested(latinSquareRandomisationTest(own, never));
+    const orders = distinctOrders([0, 1, 2, 3]);
+    const seen = orders.flatMap((rows) =>
+      orders.map((columns) => groups(own.map(({ row, column }) => used[rows[row]!]![columns[column]!]!))),
+    );
+    const mine = groups(own.map(({ treatment }) => treatment));
+    expect(seen.filter((each) => each === mine)).toHaveLength(ways);
+    expect(found.leastP).toBe(ways / 576);
+    expect(found.p).toBeGreaterThanOrEqual(found.leastP);
+    // Treatments as far apart as they can be reach it.
+    const apart = own.map((plot) => ({ ...plot, total: [1, 2, 40, 900][plot.treatment]! }));
+    expect(tested(latinSquareRandomisationTest(apart, never)).p).toBe(ways / 576);
   });
 
   test('six by six is drawn', () => {

@@ -66,6 +66,6 @@ export function checksTable({
       { heading: 'p', numeric: true },
     ],
     rows,
-    notes: distinct([normal?.reason, spread?.reason, lots?.reason, ranks?.reason]),
+    notes: distinct([normal?.reason, spread?.reason, lots?.reason, lots?.note, ranks?.reason]),
   };
 }
