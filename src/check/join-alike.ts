@@ -21,6 +21,37 @@ const oneSlip = new Set([
   'wrong-date-in-row',
 ]);
 
+/**
+ * Rules that tell a slip of a whole column in every one of its rows, each with a value of its own: units typed behind the
+ * numbers, a decimal comma, a year mistaken. The share of a table's rows that must have it before it is told as one.
+ */
+const oneSlipOfColumn: Readonly<Record<string, number>> = {
+  'blank-cell': 0.5,
+  'count-not-whole': 0.25,
+  'date-far-from-cut': 0.5,
+  'date-in-the-future': 0.25,
+  'date-outside-the-trial': 0.25,
+  'level-rise': 0.5,
+  'mark-off-its-scale': 0.25,
+  'no-weight-no-status': 0.5,
+  'not-a-whole-number': 0.25,
+  'plant-beyond-set': 0.25,
+  'plant-twice': 0.5,
+  'plants-per-pot': 0.25,
+  'plot-not-one': 0.5,
+  'position-not-planted': 0.25,
+  'position-off-the-grid': 0.25,
+  'position-twice': 0.5,
+  'reading-twice': 0.5,
+  'unknown-container': 0.5,
+  'unknown-level': 0.5,
+  'unknown-status': 0.25,
+  'value-not-a-number': 0.25,
+  'weight-beside-status': 0.5,
+  'weight-not-a-number': 0.25,
+  'wrong-date-in-row': 0.25,
+};
+
 /** Of a fact sheet, where the same words are typed, or the same link is set, again and again. */
 const oneSlipOfSheet = new Set([
   'sheet-claimed-difference',
@@ -29,18 +60,52 @@ const oneSlipOfSheet = new Set([
   'sheet-unknown-name',
 ]);
 
-/** The problems, one slip in many rows told once: at the first of them, with the lines of the others. */
-export function joinAlike(problems: readonly Problem[]): Problem[] {
+/**
+ * The problems, one slip in many rows told once: at the first of them, with the lines of the others.
+ *
+ * @param rowsOf how many rows the table of a path has
+ * @param isHeeded true for a rule of which single problems are accepted, so that they have to stand apart
+ */
+export function joinAlike(
+  problems: readonly Problem[],
+  rowsOf: (file: string) => number = () => Infinity,
+  isHeeded: (rule: string) => boolean = () => false,
+): Problem[] {
+  const alike = joinGroups(problems, keyOf, () => several);
+  return joinGroups(
+    alike,
+    (problem) => (isHeeded(problem.rule) ? '' : columnKeyOf(problem)),
+    ({ rule, file }) => rowsOf(file) * (oneSlipOfColumn[rule] ?? Infinity),
+  );
+}
+
+function joinGroups(
+  problems: readonly Problem[],
+  key: (problem: Problem) => string,
+  least: (problem: Problem) => number,
+): Problem[] {
   const kept: Problem[] = [];
-  for (const [key, group] of Map.groupBy(problems, keyOf)) {
-    if (key !== '' && group.length >= several) kept.push(joined(group.toSorted(compareProblems)));
+  for (const [of, group] of Map.groupBy(problems, key)) {
+    if (of !== '' && group.length >= several && group.length >= least(group[0]!))
+      kept.push(joined(group.toSorted(compareProblems)));
     else for (const problem of group) kept.push(problem);
   }
   return kept;
 }
 
+/** The same for problems told in the same words but for their values: what stands in quotes, numbers, the place. */
+function columnKeyOf({ rule, file, line, message, where }: Problem): string {
+  if (line === null || !file.endsWith('.csv') || !Object.hasOwn(oneSlipOfColumn, rule)) return '';
+  const container = where?.split(' ')[0] ?? '';
+  const placeless = container === '' ? message : message.replaceAll(container, '#');
+  // What a hint adds at the end of a message may differ from row to row.
+  const words = placeless.replaceAll(/"[^"]*"/g, '#').replaceAll(/[\p{L}]*[\d.,-]*\d\w*/gu, '#');
+  return JSON.stringify([rule, file, words.split(/[;(]/, 1)[0]]);
+}
+
 function joined([first, ...others]: readonly Problem[]): Problem {
   const { message, line: own } = first!;
+  const isSame = others.every((one) => one.message === message);
   const lines = others.map(({ line }) => line ?? 0).filter((line) => line !== own);
   if (lines.length === 0) {
     const again = say('{message} (also {count} more times in this line)', { message, count: others.length });
@@ -49,7 +114,12 @@ function joined([first, ...others]: readonly Problem[]): Problem {
   const runs = runsOf(lines);
   const told =
     runs.length <= runsNamed
-      ? say('{message} (also in lines {lines})', { message, lines: runs.join(', ') })
+      ? say(
+          isSame
+            ? '{message} (also in lines {lines})'
+            : '{message} (and likewise, with what stands there, in lines {lines})',
+          { message, lines: runs.join(', ') },
+        )
       : say('{message} (also in {count} more lines, the last of them {line})', {
           message,
           count: new Set(lines).size,
