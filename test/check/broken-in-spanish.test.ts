@@ -109,7 +109,7 @@ const wordsOf = (text: string): string[] =>
     .match(/\p{L}{2,}/gu) ?? [];
 
 /** Units, forms of files and what else is the same word in every language. */
-const same = new Set(wordsOf('kg mg lb oz cm mL UTF png'));
+const same = new Set(wordsOf('kg mg lb oz cm mL mS µS UTF png'));
 
 /** The parts of a problem that are words, without those that are another's. */
 function partsOf({ rule, message, hint, found, expected }: Problem): (string | null)[] {

@@ -2,6 +2,8 @@ import { say } from '../../model/say.ts';
 import type { Position } from '../../model/trial.ts';
 import type { Facts, Harvest } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
+import { likelyWeight } from '../likely-weight.ts';
+import { recordPlace } from '../places.ts';
 import { toGrams } from '../to-grams.ts';
 import {
   inGrams,
@@ -28,14 +30,16 @@ export default rule;
 
 function check({ metadata, harvest, layout }: Facts, report: Report): void {
   const variable = weighedVariable(metadata.draft.variables);
-  if (variable === null || harvest === null || layout === null || !harvest.complete) return;
+  if (variable === null || harvest === null || layout === null || !harvest.complete || !layout.complete)
+    return;
   if (!(metadata.draft.containers ?? []).some((one) => one.weighed_total !== undefined)) return;
   if (metadata.lost.has('variables.resolution')) return;
   const uncounted = withoutEveryPlantOnce(harvest, layout.positions, metadata.draft.dates?.cuts?.length ?? 1);
+  const isUnsure = (id: string): boolean => harvest.unsure.has(id) || harvest.doubted.has(id);
   const byContainer = Map.groupBy(harvest.records, ({ container }) => container);
   for (const [index, { id, weighed_total: total }] of (metadata.draft.containers ?? []).entries()) {
     const records = byContainer.get(id);
-    if (total === undefined || records === undefined || harvest.unsure.has(id) || uncounted.has(id)) continue;
+    if (total === undefined || records === undefined || isUnsure(id) || uncounted.has(id)) continue;
     const parts = partsOf(records, variable.id);
     if (parts === null) continue;
     const weighed = toGrams(total.value, total.unit);
@@ -52,6 +56,30 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
         most: inGrams(mostByRounding(parts.n, step)),
       },
     );
+    const likely = likelyRecord(
+      harvest,
+      { id, variable: variable.id },
+      weighed,
+      mostByRounding(parts.n, step),
+    );
+    if (likely !== null) {
+      const { at, perhaps } = likely;
+      const found = inGrams(harvest.records[at]!.values[variable.id]!);
+      const hint = say('; with {perhaps} here instead of {found} the two agree', {
+        perhaps: inGrams(perhaps),
+        found,
+      });
+      const place = recordPlace(harvest, at, variable.id);
+      report(rule, {
+        file: 'harvest.csv',
+        place,
+        found,
+        expected: inGrams(perhaps),
+        message: message + hint,
+        where: id,
+      });
+      continue;
+    }
     report(rule, {
       file: 'trial.yaml',
       place: metadata.place(['containers', index, 'weighed_total', 'value']),
@@ -61,6 +89,25 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
       where: id,
     });
   }
+}
+
+/** The record of a container whose weight, typed with a slip, explains the difference from the total; null where none does. */
+function likelyRecord(
+  { records }: Harvest,
+  { id, variable }: { id: string; variable: string },
+  total: number,
+  most: number,
+): { at: number; perhaps: number } | null {
+  const weighed = [...records.keys()].filter((at) => {
+    const { container, status, values } = records[at]!;
+    return container === id && status === 'weighed' && typeof values[variable] === 'number';
+  });
+  const likely = likelyWeight(
+    weighed.map((at) => records[at]!.values[variable]!),
+    total,
+    most,
+  );
+  return likely === null ? null : { at: weighed[likely.index]!, perhaps: likely.perhaps };
 }
 
 /** The containers of which a plant has no row, or two, at a cut: that is reported, and their sum would say it once more. */

@@ -22,6 +22,12 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
     return;
   if (harvest.records.length === 0 && harvest.unsure.size > 0) return;
   const cuts = metadata.draft.dates?.cuts?.length ?? 1;
+  // Each of them is told of already: its row names another place, or a plant that has one.
+  if (
+    plantsLacking(harvest, layout.positions, cuts, Infinity).length <=
+    harvest.unplaced + rowsTooMany(harvest)
+  )
+    return;
   for (let cut = 1; cut <= cuts; cut += 1) {
     const { withRows, lacking } = lookForRows(harvest, layout.positions, cut);
     const saidOf = new Set<string>();
@@ -51,6 +57,37 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
 function plantInWords(position: Position, plant: number | null): string {
   const place = positionInWords(position);
   return plant === null ? place : say('{place} plant {plant}', { place, plant });
+}
+
+/** In words, the plants without a row at a cut, in containers of which every row could be placed; at most so many. */
+export function plantsLacking(
+  harvest: Harvest,
+  positions: readonly Position[],
+  cuts: number,
+  most: number,
+): string[] {
+  const lacking: string[] = [];
+  for (let cut = 1; cut <= cuts; cut += 1) {
+    for (const [index, plants] of lookForRows(harvest, positions, cut).lacking) {
+      const position = positions[index]!;
+      if (harvest.unsure.has(position.container)) continue;
+      for (const plant of plants) {
+        const place = plantInWords(position, plant);
+        lacking.push(cuts === 1 ? place : say('{place} at cut {cut}', { place, cut }));
+        if (lacking.length > most) return lacking;
+      }
+    }
+  }
+  return lacking;
+}
+
+/** How many rows stand for a plant that has a row at that cut already. */
+export function rowsTooMany(harvest: Harvest): number {
+  const seen = new Set<string>();
+  harvest.records.forEach(({ cut, plant }, index) => {
+    seen.add(`${String(harvest.positionOf[index])} ${String(cut)} ${String(plant)}`);
+  });
+  return harvest.records.length - seen.size;
 }
 
 /** The containers that have rows at a cut, and for each position that lacks rows the plants without one; null is the pot. */
