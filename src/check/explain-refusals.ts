@@ -1,6 +1,6 @@
 import type { Path, Yaml } from '../read/yaml.ts';
 import { pathOf } from './json-pointer.ts';
-import { nearest } from './nearest.ts';
+import { meantKey } from './meant-key.ts';
 import type { Refusal } from './refusal.ts';
 import type { Report } from './rule.ts';
 import missingKey, { explainMissingKey } from './rules/missing-key.ts';
@@ -56,7 +56,7 @@ function misspeltKeys(refusals: readonly Refusal[]): Set<string> {
     .filter(({ error }) => error.keyword === 'additionalProperties')
     .map((refusal) => {
       const key = String(refusal.error.params['additionalProperty']);
-      const best = nearest(key, keysAt(refusal));
+      const best = meantKey(key, keysAt(refusal));
       if (best === null && isOfTop(refusal, key)) return `/${key}`;
       return `${pointerOf(refusal.path)}/${best ?? ''}`;
     });
