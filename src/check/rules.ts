@@ -66,6 +66,7 @@ import plainAlternation from './rules/plain-alternation.ts';
 import plantBeyondSet from './rules/plant-beyond-set.ts';
 import plantTwice from './rules/plant-twice.ts';
 import plantsPerPot from './rules/plants-per-pot.ts';
+import plotInTwo from './rules/plot-in-two.ts';
 import plotMissing from './rules/plot-missing.ts';
 import plotNotOne from './rules/plot-not-one.ts';
 import positionLeftOut from './rules/position-left-out.ts';
@@ -76,6 +77,7 @@ import potTotal from './rules/pot-total.ts';
 import preciseLocation from './rules/precise-location.ts';
 import raggedRow from './rules/ragged-row.ts';
 import randomisedContradicted from './rules/randomised-contradicted.ts';
+import readingApart from './rules/reading-apart.ts';
 import readingTwice from './rules/reading-twice.ts';
 import readingUnlikely from './rules/reading-unlikely.ts';
 import relatedLink from './rules/related-link.ts';
@@ -85,6 +87,7 @@ import roundedByHand from './rules/rounded-by-hand.ts';
 import rowsOfOneTreatment from './rules/rows-of-one-treatment.ts';
 import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
+import secondFile from './rules/second-file.ts';
 import sheetClaimedDifference from './rules/sheet-claimed-difference.ts';
 import sheetEventAttribute from './rules/sheet-event-attribute.ts';
 import sheetExpression from './rules/sheet-expression.ts';
@@ -111,6 +114,7 @@ import sheetWrongAttribute from './rules/sheet-wrong-attribute.ts';
 import sourceAltered from './rules/source-altered.ts';
 import sourceMissing from './rules/source-missing.ts';
 import speciesAgainstCultivar from './rules/species-against-cultivar.ts';
+import spreadsheetError from './rules/spreadsheet-error.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
 import stockBeyondSolubility from './rules/stock-beyond-solubility.ts';
 import stockThatSettles from './rules/stock-that-settles.ts';
@@ -226,6 +230,7 @@ export const rules: readonly Rule[] = [
   plantBeyondSet,
   plantTwice,
   plantsPerPot,
+  plotInTwo,
   plotMissing,
   plotNotOne,
   positionLeftOut,
@@ -236,6 +241,7 @@ export const rules: readonly Rule[] = [
   preciseLocation,
   raggedRow,
   randomisedContradicted,
+  readingApart,
   readingTwice,
   readingUnlikely,
   relatedLink,
@@ -245,6 +251,7 @@ export const rules: readonly Rule[] = [
   rowsOfOneTreatment,
   sameTitleAndSeason,
   seasonYear,
+  secondFile,
   sheetClaimedDifference,
   sheetEventAttribute,
   sheetExpression,
@@ -271,6 +278,7 @@ export const rules: readonly Rule[] = [
   sourceAltered,
   sourceMissing,
   speciesAgainstCultivar,
+  spreadsheetError,
   statusAgainstTime,
   stockBeyondSolubility,
   stockThatSettles,
