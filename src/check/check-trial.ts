@@ -10,6 +10,7 @@ import type { Facts, Metadata } from './facts.ts';
 import { type FrozenVersion, frozenVersions, isVersion } from './frozen-versions.ts';
 import { fullGrid } from './full-grid.ts';
 import { joinAlike } from './join-alike.ts';
+import { misspeltLevels } from './misspelt-levels.ts';
 import { oneCellOnce } from './one-cell-once.ts';
 import { compareProblems } from './print-problem.ts';
 import { readHarvest } from './read-harvest.ts';
@@ -58,10 +59,11 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
   if (facts === null) reportUnreadFiles(files, report);
   else for (const { check } of rules) check?.(facts, report);
   const factSheets = context.withoutSheets === true ? [] : factSheetsOfTrial(files, report, path);
+  const sifted = facts === null ? problems : misspeltLevels(problems, facts, report);
   const accepted = facts?.metadata.draft.accepted ?? [];
   const isHeeded = (rule: string): boolean =>
     accepted.some((one) => one.rule === rule && one.where !== undefined);
-  const told = joinAlike(oneCellOnce(problems, isHeeded), rowCounter(files, path), isHeeded);
+  const told = joinAlike(oneCellOnce(sifted, isHeeded), rowCounter(files, path), isHeeded);
   const settled = facts === null ? { problems: told, queries: [] } : applyAccepted(told, facts, path);
   settled.problems.sort(compareProblems);
   if (facts === null || hasError(settled.problems)) return { trial: null, problems: settled.problems };

@@ -13,6 +13,7 @@ export function fullGrid({ draft, lost }: Metadata, report: Report, isMisnamed =
   const factors = draft.factors ?? [];
   const grid = emptyGrid(containers);
   const positions: Position[] = [];
+  const without: [container: string, factor: string, level: string][] = [];
   let complete = !lost.has('containers') && !lost.has('factors');
   for (const container of grid.containers.values()) {
     const treatment: Record<string, string> = {};
@@ -24,7 +25,7 @@ export function fullGrid({ draft, lost }: Metadata, report: Report, isMisnamed =
         // A trial that is not finished may still wait for its lots.
         const isRefused = lost.has('containers.treatment');
         if (draft.status === 'finished' && !isRefused && !isMisnamed)
-          reportMissingLayout(report, container.id, id, levels[0]?.id ?? '');
+          without.push([container.id, id, levels[0]?.id ?? '']);
       }
     }
     if (Object.keys(treatment).length < factors.length) continue;
@@ -37,5 +38,8 @@ export function fullGrid({ draft, lost }: Metadata, report: Report, isMisnamed =
       }
     }
   }
+  const [first] = without;
+  if (first !== undefined)
+    reportMissingLayout(report, first, [...new Set(without.map(([id]) => id))].slice(1));
   return { table: null, positions, starts: [], grid, complete, treated: complete };
 }

@@ -60,6 +60,8 @@ function readingReader(table: Table, metadata: Metadata, report: Report): (row: 
     const isDay = isDate(date);
     if (!isKnown && !metadata.lost.has('containers'))
       reportUnknownContainer(report, table, row, container, known);
+    // A row shifted, a line of totals, headings again: one thing is wrong with it, and told already.
+    if (!isKnown && !isDay && !metadata.lost.has('containers')) return null;
     if (!isDay) reportWrongDateInRow(report, table, row, date, isKnown ? container : null);
     const numbers = Object.fromEntries(readingColumns.map((name) => [name, numberIn(row, name, container)]));
     if (!isKnown || !isDay) return null;

@@ -6,7 +6,7 @@ import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import { readingPlace } from '../places.ts';
 import { isRecipeWhole } from '../recipe-warnings.ts';
-import type { Report, Rule } from '../rule.ts';
+import type { Finding, Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
   rule: 'ec-against-recipe',
@@ -23,6 +23,8 @@ export default rule;
 function check({ metadata, readings }: Facts, report: Report): void {
   const { nutrients, factors = [], containers = [] } = metadata.draft;
   if (nutrients?.salts === undefined || readings === null || !isRecipeWhole(metadata)) return;
+  if (metadata.lost.has('factors') || metadata.lost.has('containers')) return;
+  const odd: Finding[] = [];
   const seen = new Set<string>();
   for (const [index, { container, ec }] of readings.rows.entries()) {
     if (ec === null || ec === 0 || seen.has(container)) continue;
@@ -40,7 +42,7 @@ function check({ metadata, readings }: Facts, report: Report): void {
       'ec of {container} is {ec} mS/cm at its first reading, but the recipe should give {expected}; check the salts, the recipe and the meter',
       { container, ec, expected },
     );
-    report(rule, {
+    odd.push({
       file: 'readings.csv',
       place: readingPlace(readings, index, 'ec'),
       found: String(ec),
@@ -49,4 +51,15 @@ function check({ metadata, readings }: Facts, report: Report): void {
       where: container,
     });
   }
+  const isHeeded = (metadata.draft.accepted ?? []).some((one) => one.rule === rule.rule);
+  for (const finding of isHeeded ? odd : inOne(odd)) report(rule, finding);
+}
+
+/** Of several containers it is told once: they were filled from one recipe and read with one meter. */
+function inOne([first, ...others]: readonly Finding[]): Finding[] {
+  if (first === undefined) return [];
+  if (others.length === 0) return [first];
+  const containers = others.map(({ where }) => where).join(', ');
+  const message = say('{message} (so too in {containers})', { message: first.message, containers });
+  return [{ ...first, message, where: null }];
 }

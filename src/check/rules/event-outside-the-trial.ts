@@ -21,6 +21,8 @@ function check({ metadata, today }: Facts, report: Report): void {
   const { dates, events = [], photos = [] } = metadata.draft;
   const first = dates?.sown ?? dates?.germinated ?? dates?.transplanted;
   const last = dates?.cuts?.at(-1);
+  // Dates out of their order are reported as such; no event can be held against them.
+  if (first !== undefined && last !== undefined && first > last) return;
   for (const [key, items] of [
     ['events', events],
     ['photos', photos],

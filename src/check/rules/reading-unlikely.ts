@@ -1,4 +1,5 @@
 import { say } from '../../model/say.ts';
+import { litresIn } from '../../model/units.ts';
 import type { Container } from '../../model/trial.ts';
 import type { Facts, Readings } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
@@ -34,6 +35,7 @@ type Name = keyof typeof bounds;
 function check({ metadata, readings }: Facts, report: Report): void {
   if (readings === null) return;
   checkLevels({ metadata, readings }, report);
+  checkAmounts(metadata.draft.containers ?? [], readings, report);
   for (const name of Object.keys(bounds) as Name[]) checkColumn(name, readings, report);
 }
 
@@ -163,6 +165,34 @@ function oddLevel({ id, inside, volume }: Container, { rows }: Readings) {
   if (found === undefined) return [];
   const depth = Number(full.toPrecision(3));
   return [{ index: found[0], container: id, volume, depth, isHigh: high !== undefined }];
+}
+
+/** Told once a column: more water than the container holds went in at one reading. */
+function checkAmounts(containers: readonly Container[], readings: Readings, report: Report): void {
+  for (const name of ['added', 'rain', 'overflow'] as const) {
+    const holds = new Map(
+      containers.map(({ id, volume }) => [id, volume && volume.value * (litresIn[volume.unit] ?? 1)]),
+    );
+    const odd = [...readings.rows.entries()].filter(
+      ([, reading]) => (reading[name] ?? 0) > mostTimesFull * (holds.get(reading.container) ?? Infinity),
+    );
+    const [first] = odd;
+    if (first === undefined) continue;
+    const [index, reading] = first;
+    const message = say(
+      '{name} is {value} L, but {container} holds {volume} L; is it in L? (readings like it: {count})',
+      {
+        name,
+        value: reading[name]!,
+        container: reading.container,
+        volume: Number((holds.get(reading.container) ?? 0).toPrecision(3)),
+        count: odd.length,
+      },
+    );
+    const place = readingPlace(readings, index, name);
+    const where = odd.length === 1 ? reading.container : null;
+    report(rule, { file: 'readings.csv', place, found: String(reading[name]), message, where });
+  }
 }
 
 /** The bounds that a reading lies outside of, and what it perhaps was. */
