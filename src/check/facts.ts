@@ -52,6 +52,8 @@ export interface Readings {
   rows: readonly Reading[];
   /** Offset in the text at which each row begins. */
   starts: readonly number[];
+  /** Containers of which a date or a number could not be read, so that nothing follows from what is absent. */
+  doubted: ReadonlySet<string>;
 }
 
 /** Everything that is known of a trial while it is checked; null where a file is absent or unreadable. */

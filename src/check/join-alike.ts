@@ -31,7 +31,7 @@ const oneSlipOfColumn: Readonly<Record<string, number>> = {
   'date-far-from-cut': 0.5,
   'date-in-the-future': 0.25,
   'date-outside-the-trial': 0.25,
-  'level-rise': 0.5,
+  'level-rise': 0.25,
   'mark-off-its-scale': 0.25,
   'no-weight-no-status': 0.5,
   'not-a-whole-number': 0.25,
@@ -71,12 +71,13 @@ export function joinAlike(
   rowsOf: (file: string) => number = () => Infinity,
   isHeeded: (rule: string) => boolean = () => false,
 ): Problem[] {
-  const alike = joinGroups(problems, keyOf, () => several);
-  return joinGroups(
-    alike,
+  const ofColumns = joinGroups(
+    problems,
     (problem) => (isHeeded(problem.rule) ? '' : columnKeyOf(problem)),
     ({ rule, file }) => rowsOf(file) * (oneSlipOfColumn[rule] ?? Infinity),
   );
+  const ofHeadings = joinGroups(ofColumns, headingKeyOf, () => several);
+  return joinGroups(ofHeadings, keyOf, () => several);
 }
 
 function joinGroups(
@@ -108,7 +109,12 @@ function joined([first, ...others]: readonly Problem[]): Problem {
   const isSame = others.every((one) => one.message === message);
   const lines = others.map(({ line }) => line ?? 0).filter((line) => line !== own);
   if (lines.length === 0) {
-    const again = say('{message} (also {count} more times in this line)', { message, count: others.length });
+    const again = say(
+      isSame
+        ? '{message} (also {count} more times in this line)'
+        : '{message} (and likewise, with what stands there, {count} more times in this line)',
+      { message, count: others.length },
+    );
     return { ...first!, message: again, where: null };
   }
   const runs = runsOf(lines);
@@ -137,6 +143,11 @@ function runsOf(lines: readonly number[]): string[] {
     else runs.push([line, line]);
   }
   return runs.map(([first, last]) => (first === last ? String(first) : `${String(first)}-${String(last)}`));
+}
+
+/** Headings of a table that are each a slip of a column's name: all in capitals, in quotes, with the unit behind them. */
+function headingKeyOf({ rule, file, line, expected }: Problem): string {
+  return rule === 'unknown-column' && expected !== null ? JSON.stringify([file, line]) : '';
 }
 
 /** Empty where a problem stands on its own. */

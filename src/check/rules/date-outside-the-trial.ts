@@ -52,6 +52,11 @@ export function isOutsideTrial(
   return isEarly || (last !== undefined && daysBetween(last, date) > after);
 }
 
+/** True for a day on which no reading of the trial was taken. */
+export function isReadingOutside(metadata: Facts['metadata'], date: string): boolean {
+  return isOutsideTrial(metadata, date, aroundTheTrial, aroundTheTrial);
+}
+
 function check({ metadata, harvest, readings, today }: Facts, report: Report): void {
   const { cuts = [] } = metadata.draft.dates ?? {};
   const [first, last] = spanOf(metadata);

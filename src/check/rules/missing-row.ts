@@ -1,7 +1,7 @@
 import { say } from '../../model/say.ts';
 import type { Position } from '../../model/trial.ts';
 import type { Facts, Harvest } from '../facts.ts';
-import type { Report, Rule } from '../rule.ts';
+import type { Finding, Report, Rule } from '../rule.ts';
 import { positionInWords, whereOf } from '../grid.ts';
 import { recordsByPosition } from '../records-by-position.ts';
 
@@ -23,11 +23,9 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
   if (harvest.records.length === 0 && harvest.unsure.size > 0) return;
   const cuts = metadata.draft.dates?.cuts?.length ?? 1;
   // Each of them is told of already: its row names another place, or a plant that has one.
-  if (
-    plantsLacking(harvest, layout.positions, cuts, Infinity).length <=
-    harvest.unplaced + rowsTooMany(harvest)
-  )
-    return;
+  const lacked = plantsLacking(harvest, layout.positions, cuts, Infinity).length;
+  if (lacked <= harvest.unplaced + rowsTooMany(harvest)) return;
+  const found: Finding[] = [];
   for (let cut = 1; cut <= cuts; cut += 1) {
     const { withRows, lacking } = lookForRows(harvest, layout.positions, cut);
     const saidOf = new Set<string>();
@@ -43,7 +41,7 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
           '{what} has no row at cut {cut}; write the weight, or the status that says what became of it',
           { what, cut },
         );
-        report(rule, {
+        found.push({
           file: 'harvest.csv',
           expected: what,
           message,
@@ -52,6 +50,23 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
       }
     }
   }
+  // A part of the file that was lost is one slip.
+  const isPart = found.length >= severalLost && lacked >= layout.positions.length * cuts * ofPart;
+  for (const finding of isPart ? inOne(found) : found) report(rule, finding);
+}
+
+/** From so many on, and this share of all plants, rows that are missing were lost together. */
+const severalLost = 3;
+const ofPart = 0.25;
+/** Of those so many are named. */
+const namedOfPart = 8;
+
+function inOne([first, ...others]: readonly Finding[]): Finding[] {
+  if (first === undefined) return [];
+  const named = others.slice(0, namedOfPart).map(({ expected }) => expected ?? '');
+  const more = others.length > namedOfPart ? ', ...' : '';
+  const values = { message: first.message, count: others.length, named: `${named.join(', ')}${more}` };
+  return [{ ...first, message: say('{message} (so too {count} more: {named})', values), where: null }];
 }
 
 function plantInWords(position: Position, plant: number | null): string {
