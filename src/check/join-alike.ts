@@ -12,8 +12,11 @@ const runsNamed = 12;
  * misspelt, a date typed by day and month. A missing weight is another slip in every row.
  */
 const oneSlip = new Set([
+  'date-in-the-future',
+  'date-outside-the-trial',
   'layout-and-container-differ',
   'not-a-whole-number',
+  'position-off-the-grid',
   'unknown-container',
   'unknown-cut',
   'unknown-level',

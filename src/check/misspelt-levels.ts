@@ -3,6 +3,7 @@ import type { Factor } from '../model/trial.ts';
 import type { Facts } from './facts.ts';
 import { nearest } from './nearest.ts';
 import type { Report } from './rule.ts';
+import { idOfName } from './rules/unknown-cultivar.ts';
 import { reportMisspeltLevel } from './rules/unknown-level.ts';
 
 /** Rules that tell of a level that is not listed, and those that tell of one that is listed and means nothing. */
@@ -55,7 +56,8 @@ function slipOf(
   )?.found;
   if (unlisted === undefined || unlisted === null || (factor.check !== unlisted && !isCultivar(unlisted)))
     return null;
-  const listed = nearest(unlisted, unused);
+  const bySynonym = unused.find((id) => idOfName(id, cultivars ?? []) === unlisted);
+  const listed = bySynonym ?? nearest(unlisted, unused);
   if (listed === null || isCultivar(listed)) return null;
   return { listed, meant: unlisted, number: factor.levels.findIndex(({ id }) => id === listed) };
 }

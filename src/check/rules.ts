@@ -85,6 +85,7 @@ import releaseBeforeCut from './rules/release-before-cut.ts';
 import reservedId from './rules/reserved-id.ts';
 import roundedByHand from './rules/rounded-by-hand.ts';
 import rowsOfOneTreatment from './rules/rows-of-one-treatment.ts';
+import saltTwice from './rules/salt-twice.ts';
 import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
 import secondFile from './rules/second-file.ts';
@@ -249,6 +250,7 @@ export const rules: readonly Rule[] = [
   reservedId,
   roundedByHand,
   rowsOfOneTreatment,
+  saltTwice,
   sameTitleAndSeason,
   seasonYear,
   secondFile,

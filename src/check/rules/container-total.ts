@@ -1,7 +1,8 @@
 import { say } from '../../model/say.ts';
 import type { Position } from '../../model/trial.ts';
 import type { Facts, Harvest } from '../facts.ts';
-import type { Report, Rule } from '../rule.ts';
+import { containersInOne } from '../containers-in-one.ts';
+import type { Finding, Report, Rule } from '../rule.ts';
 import { likelyWeight } from '../likely-weight.ts';
 import { recordPlace } from '../places.ts';
 import { toGrams } from '../to-grams.ts';
@@ -37,6 +38,8 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
   const uncounted = withoutEveryPlantOnce(harvest, layout.positions, metadata.draft.dates?.cuts?.length ?? 1);
   const isUnsure = (id: string): boolean => harvest.unsure.has(id) || harvest.doubted.has(id);
   const byContainer = Map.groupBy(harvest.records, ({ container }) => container);
+  const odd: Finding[] = [];
+  const times: number[] = [];
   for (const [index, { id, weighed_total: total }] of (metadata.draft.containers ?? []).entries()) {
     const records = byContainer.get(id);
     if (total === undefined || records === undefined || isUnsure(id) || uncounted.has(id)) continue;
@@ -44,6 +47,7 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
     if (parts === null) continue;
     const weighed = toGrams(total.value, total.unit);
     const step = stepInGrams(variable, total.value, total.unit);
+    times.push(parts.sum / weighed);
     if (!isBeyondRounding(weighed, parts, step)) continue;
     const message = say(
       '{container} was weighed at {weighed}, but its {count} weights sum to {sum}: {difference} apart, where rounding explains {most}',
@@ -80,7 +84,7 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
       });
       continue;
     }
-    report(rule, {
+    odd.push({
       file: 'trial.yaml',
       place: metadata.place(['containers', index, 'weighed_total', 'value']),
       found: inGrams(weighed),
@@ -89,6 +93,15 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
       where: id,
     });
   }
+  const isHeeded = (metadata.draft.accepted ?? []).some((one) => one.rule === rule.rule);
+  const isOneUnit = odd.length === times.length && areOneFactor(times);
+  for (const finding of isOneUnit && !isHeeded ? containersInOne(odd) : odd) report(rule, finding);
+}
+
+/** True where the sums of several containers are all so many times their totals, and far from them: a unit is wrong. */
+function areOneFactor(times: readonly number[]): boolean {
+  const [least, most] = [Math.min(...times), Math.max(...times)];
+  return times.length > 1 && most < least * 1.1 && (least > 1.5 || most < 0.67);
 }
 
 /** The record of a container whose weight, typed with a slip, explains the difference from the total; null where none does. */

@@ -28,6 +28,8 @@ function check(facts: Facts, report: Report): void {
   const { harvest, metadata } = facts;
   if (!harvest?.table.index.has('date')) return;
   const cuts: readonly string[] = metadata.draft.dates?.cuts ?? [];
+  // Cuts out of their order are reported as such; no row can be held against them.
+  if (cuts.some((date, index) => index > 0 && date <= cuts[index - 1]!)) return;
   const differing = indexesWhere(harvest.records, ({ date, cut }) => date !== cuts[cut - 1]);
   const usual = differing.length === 0 ? new Map<string, string>() : usualDates(harvest.records);
   checkUsual(facts, harvest, usual, report);

@@ -4,6 +4,7 @@ import { atStrength, strengthOf } from '../../compute/nutrients/strength-of.ts';
 import { agreesWith } from '../../compute/nutrients/warnings.ts';
 import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
+import { containersInOne } from '../containers-in-one.ts';
 import { readingPlace } from '../places.ts';
 import { isRecipeWhole } from '../recipe-warnings.ts';
 import type { Finding, Report, Rule } from '../rule.ts';
@@ -51,15 +52,7 @@ function check({ metadata, readings }: Facts, report: Report): void {
       where: container,
     });
   }
+  // They were filled from one recipe and read with one meter.
   const isHeeded = (metadata.draft.accepted ?? []).some((one) => one.rule === rule.rule);
-  for (const finding of isHeeded ? odd : inOne(odd)) report(rule, finding);
-}
-
-/** Of several containers it is told once: they were filled from one recipe and read with one meter. */
-function inOne([first, ...others]: readonly Finding[]): Finding[] {
-  if (first === undefined) return [];
-  if (others.length === 0) return [first];
-  const containers = others.map(({ where }) => where).join(', ');
-  const message = say('{message} (so too in {containers})', { message: first.message, containers });
-  return [{ ...first, message, where: null }];
+  for (const finding of isHeeded ? odd : containersInOne(odd)) report(rule, finding);
 }

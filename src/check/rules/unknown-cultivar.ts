@@ -17,6 +17,15 @@ const rule: Rule = {
 };
 export default rule;
 
+/** The id of the cultivar that has that name or synonym, whatever its case; null for none. */
+export function idOfName(text: string, cultivars: readonly Cultivar[]): string | null {
+  const wanted = text.trim().toLowerCase();
+  const found = cultivars.find(({ name, synonyms = [] }) =>
+    [name, ...synonyms].some((one) => one.toLowerCase() === wanted),
+  );
+  return found?.id ?? null;
+}
+
 /** The cultivar of a trial of one may have any name; one that is almost a known one is a slip of it. */
 function checkCrop(
   { metadata }: Pick<Facts, 'metadata'>,
@@ -46,7 +55,7 @@ function check({ metadata, cultivars }: Facts, report: Report): void {
     if (factor.kind !== 'cultivar') continue;
     for (const [number, level] of factor.levels.entries()) {
       if (level.name !== undefined || known.includes(level.id)) continue;
-      const best = nearest(level.id, known);
+      const best = idOfName(level.id, cultivars) ?? nearest(level.id, known);
       const shown = { level: showText(level.id) };
       report(rule, {
         file: 'trial.yaml',
