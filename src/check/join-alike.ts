@@ -80,7 +80,36 @@ export function joinAlike(
     ({ rule, file }) => rowsOf(file) * (oneSlipOfColumn[rule] ?? Infinity),
   );
   const ofHeadings = joinGroups(ofColumns, headingKeyOf, () => several);
-  return joinGroups(ofHeadings, keyOf, () => several);
+  return acrossFiles(
+    joinGroups(ofHeadings, keyOf, () => several),
+    problems,
+  );
+}
+
+/** A container that rows of several files name and trial.yaml does not was renamed there: told in the first of them. */
+function acrossFiles(told: readonly Problem[], all: readonly Problem[]): Problem[] {
+  const unknown = (problem: Problem): string =>
+    problem.rule === 'unknown-container' && problem.found !== null
+      ? JSON.stringify([problem.file, problem.found])
+      : '';
+  const counts = Map.groupBy(all, unknown);
+  const often = told.filter(
+    (problem) => unknown(problem) !== '' && (counts.get(unknown(problem))?.length ?? 0) >= several,
+  );
+  const byFound = Map.groupBy(often.toSorted(compareProblems), ({ found }) => found);
+  const first = new Set([...byFound.values()].map((group) => group[0]!));
+  const again = new Set([...byFound.values()].flatMap((group) => group.slice(1)));
+  return told
+    .filter((problem) => !again.has(problem))
+    .map((problem) => {
+      const others = first.has(problem) ? (byFound.get(problem.found) ?? []).slice(1) : [];
+      if (others.length === 0) return problem;
+      const values = {
+        message: problem.message,
+        files: others.map(({ file }) => file.split('/').at(-1)).join(', '),
+      };
+      return { ...problem, message: say('{message} (and in {files})', values) };
+    });
 }
 
 function joinGroups(

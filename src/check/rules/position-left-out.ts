@@ -23,10 +23,14 @@ const timesLarger = 5;
 
 function check({ layout, metadata }: Facts, report: Report): void {
   if (layout === null || layout.table === null || !layout.complete) return;
+  const planted = new Map<string, { rows: number; columns: number }>();
+  for (const { container, row, column } of layout.positions) {
+    const before = planted.get(container) ?? { rows: 0, columns: 0 };
+    planted.set(container, { rows: Math.max(before.rows, row), columns: Math.max(before.columns, column) });
+  }
   for (const [index, { id, rows, columns }] of (metadata.draft.containers ?? []).entries()) {
-    const planted = layout.positions.filter(({ container }) => container === id);
     for (const name of ['rows', 'columns'] as const) {
-      const highest = Math.max(0, ...planted.map(({ row, column }) => (name === 'rows' ? row : column)));
+      const highest = planted.get(id)?.[name] ?? 0;
       const size = name === 'rows' ? rows : columns;
       if (highest === 0 || size < highest * timesLarger) continue;
       const message = say(

@@ -121,7 +121,10 @@ function checkLevels(
   { metadata, readings }: { metadata: Facts['metadata']; readings: Readings },
   report: Report,
 ): void {
-  const odd = (metadata.draft.containers ?? []).flatMap((container) => oddLevel(container, readings));
+  const byContainer = Map.groupBy(readings.rows.keys(), (index) => readings.rows[index]!.container);
+  const odd = (metadata.draft.containers ?? []).flatMap((container) =>
+    oddLevel(container, readings, byContainer.get(container.id) ?? []),
+  );
   const [first] = odd;
   if (first === undefined) return;
   const { index, container, volume, depth } = first;
@@ -150,17 +153,16 @@ function checkLevels(
 }
 
 /** The highest level of a container where the volume said of it stands far lower or far higher; none where it does not. */
-function oddLevel({ id, inside, volume }: Container, { rows }: Readings) {
+function oddLevel({ id, inside, volume }: Container, { rows }: Readings, own: readonly number[]) {
   if (inside === undefined || volume === undefined) return [];
   const full = fullDepth({ inside, volume }) * 100;
-  const levels = [...rows.entries()].filter(
-    ([, { container, level }]) =>
-      container === id && level !== null && unlikelyReading('level', level) === null,
-  );
-  const isHigh = ([, { level }]: (typeof levels)[number]): boolean => level! > mostTimesFull * full;
+  const levels = own
+    .map((index) => [index, rows[index]!.level] as const)
+    .filter(([, level]) => level !== null && unlikelyReading('level', level) === null);
+  const isHigh = ([, level]: (typeof levels)[number]): boolean => level! > mostTimesFull * full;
   const high = levels.find(isHigh);
-  const highest = levels.toSorted(([, a], [, b]) => b.level! - a.level!)[0];
-  const isLow = levels.length >= several && highest !== undefined && highest[1].level! * fewestTimes < full;
+  const highest = levels.toSorted(([, a], [, b]) => b! - a!)[0];
+  const isLow = levels.length >= several && highest !== undefined && highest[1]! * fewestTimes < full;
   const found = high ?? (isLow ? highest : undefined);
   if (found === undefined) return [];
   const depth = Number(full.toPrecision(3));

@@ -27,7 +27,8 @@ export function isOfTop(refusal: Refusal, key: string): boolean {
   return refusal.path.length > 0 && keysAt({ ...refusal, path: [] }).includes(key);
 }
 
-export function explainUnknownKey(refusal: Refusal): Finding {
+/** @param instead a needed key beside it that is missing, and may be this one */
+export function explainUnknownKey(refusal: Refusal, instead: string | null = null): Finding {
   const key = String(refusal.error.params['additionalProperty']);
   const known = keysAt(refusal);
   const best = nearest(key, known);
@@ -50,14 +51,22 @@ export function explainUnknownKey(refusal: Refusal): Finding {
                 '{key} is not a key of {of}; it stands by itself: begin its line in the first column',
                 shown,
               )
-            : home !== null
-              ? say('{key} is not a key of {of}; it belongs at {home}', { ...shown, home })
-              : say('{key} is not a key of {of}; known keys: {names}', { ...shown, names: known.join(', ') });
+            : instead !== null
+              ? say('{key} is not a key of {of}, and "{name}" is missing; is it this one?', {
+                  ...shown,
+                  name: instead,
+                })
+              : home !== null
+                ? say('{key} is not a key of {of}; it belongs at {home}', { ...shown, home })
+                : say('{key} is not a key of {of}; known keys: {names}', {
+                    ...shown,
+                    names: known.join(', '),
+                  });
   return {
     file: refusal.file,
     place: refusal.yaml.keyPlace([...refusal.path, key]),
     found: key,
-    expected: best ?? run ?? home,
+    expected: best ?? run ?? instead ?? home,
     message,
   };
 }
