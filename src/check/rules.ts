@@ -126,6 +126,7 @@ import totalWithoutResolution from './rules/total-without-resolution.ts';
 import trialId from './rules/trial-id.ts';
 import trialOfYears from './rules/trial-of-years.ts';
 import trialsNotAFolder from './rules/trials-not-a-folder.ts';
+import turnedTable from './rules/turned-table.ts';
 import unitMixedUp from './rules/unit-mixed-up.ts';
 import unitOfAVariable from './rules/unit-of-a-variable.ts';
 import unknownColumn from './rules/unknown-column.ts';
@@ -291,6 +292,7 @@ export const rules: readonly Rule[] = [
   trialId,
   trialOfYears,
   trialsNotAFolder,
+  turnedTable,
   unitMixedUp,
   unitOfAVariable,
   unknownColumn,

@@ -9,6 +9,7 @@ import { reportMissingColumn } from './rules/missing-column.ts';
 import { reportNoHeadings } from './rules/no-headings.ts';
 import { reportNoRows } from './rules/no-rows.ts';
 import { raggedRows } from './rules/ragged-row.ts';
+import { isTurned, reportTurned } from './rules/turned-table.ts';
 import { reportUnknownColumn } from './rules/unknown-column.ts';
 import { reportUnpairedQuote } from './rules/unpaired-quote.ts';
 import { actualDelimiter, reportSeparatorLine, reportWrongDelimiter } from './rules/wrong-delimiter.ts';
@@ -86,6 +87,13 @@ export function readTable(
         width = -1;
         reportNoHeadings(report, file, row.line, row.cells, headingsOf(form), findHeadings(form, csv));
         return;
+      }
+      if (!headingsOf(form).every((heading) => row.cells.map(trimmed).includes(heading))) {
+        if (isTurned(csv, headingsOf(form))) {
+          width = -1;
+          reportTurned(report, file, row.cells[0] ?? '');
+          return;
+        }
       }
       table = readHeadings(form, csv, row, report);
       if (table !== null) onRow = begin(table);
