@@ -10,6 +10,8 @@ import type { Facts, Metadata } from './facts.ts';
 import { type FrozenVersion, frozenVersions, isVersion } from './frozen-versions.ts';
 import { fullGrid } from './full-grid.ts';
 import { joinAlike } from './join-alike.ts';
+import { misspeltLevels } from './misspelt-levels.ts';
+import { oneCellOnce } from './one-cell-once.ts';
 import { compareProblems } from './print-problem.ts';
 import { readHarvest } from './read-harvest.ts';
 import { readLayout } from './read-layout.ts';
@@ -57,7 +59,11 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
   if (facts === null) reportUnreadFiles(files, report);
   else for (const { check } of rules) check?.(facts, report);
   const factSheets = context.withoutSheets === true ? [] : factSheetsOfTrial(files, report, path);
-  const told = joinAlike(problems);
+  const sifted = facts === null ? problems : misspeltLevels(problems, facts, report);
+  const accepted = facts?.metadata.draft.accepted ?? [];
+  const isHeeded = (rule: string): boolean =>
+    accepted.some((one) => one.rule === rule && one.where !== undefined);
+  const told = joinAlike(oneCellOnce(sifted, isHeeded), rowCounter(files, path), isHeeded);
   const settled = facts === null ? { problems: told, queries: [] } : applyAccepted(told, facts, path);
   settled.problems.sort(compareProblems);
   if (facts === null || hasError(settled.problems)) return { trial: null, problems: settled.problems };
@@ -75,6 +81,20 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
     ...(factSheets.length > 0 ? { factSheets } : {}),
   };
   return { trial, problems: settled.problems };
+}
+
+/** About how many rows the table of a path has, its headings left out; each is counted once. */
+function rowCounter(files: FolderFiles, prefix: string): (file: string) => number {
+  const counted = new Map<string, number>();
+  return (file) => {
+    const before = counted.get(file);
+    if (before !== undefined) return before;
+    let lines = 0;
+    for (const byte of files.get(file.slice(prefix.length)) ?? []) if (byte === 10) lines += 1;
+    const rows = Math.max(1, lines - 1);
+    counted.set(file, rows);
+    return rows;
+  };
 }
 
 /** The frozen versions older than the present one, each checked as a folder of its own. */

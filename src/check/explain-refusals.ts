@@ -1,6 +1,6 @@
 import type { Path, Yaml } from '../read/yaml.ts';
 import { pathOf } from './json-pointer.ts';
-import { nearest } from './nearest.ts';
+import { meantKey } from './meant-key.ts';
 import type { Refusal } from './refusal.ts';
 import type { Report } from './rule.ts';
 import missingKey, { explainMissingKey } from './rules/missing-key.ts';
@@ -23,14 +23,17 @@ export function explainRefusals(
     .filter(({ keyword }) => keyword !== 'if')
     .map((error): Refusal => ({ error, schema, file, path: pathOf(error.instancePath), yaml }));
   const misspelt = misspeltKeys(refusals);
+  const instead = strangeInsteadOf(refusals, misspelt);
   const said = new Set<string>();
   for (const refusal of refusals) {
     const { keyword, params } = refusal.error;
     const at = pointerOf(refusal.path);
     if (keyword === 'required') {
-      if (misspelt.has(`${at}/${String(params['missingProperty'])}`)) continue;
+      const missing = String(params['missingProperty']);
+      if (misspelt.has(`${at}/${missing}`) || instead.get(at) === missing) continue;
       report(missingKey, explainMissingKey(refusal));
-    } else if (keyword === 'additionalProperties') report(unknownKey, explainUnknownKey(refusal));
+    } else if (keyword === 'additionalProperties')
+      report(unknownKey, explainUnknownKey(refusal, instead.get(at) ?? null));
     else {
       // One value, one message: the first is the one that the others follow from.
       if (said.has(at)) continue;
@@ -50,13 +53,34 @@ function explainValue(refusal: Refusal, report: Report): void {
 
 const pointerOf = (path: Path): string => path.join('/');
 
+/** By the path of a mapping: its one needed key that is missing, where just one of its keys is unknown and means nothing. */
+function strangeInsteadOf(refusals: readonly Refusal[], misspelt: ReadonlySet<string>): Map<string, string> {
+  const instead = new Map<string, string>();
+  for (const [at, group] of Map.groupBy(refusals, ({ path }) => pointerOf(path))) {
+    const missing = group
+      .filter(({ error }) => error.keyword === 'required')
+      .map(({ error }) => String(error.params['missingProperty']))
+      .filter((key) => !misspelt.has(`${at}/${key}`));
+    const strange = group.filter((refusal) => {
+      const key = String(refusal.error.params['additionalProperty']);
+      return (
+        refusal.error.keyword === 'additionalProperties' &&
+        meantKey(key, keysAt(refusal)) === null &&
+        !isOfTop(refusal, key)
+      );
+    });
+    if (at !== '' && missing.length === 1 && strange.length === 1) instead.set(at, missing[0]!);
+  }
+  return instead;
+}
+
 /** The needed keys that an unknown key beside them, or deeper, was probably meant to be. */
 function misspeltKeys(refusals: readonly Refusal[]): Set<string> {
   const meant = refusals
     .filter(({ error }) => error.keyword === 'additionalProperties')
     .map((refusal) => {
       const key = String(refusal.error.params['additionalProperty']);
-      const best = nearest(key, keysAt(refusal));
+      const best = meantKey(key, keysAt(refusal));
       if (best === null && isOfTop(refusal, key)) return `/${key}`;
       return `${pointerOf(refusal.path)}/${best ?? ''}`;
     });

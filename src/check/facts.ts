@@ -38,6 +38,10 @@ export interface Harvest {
   starts: readonly number[];
   /** Containers some of whose rows could not be placed, so that absence proves nothing. */
   unsure: ReadonlySet<string>;
+  /** How many rows could not be placed: as many plants may seem to have none. */
+  unplaced: number;
+  /** Containers with a weight, a status or a cut that is reported as an error, so that their sum proves nothing. */
+  doubted: ReadonlySet<string>;
   /** False where rows were lost to faults of the file's form. */
   complete: boolean;
 }
@@ -48,6 +52,8 @@ export interface Readings {
   rows: readonly Reading[];
   /** Offset in the text at which each row begins. */
   starts: readonly number[];
+  /** Containers of which a date or a number could not be read, so that nothing follows from what is absent. */
+  doubted: ReadonlySet<string>;
 }
 
 /** Everything that is known of a trial while it is checked; null where a file is absent or unreadable. */

@@ -13,18 +13,24 @@ export function fullGrid({ draft, lost }: Metadata, report: Report, isMisnamed =
   const factors = draft.factors ?? [];
   const grid = emptyGrid(containers);
   const positions: Position[] = [];
+  const without: [container: string, factor: string, level: string][] = [];
   let complete = !lost.has('containers') && !lost.has('factors');
+  let isKnown = true;
   for (const container of grid.containers.values()) {
     const treatment: Record<string, string> = {};
     for (const { id, levels } of factors) {
       const level = ownValue(container.treatment, id);
-      if (level !== undefined) treatment[id] = level;
-      else {
+      if (level !== undefined) {
+        treatment[id] = level;
+        if (!levels.some((one) => one.id === level)) isKnown = false;
+      } else {
         complete = false;
         // A trial that is not finished may still wait for its lots.
-        const isRefused = lost.has('containers.treatment');
+        const isRefused =
+          lost.has('containers.treatment') ||
+          Object.keys(container.treatment ?? {}).some((key) => !factors.some((one) => one.id === key));
         if (draft.status === 'finished' && !isRefused && !isMisnamed)
-          reportMissingLayout(report, container.id, id, levels[0]?.id ?? '');
+          without.push([container.id, id, levels[0]?.id ?? '']);
       }
     }
     if (Object.keys(treatment).length < factors.length) continue;
@@ -37,5 +43,8 @@ export function fullGrid({ draft, lost }: Metadata, report: Report, isMisnamed =
       }
     }
   }
-  return { table: null, positions, starts: [], grid, complete, treated: complete };
+  const [first] = without;
+  if (first !== undefined)
+    reportMissingLayout(report, first, [...new Set(without.map(([id]) => id))].slice(1));
+  return { table: null, positions, starts: [], grid, complete, treated: complete && isKnown };
 }

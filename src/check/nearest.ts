@@ -30,13 +30,25 @@ function search(name: string, known: readonly string[]): string | null {
   if (wanted.length < 3) least = wanted.length === 2 ? 2 : 1;
   for (const candidate of known.slice(0, mostNames)) {
     if (candidate.length > longestName) continue;
-    const difference = distance(wanted, plain(candidate));
+    const difference = slipsBetween(wanted, plain(candidate));
     if (difference < least) {
       least = difference;
       best = candidate;
     }
   }
   return best;
+}
+
+/** The letters that differ; two neighbouring ones exchanged count as one. */
+function slipsBetween(a: string, b: string): number {
+  return isExchanged(a, b) ? 1 : distance(a, b);
+}
+
+function isExchanged(a: string, b: string): boolean {
+  if (a.length !== b.length || a === b) return false;
+  let at = 0;
+  while (a.charAt(at) === b.charAt(at)) at += 1;
+  return a.slice(0, at) + a.charAt(at + 1) + a.charAt(at) + a.slice(at + 2) === b;
 }
 
 function plain(name: string): string {

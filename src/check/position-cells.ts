@@ -57,6 +57,7 @@ export function spotReader(
       }
       if (isExchanged) return null;
       reportOffTheGrid(report, table, row, container, { row: rowNumber, column: columnNumber });
+      onLost(id);
       return null;
     }
     // Its own id, not the cell: the text of the file need not be kept for it.

@@ -37,6 +37,8 @@ export function readHarvest(
   const positionOf: number[] = [];
   const starts: number[] = [];
   const unsure = new Set<string>();
+  const doubted = new Set<string>();
+  let unplaced = 0;
   const ids = [...layout.grid.containers.keys()];
   const onLost = (id: string): unknown => unsure.add(ids.includes(id) ? id : (nearest(id, ids) ?? ''));
   const closed = !metadata.lost.has('variables') && !metadata.lost.has('harvest');
@@ -59,32 +61,46 @@ export function readHarvest(
       report,
       onLost,
     );
-    const recordOf = recordReader(opened, metadata, variables, report);
+    const recordOf = recordReader(opened, metadata, variables, (rule, finding) => {
+      const container = /^(.+) \d+ \d+$/.exec(finding.where ?? '')?.[1];
+      if (rule.severity === 'error' && container !== undefined) doubted.add(container);
+      report(rule, finding);
+    });
     return (row, isRagged) => {
-      const spot = isRagged ? null : spotOf(row);
-      if (spot === null) return;
+      if (isRagged) return;
+      const spot = spotOf(row);
+      if (spot === null) {
+        unplaced += 1;
+        return;
+      }
       const index = layout.grid.indexOf(spot.container, spot.row, spot.column);
       const position = layout.positions[index];
       if (position === undefined) {
         if (layout.complete) reportPositionNotPlanted(report, opened, row, spot, layout.table !== null);
+        unsure.add(spot.container);
         return;
       }
-      records.push(recordOf(row, spot, position));
+      const record = recordOf(row, spot, position);
+      if (record === null) {
+        unsure.add(spot.container);
+        return;
+      }
+      records.push(record);
       positionOf.push(index);
       starts.push(row.start);
     };
   });
   if (table === null) return null;
-  return { table, records, positionOf, starts, unsure, complete: !faulty };
+  return { table, records, positionOf, starts, unsure, unplaced, doubted, complete: !faulty };
 }
 
-/** A reader of a row into a record; whatever it cannot read is reported and left out. */
+/** A reader of a row into a record, null where its cut cannot be told; whatever it cannot read is reported and left out. */
 function recordReader(
   table: Table,
   metadata: Metadata,
   variables: readonly Variable[],
   report: Report,
-): (row: CsvRow, spot: Spot, position: Position) => HarvestRecord {
+): (row: CsvRow, spot: Spot, position: Position) => HarvestRecord | null {
   const at = (name: string): number => table.index.get(name) ?? -1;
   const [cutAt, dateAt, plantAt, statusAt, remarkAt] = [
     at('cut'),
@@ -102,15 +118,16 @@ function recordReader(
   const total = primary === undefined ? null : potTotalColumn(metadata, primary, table.decimal);
   const readTotal = total === null ? null : valuesReader(table, [total], false, report);
 
-  const readCut = (row: CsvRow, text: string, spot: Spot): number => {
+  const readCut = (row: CsvRow, text: string, spot: Spot): number | null => {
     if (text === '') return 1;
     const cut = readCount(table, row, 'cut', text, report);
     // Where a date of a cut was refused, there are more cuts than are known.
     const isKnown = cuts !== undefined && !metadata.lost.has('dates');
     if (cut !== null && isKnown && cut > cuts.length) {
       reportUnknownCut(report, table, row, cut, cuts.length, whereOf(spot));
+      return null;
     }
-    return cut ?? 1;
+    return cut;
   };
   const readDate = (row: CsvRow, text: string, cut: number, spot: Spot): string | null => {
     const usual = cuts?.[cut - 1] ?? null;
@@ -140,15 +157,19 @@ function recordReader(
     const cut = readCut(row, cell(cutAt), spot);
     const statusText = cell(statusAt);
     const status = readStatus(row, statusText, spot);
+    const read = {
+      date: readDate(row, cell(dateAt), cut ?? 1, spot),
+      plant: readPlant(row, cell(plantAt), position),
+      values: readValues(row, spot, status, statusText),
+    };
+    if (cut === null) return null;
     return {
       container: spot.container,
       row: spot.row,
       column: spot.column,
       cut,
-      date: readDate(row, cell(dateAt), cut, spot),
-      plant: readPlant(row, cell(plantAt), position),
+      ...read,
       status: status ?? 'weighed',
-      values: readValues(row, spot, status, statusText),
       potTotal: cell(totalAt) === '' ? null : (readTotal?.(row, spot, null, '')['pot_total'] ?? null),
       remark: remarkAt === -1 ? '' : (cells[remarkAt] ?? '').trim(),
       line: row.line,

@@ -47,7 +47,11 @@ export function readMetadata(bytes: Uint8Array, report: Report): Metadata | null
   return {
     // The schema refuses nothing in it any more, save that keys of the top level may be absent.
     draft,
-    lost: new Set([...lost, ...clashing(draft), ...misspelt(yaml.value)]),
+    lost: new Set([
+      ...lost,
+      ...clashing(draft),
+      ...misspelt(yaml.value).filter((key) => !Object.hasOwn(draft, key)),
+    ]),
     place: (path) => yaml.place(original(path)),
     keyPlace: (path) => yaml.keyPlace(original(path)),
   };

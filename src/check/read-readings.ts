@@ -20,6 +20,7 @@ type ReadingColumn = (typeof readingColumns)[number];
 export function readReadings(bytes: Uint8Array, metadata: Metadata, report: Report): Readings | null {
   const rows: Reading[] = [];
   const starts: number[] = [];
+  const doubted = new Set<string>();
   const form = {
     file,
     bytes,
@@ -31,7 +32,7 @@ export function readReadings(bytes: Uint8Array, metadata: Metadata, report: Repo
     ...companionForm(metadata, bytes),
   };
   const { table } = readTable(form, report, (opened) => {
-    const readingOf = readingReader(opened, metadata, report);
+    const readingOf = readingReader(opened, metadata, doubted, report);
     return (row, isRagged) => {
       const reading = isRagged ? null : readingOf(row);
       if (reading === null) return;
@@ -39,10 +40,15 @@ export function readReadings(bytes: Uint8Array, metadata: Metadata, report: Repo
       starts.push(row.start);
     };
   });
-  return table === null ? null : { table, rows, starts };
+  return table === null ? null : { table, rows, starts, doubted };
 }
 
-function readingReader(table: Table, metadata: Metadata, report: Report): (row: CsvRow) => Reading | null {
+function readingReader(
+  table: Table,
+  metadata: Metadata,
+  doubted: Set<string>,
+  report: Report,
+): (row: CsvRow) => Reading | null {
   const known = (metadata.draft.containers ?? []).map(({ id }) => id);
   const containers = new Set(known);
   const cell = (row: CsvRow, name: string): string => trimmed(row.cells[table.index.get(name) ?? -1] ?? '');
@@ -50,8 +56,10 @@ function readingReader(table: Table, metadata: Metadata, report: Report): (row: 
     const text = cell(row, name);
     if (text === '') return null;
     const value = (name === 'temperature' ? parseSigned : parseDecimal)(text, table.decimal);
-    if (value === null) reportValueNotANumber(report, table, row, name, text, where);
-    return value;
+    if (value !== null) return value;
+    doubted.add(where);
+    reportValueNotANumber(report, table, row, name, text, where);
+    return null;
   };
   return (row) => {
     const container = cell(row, 'container');
@@ -60,6 +68,9 @@ function readingReader(table: Table, metadata: Metadata, report: Report): (row: 
     const isDay = isDate(date);
     if (!isKnown && !metadata.lost.has('containers'))
       reportUnknownContainer(report, table, row, container, known);
+    // A row shifted, a line of totals, headings again: one thing is wrong with it, and told already.
+    if (!isKnown && !isDay && !metadata.lost.has('containers')) return null;
+    if (!isDay) doubted.add(container);
     if (!isDay) reportWrongDateInRow(report, table, row, date, isKnown ? container : null);
     const numbers = Object.fromEntries(readingColumns.map((name) => [name, numberIn(row, name, container)]));
     if (!isKnown || !isDay) return null;

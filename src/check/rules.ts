@@ -66,6 +66,7 @@ import plainAlternation from './rules/plain-alternation.ts';
 import plantBeyondSet from './rules/plant-beyond-set.ts';
 import plantTwice from './rules/plant-twice.ts';
 import plantsPerPot from './rules/plants-per-pot.ts';
+import plotInTwo from './rules/plot-in-two.ts';
 import plotMissing from './rules/plot-missing.ts';
 import plotNotOne from './rules/plot-not-one.ts';
 import positionLeftOut from './rules/position-left-out.ts';
@@ -76,6 +77,7 @@ import potTotal from './rules/pot-total.ts';
 import preciseLocation from './rules/precise-location.ts';
 import raggedRow from './rules/ragged-row.ts';
 import randomisedContradicted from './rules/randomised-contradicted.ts';
+import readingApart from './rules/reading-apart.ts';
 import readingTwice from './rules/reading-twice.ts';
 import readingUnlikely from './rules/reading-unlikely.ts';
 import relatedLink from './rules/related-link.ts';
@@ -83,8 +85,10 @@ import releaseBeforeCut from './rules/release-before-cut.ts';
 import reservedId from './rules/reserved-id.ts';
 import roundedByHand from './rules/rounded-by-hand.ts';
 import rowsOfOneTreatment from './rules/rows-of-one-treatment.ts';
+import saltTwice from './rules/salt-twice.ts';
 import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
+import secondFile from './rules/second-file.ts';
 import sheetClaimedDifference from './rules/sheet-claimed-difference.ts';
 import sheetClaimedSameness from './rules/sheet-claimed-sameness.ts';
 import sheetEventAttribute from './rules/sheet-event-attribute.ts';
@@ -112,6 +116,7 @@ import sheetWrongAttribute from './rules/sheet-wrong-attribute.ts';
 import sourceAltered from './rules/source-altered.ts';
 import sourceMissing from './rules/source-missing.ts';
 import speciesAgainstCultivar from './rules/species-against-cultivar.ts';
+import spreadsheetError from './rules/spreadsheet-error.ts';
 import statusAgainstTime from './rules/status-against-time.ts';
 import stockBeyondSolubility from './rules/stock-beyond-solubility.ts';
 import stockThatSettles from './rules/stock-that-settles.ts';
@@ -122,6 +127,7 @@ import totalWithoutResolution from './rules/total-without-resolution.ts';
 import trialId from './rules/trial-id.ts';
 import trialOfYears from './rules/trial-of-years.ts';
 import trialsNotAFolder from './rules/trials-not-a-folder.ts';
+import turnedTable from './rules/turned-table.ts';
 import unitMixedUp from './rules/unit-mixed-up.ts';
 import unitOfAVariable from './rules/unit-of-a-variable.ts';
 import unknownColumn from './rules/unknown-column.ts';
@@ -227,6 +233,7 @@ export const rules: readonly Rule[] = [
   plantBeyondSet,
   plantTwice,
   plantsPerPot,
+  plotInTwo,
   plotMissing,
   plotNotOne,
   positionLeftOut,
@@ -237,6 +244,7 @@ export const rules: readonly Rule[] = [
   preciseLocation,
   raggedRow,
   randomisedContradicted,
+  readingApart,
   readingTwice,
   readingUnlikely,
   relatedLink,
@@ -244,8 +252,10 @@ export const rules: readonly Rule[] = [
   reservedId,
   roundedByHand,
   rowsOfOneTreatment,
+  saltTwice,
   sameTitleAndSeason,
   seasonYear,
+  secondFile,
   sheetClaimedDifference,
   sheetClaimedSameness,
   sheetEventAttribute,
@@ -273,6 +283,7 @@ export const rules: readonly Rule[] = [
   sourceAltered,
   sourceMissing,
   speciesAgainstCultivar,
+  spreadsheetError,
   statusAgainstTime,
   stockBeyondSolubility,
   stockThatSettles,
@@ -283,6 +294,7 @@ export const rules: readonly Rule[] = [
   trialId,
   trialOfYears,
   trialsNotAFolder,
+  turnedTable,
   unitMixedUp,
   unitOfAVariable,
   unknownColumn,

@@ -1,5 +1,7 @@
 import type { Path } from '../read/yaml.ts';
 import { pathOf, valueAt } from './json-pointer.ts';
+import { meantKey } from './meant-key.ts';
+import { schemaAt } from './schema-at.ts';
 import { validate, type SchemaName } from './validator.ts';
 
 /** A value without what its schema refuses. */
@@ -24,6 +26,7 @@ export function soundPart(schema: SchemaName, given: Record<string, unknown>): S
   const value = structuredClone(given);
   const lost = new Set<string>();
   const origins = new WeakMap<unknown[], number[]>();
+  const renamed = renameMisspelt(schema, value);
   for (let round = 0; round < mostRounds; round += 1) {
     const errors = validate(schema, value).filter(({ schemaPath }) => !/\/(then|if)(\/|$)/.test(schemaPath));
     let isChanged = false;
@@ -53,7 +56,30 @@ export function soundPart(schema: SchemaName, given: Record<string, unknown>): S
     for (const array of arrays) closeGaps(array, origins);
     if (!isChanged) break;
   }
-  return { value, lost, original: (path) => originalPath(value, path, origins) };
+  return { value, lost, original: (path) => originalPath(value, path, origins, renamed) };
+}
+
+/** By the mapping: the key in the file of a key that was misspelt there. */
+type Renamed = WeakMap<object, Map<string, string>>;
+
+/** Gives misspelt keys the names that they are told to be slips of, so that nothing seems to be absent for them. */
+function renameMisspelt(schema: SchemaName, value: Record<string, unknown>): Renamed {
+  const renamed: Renamed = new WeakMap();
+  for (const { keyword, instancePath, params } of validate(schema, value)) {
+    if (keyword !== 'additionalProperties') continue;
+    const path = pathOf(instancePath);
+    const key = String(params['additionalProperty']);
+    const parent = valueAt(value, path);
+    if (typeof parent !== 'object' || parent === null || Array.isArray(parent)) continue;
+    const known = Object.keys(schemaAt(schema, path)?.properties ?? {});
+    const best = meantKey(key, known);
+    if (best === null || Object.hasOwn(parent, best)) continue;
+    const own = parent as Record<string, unknown>;
+    own[best] = own[key];
+    Reflect.deleteProperty(own, key);
+    renamed.set(parent, (renamed.get(parent) ?? new Map<string, string>()).set(best, key));
+  }
+  return renamed;
 }
 
 function closeGaps(array: unknown[], origins: WeakMap<unknown[], number[]>): void {
@@ -67,9 +93,16 @@ function closeGaps(array: unknown[], origins: WeakMap<unknown[], number[]>): voi
   array.splice(0, array.length, ...items);
 }
 
-function originalPath(value: unknown, path: Path, origins: WeakMap<unknown[], number[]>): Path {
+function originalPath(
+  value: unknown,
+  path: Path,
+  origins: WeakMap<unknown[], number[]>,
+  renamed: Renamed,
+): Path {
   return path.map((step, depth) => {
     const parent = valueAt(value, path.slice(0, depth));
-    return Array.isArray(parent) ? (origins.get(parent)?.[Number(step)] ?? step) : step;
+    if (Array.isArray(parent)) return origins.get(parent)?.[Number(step)] ?? step;
+    const own = typeof parent === 'object' && parent !== null ? renamed.get(parent) : undefined;
+    return own?.get(String(step)) ?? step;
   });
 }

@@ -9,6 +9,7 @@ import { reportMissingColumn } from './rules/missing-column.ts';
 import { reportNoHeadings } from './rules/no-headings.ts';
 import { reportNoRows } from './rules/no-rows.ts';
 import { raggedRows } from './rules/ragged-row.ts';
+import { isTurned, reportTurned } from './rules/turned-table.ts';
 import { reportUnknownColumn } from './rules/unknown-column.ts';
 import { reportUnpairedQuote } from './rules/unpaired-quote.ts';
 import { actualDelimiter, reportSeparatorLine, reportWrongDelimiter } from './rules/wrong-delimiter.ts';
@@ -87,6 +88,13 @@ export function readTable(
         reportNoHeadings(report, file, row.line, row.cells, headingsOf(form), findHeadings(form, csv));
         return;
       }
+      if (!headingsOf(form).every((heading) => row.cells.map(trimmed).includes(heading))) {
+        if (isTurned(csv, headingsOf(form))) {
+          width = -1;
+          reportTurned(report, file, row.cells[0] ?? '');
+          return;
+        }
+      }
       table = readHeadings(form, csv, row, report);
       if (table !== null) onRow = begin(table);
       return;
@@ -152,28 +160,42 @@ function readHeadings(form: TableForm, csv: Csv, row: CsvRow, report: Report): T
   const names = [...needed, ...optional];
   const nameOf = new Map(names.map((name) => [headingOf(name), name]));
   const index = new Map<string, number>();
-  const unknown: [string, Place][] = [];
+  const unknown: [heading: string, place: Place, column: number][] = [];
+  const unnamed: ((instead: string | null) => void)[] = [];
   let isSound = true;
   for (const [column, heading] of found.entries()) {
     const place = csv.place(row, column);
     const name = nameOf.get(heading) ?? (form.closed ? null : heading);
     if (heading === '') {
-      reportBlankHeading(report, file, place, column);
+      unnamed.push((instead) => reportBlankHeading(report, file, place, column, instead));
       isSound = false;
-    } else if (name === null) unknown.push([heading, place]);
+    } else if (name === null) unknown.push([heading, place, column]);
     else if (index.has(name)) {
-      reportDuplicateColumn(report, file, place, heading, index.get(name) ?? 0);
+      const first = index.get(name) ?? 0;
+      unnamed.push((instead) => reportDuplicateColumn(report, file, place, { heading, first, instead }));
       isSound = false;
     } else index.set(name, column);
   }
   const missing = needed.filter((name) => !index.has(name));
   const absent = names.filter((name) => !index.has(name)).map(headingOf);
   const guessed = new Set<string>();
-  for (const [heading, place] of unknown) {
-    // A heading is more likely one that is missing, misspelt, than one that is there already.
-    const best = nearest(heading, absent);
+  // A heading is more likely one that is missing, misspelt, than one that is there already.
+  const guess = (heading: string): string | null =>
+    nearest(heading, absent) ?? nearest(withoutUnit(heading), absent);
+  const missed = missing.map(headingOf).filter((heading) => !unknown.some(([one]) => guess(one) === heading));
+  // Where one column is missing and one has a name that says nothing, it is probably that one.
+  const strange = unknown.filter(([heading]) => guess(heading) === null).length + unnamed.length;
+  const instead = missed.length === 1 && strange === 1 ? missed[0]! : null;
+  if (instead !== null) guessed.add(instead);
+  for (const reportUnnamed of unnamed) reportUnnamed(instead);
+  for (const [heading, place, column] of unknown) {
+    const best = guess(heading);
     if (best !== null) guessed.add(best);
-    reportUnknownColumn(report, file, place, heading, best === null ? names.map(headingOf) : absent);
+    const meant = best ?? nearest(heading, names.map(headingOf));
+    reportUnknownColumn(report, file, place, { heading, meant, instead, known: names.map(headingOf) });
+    // It is read as what it probably is, so that its absence is not told in every row.
+    const name = optional.find((one) => headingOf(one) === best);
+    if (name !== undefined && !index.has(name)) index.set(name, column);
   }
   for (const name of missing) {
     isSound = false;
@@ -189,4 +211,9 @@ function readHeadings(form: TableForm, csv: Csv, row: CsvRow, report: Report): T
     heading: headingOf,
     place: (at, name) => csv.place(at, index.get(name) ?? 0),
   };
+}
+
+/** A heading without the unit behind it: `row (cm)`, `ec [mS]`. */
+function withoutUnit(heading: string): string {
+  return heading.replace(/\s*[([].*$/, '');
 }

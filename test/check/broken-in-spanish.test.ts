@@ -109,7 +109,7 @@ const wordsOf = (text: string): string[] =>
     .match(/\p{L}{2,}/gu) ?? [];
 
 /** Units, forms of files and what else is the same word in every language. */
-const same = new Set(wordsOf('kg mg lb oz cm mL UTF png'));
+const same = new Set(wordsOf('kg mg lb oz cm mL mS µS UTF png'));
 
 /** What to write instead of a claim is in the language of the sheet. */
 const isClaim = (rule: string): boolean =>

@@ -57,7 +57,7 @@ export function goodFiles(): Map<string, string> {
 }
 
 export const cultivars = [
-  { id: 'cobalt-wren', name: 'Cobalt Wren', species: 'Lactuca sativa' },
+  { id: 'cobalt-wren', name: 'Cobalt Wren', species: 'Lactuca sativa', synonyms: ['Blue Wren'] },
   { id: 'slate-egret', name: 'Slate Egret' },
   { id: 'russet-plover', name: 'Russet Plover' },
 ];

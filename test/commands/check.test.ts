@@ -29,12 +29,14 @@ describe('check', () => {
     const folder = await mkdtemp(join(tmpdir(), 'tankside-check-'));
     try {
       await cp('content', folder, { recursive: true });
-      const rows = 'T1,1,1,12O,\n'.repeat(200_000);
+      // Of six kinds, most of which are not so common that they would be told once for the whole column.
+      const faults = ['12O', '12 g', 'heavy', '=12', '"12,5"', '-12'];
+      const rows = faults.map((fault) => `T1,1,1,${fault},\n`.repeat(40_000)).join('');
       const harvest = join(folder, 'trials', 'four-lettuces-2024', 'harvest.csv');
       await writeFile(harvest, `container,row,column,fresh_weight,remark\n${rows}`);
       const { code, stdout, stderr } = await runCommand(['check', folder]);
       expect(code, stderr).toBe(1);
-      expect(stdout.match(/ {2}weight-not-a-number {2}/g)).toHaveLength(200_000);
+      expect(stdout.match(/ {2}weight-not-a-number {2}/g)?.length).toBeGreaterThan(150_000);
     } finally {
       await rm(folder, { recursive: true });
     }

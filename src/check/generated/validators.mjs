@@ -3363,8 +3363,8 @@ errors++;
 if(data92.stock_ratio !== undefined){
 let data103 = data92.stock_ratio;
 if((typeof data103 == "number") && (isFinite(data103))){
-if(data103 <= 0 || isNaN(data103)){
-const err253 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/exclusiveMinimum",keyword:"exclusiveMinimum",params:{comparison: ">", limit: 0},message:"must be > 0"};
+if(data103 < 1 || isNaN(data103)){
+const err253 = {instancePath:instancePath+"/nutrients/stock_ratio",schemaPath:"#/properties/nutrients/properties/stock_ratio/minimum",keyword:"minimum",params:{comparison: ">=", limit: 1},message:"must be >= 1"};
 if(vErrors === null){
 vErrors = [err253];
 }

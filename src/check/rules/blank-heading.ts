@@ -14,9 +14,20 @@ const rule: Rule = {
 };
 export default rule;
 
-export function reportBlankHeading(report: Report, file: string, place: Place, column: number): void {
-  const message = say('column {number} has no heading; write one, or delete the column', {
-    number: column + 1,
-  });
+/** @param instead a needed column that is missing, and may be this one */
+export function reportBlankHeading(
+  report: Report,
+  file: string,
+  place: Place,
+  column: number,
+  instead: string | null,
+): void {
+  const message =
+    instead === null
+      ? say('column {number} has no heading; write one, or delete the column', { number: column + 1 })
+      : say('column {number} has no heading, and the column "{name}" is missing; is it this one?', {
+          number: column + 1,
+          name: instead,
+        });
   report(rule, { file, place, found: showText(''), message });
 }

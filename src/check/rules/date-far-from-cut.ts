@@ -28,9 +28,12 @@ function check(facts: Facts, report: Report): void {
   const { harvest, metadata } = facts;
   if (!harvest?.table.index.has('date')) return;
   const cuts: readonly string[] = metadata.draft.dates?.cuts ?? [];
+  // Cuts out of their order are reported as such; no row can be held against them.
+  if (cuts.some((date, index) => index > 0 && date <= cuts[index - 1]!)) return;
   const differing = indexesWhere(harvest.records, ({ date, cut }) => date !== cuts[cut - 1]);
   const usual = differing.length === 0 ? new Map<string, string>() : usualDates(harvest.records);
   checkUsual(facts, harvest, usual, report);
+  checkNobodys(facts, harvest, report);
   for (const index of indexesWhere(harvest.records, () => usual.size > 0)) {
     const record = harvest.records[index]!;
     const { date, cut, container } = record;
@@ -79,6 +82,28 @@ function checkUsual(
           );
     const place = recordPlace(harvest, index, 'date');
     report(rule, { file: 'harvest.csv', place, found: date, expected: planned, message, where: container });
+  }
+}
+
+/** Told once for a cut: every row has a date, and not one of them a date near that of dates.cuts. */
+function checkNobodys({ metadata }: Facts, harvest: NonNullable<Facts['harvest']>, report: Report): void {
+  for (const [number, planned] of (metadata.draft.dates?.cuts ?? []).entries()) {
+    const rows = [...harvest.records.keys()].filter((index) => harvest.records[index]!.cut === number + 1);
+    const days = rows.map((index) => harvest.records[index]!.date);
+    const isElsewhere = (date: string | null): boolean =>
+      date !== null &&
+      Math.abs(daysBetween(planned, date)) > aWeek &&
+      Math.abs(daysBetween(planned, date)) <= mostApart &&
+      !isOutsideTrial(metadata, date) &&
+      metadata.draft.dates?.cuts?.includes(date) !== true;
+    if (rows.length < 2 || !days.every(isElsewhere)) continue;
+    const latest = days.toSorted().at(-1)!;
+    const message = say(
+      'no row of cut {cut} bears {planned}, its date in dates.cuts of trial.yaml; the latest has {date}. Which of the two is right?',
+      { cut: number + 1, planned, date: latest },
+    );
+    const place = recordPlace(harvest, rows[days.indexOf(latest)]!, 'date');
+    report(rule, { file: 'harvest.csv', place, found: latest, expected: planned, message });
   }
 }
 

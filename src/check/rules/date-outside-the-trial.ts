@@ -23,6 +23,16 @@ const afterLastCut = 14;
 /** Days before sowing and after the last cut in which readings may still be taken. */
 const aroundTheTrial = 31;
 
+/** Days before all else that is dated in a trial without a day of sowing. */
+const beforeAll = 183;
+
+/** The first day that an event or a cut of a trial without a day of sowing bears. */
+function earliestOf({ metadata }: Pick<Facts, 'metadata'>): string | undefined {
+  const { events = [], dates } = metadata.draft;
+  if (metadata.lost.has('events') || metadata.lost.has('dates')) return undefined;
+  return [...events.map(({ date }) => date), ...(dates?.cuts ?? [])].sort()[0];
+}
+
 function spanOf({ draft }: Facts['metadata']): [first: string | undefined, last: string | undefined] {
   const { sown, germinated, transplanted, cuts = [] } = draft.dates ?? {};
   const [first, last] = [sown ?? germinated ?? transplanted, cuts.at(-1)];
@@ -42,16 +52,27 @@ export function isOutsideTrial(
   return isEarly || (last !== undefined && daysBetween(last, date) > after);
 }
 
+/** True for a day on which no reading of the trial was taken. */
+export function isReadingOutside(metadata: Facts['metadata'], date: string): boolean {
+  return isOutsideTrial(metadata, date, aroundTheTrial, aroundTheTrial);
+}
+
 function check({ metadata, harvest, readings, today }: Facts, report: Report): void {
   const { cuts = [] } = metadata.draft.dates ?? {};
   const [first, last] = spanOf(metadata);
   if (last === undefined) return;
+  const earliest = first === undefined ? earliestOf({ metadata }) : undefined;
   const outside = (date: string): string =>
     first === undefined
-      ? say('date is {date}, but the trial ran from its beginning to {last}; correct the date', {
-          date,
-          last,
-        })
+      ? date < last && earliest !== undefined
+        ? say('date is {date}, but nothing else of the trial is dated before {first}; is the year right?', {
+            date,
+            first: earliest,
+          })
+        : say('date is {date}, but the trial ran from its beginning to {last}; correct the date', {
+            date,
+            last,
+          })
       : say('date is {date}, but the trial ran from {first} to {last}; correct the date', {
           date,
           first,
@@ -76,7 +97,8 @@ function check({ metadata, harvest, readings, today }: Facts, report: Report): v
     }
   }
   for (const [index, { date, container }] of (readings?.rows ?? []).entries()) {
-    if (!isOutside(date, aroundTheTrial, aroundTheTrial)) continue;
+    const isBeforeAll = earliest !== undefined && daysBetween(date, earliest) > beforeAll;
+    if (!isBeforeAll && !isOutside(date, aroundTheTrial, aroundTheTrial)) continue;
     const place = readingPlace(readings!, index, 'date');
     report(rule, { file: 'readings.csv', place, found: date, message: outside(date), where: container });
   }

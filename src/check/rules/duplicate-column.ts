@@ -17,12 +17,22 @@ export function reportDuplicateColumn(
   report: Report,
   file: string,
   place: Place,
-  heading: string,
-  first: number,
+  found: {
+    heading: string;
+    /** Index of the column that has it first. */
+    first: number;
+    /** A needed column that is missing, and may be one of the two. */
+    instead: string | null;
+  },
 ): void {
-  const message = say('the heading {heading} stands twice (first as column {number}); keep one', {
-    heading: showText(heading),
-    number: first + 1,
-  });
+  const { heading, first, instead } = found;
+  const shown = { heading: showText(heading), number: first + 1 };
+  const message =
+    instead === null
+      ? say('the heading {heading} stands twice (first as column {number}); keep one', shown)
+      : say(
+          'the heading {heading} stands twice (first as column {number}), and the column "{name}" is missing; is one of the two that?',
+          { ...shown, name: instead },
+        );
   report(rule, { file, place, found: heading, message });
 }

@@ -4,9 +4,10 @@ import { atStrength, strengthOf } from '../../compute/nutrients/strength-of.ts';
 import { agreesWith } from '../../compute/nutrients/warnings.ts';
 import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
+import { containersInOne } from '../containers-in-one.ts';
 import { readingPlace } from '../places.ts';
 import { isRecipeWhole } from '../recipe-warnings.ts';
-import type { Report, Rule } from '../rule.ts';
+import type { Finding, Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
   rule: 'ec-against-recipe',
@@ -23,6 +24,8 @@ export default rule;
 function check({ metadata, readings }: Facts, report: Report): void {
   const { nutrients, factors = [], containers = [] } = metadata.draft;
   if (nutrients?.salts === undefined || readings === null || !isRecipeWhole(metadata)) return;
+  if (metadata.lost.has('factors') || metadata.lost.has('containers')) return;
+  const odd: Finding[] = [];
   const seen = new Set<string>();
   for (const [index, { container, ec }] of readings.rows.entries()) {
     if (ec === null || ec === 0 || seen.has(container)) continue;
@@ -40,7 +43,7 @@ function check({ metadata, readings }: Facts, report: Report): void {
       'ec of {container} is {ec} mS/cm at its first reading, but the recipe should give {expected}; check the salts, the recipe and the meter',
       { container, ec, expected },
     );
-    report(rule, {
+    odd.push({
       file: 'readings.csv',
       place: readingPlace(readings, index, 'ec'),
       found: String(ec),
@@ -49,4 +52,7 @@ function check({ metadata, readings }: Facts, report: Report): void {
       where: container,
     });
   }
+  // They were filled from one recipe and read with one meter.
+  const isHeeded = (metadata.draft.accepted ?? []).some((one) => one.rule === rule.rule);
+  for (const finding of isHeeded ? odd : containersInOne(odd)) report(rule, finding);
 }

@@ -18,15 +18,38 @@ export default rule;
 const halfAYear = 183;
 
 function check({ metadata, today }: Facts, report: Report): void {
-  const { dates, events = [], photos = [] } = metadata.draft;
+  const { dates, events = [], photos = [], releases = [], status } = metadata.draft;
   const first = dates?.sown ?? dates?.germinated ?? dates?.transplanted;
   const last = dates?.cuts?.at(-1);
+  // Dates out of their order are reported as such; no event can be held against them.
+  if (first !== undefined && last !== undefined && first > last) return;
   for (const [key, items] of [
     ['events', events],
     ['photos', photos],
   ] as const) {
     for (const [index, { date }] of items.entries()) {
       if (date === undefined || date > today) continue;
+      const released =
+        status === 'finished'
+          ? releases
+              .map((one) => one.date)
+              .sort()
+              .at(-1)
+          : undefined;
+      if (released !== undefined && last !== undefined && date > released && released >= last) {
+        const what = `${key}[${String(index + 1)}]`;
+        const message = say(
+          'the date of {what} is {date}, later than the newest release of {released}, which holds it; is it right?',
+          { what, date, released },
+        );
+        report(rule, {
+          file: 'trial.yaml',
+          place: metadata.place([key, index, 'date']),
+          found: date,
+          message,
+        });
+        continue;
+      }
       const isEarly = first !== undefined && daysBetween(date, first) > halfAYear;
       const isLate = last !== undefined && daysBetween(last, date) > halfAYear;
       if (!isEarly && !isLate) continue;

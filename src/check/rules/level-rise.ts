@@ -1,6 +1,7 @@
 import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
+import { isReadingOutside } from './date-outside-the-trial.ts';
 import { readingPlace } from '../places.ts';
 
 const rule: Rule = {
@@ -15,13 +16,15 @@ const rule: Rule = {
 };
 export default rule;
 
-function check({ readings }: Facts, report: Report): void {
+function check({ readings, metadata, today }: Facts, report: Report): void {
   if (readings === null) return;
   const last = new Map<string, { level: number; line: number; watered: boolean }>();
   const inOrder = [...readings.rows.entries()].sort(([i, a], [j, b]) =>
     a.date < b.date ? -1 : a.date > b.date ? 1 : i - j,
   );
-  for (const [index, { container, level, added, rain }] of inOrder) {
+  for (const [index, { container, level, added, rain, date }] of inOrder) {
+    // A date that is told to be wrong puts the reading in a wrong place.
+    if (readings.doubted.has(container) || date > today || isReadingOutside(metadata, date)) continue;
     const before = last.get(container);
     const hasRain = (rain ?? 0) > 0;
     if (before !== undefined && level !== null && level > before.level && !before.watered && !hasRain) {

@@ -14,6 +14,8 @@ const rule: Rule = {
 export default rule;
 
 function check({ metadata }: Facts, report: Report): void {
+  // A unit that was refused is reported as such.
+  if (metadata.lost.has('variables.unit')) return;
   for (const [index, { id, kind, unit }] of (metadata.draft.variables ?? []).entries()) {
     if (kind !== 'measured' || unit !== undefined) continue;
     const message = say('{variable} is measured and has no unit; write one, such as unit: g', {

@@ -36,26 +36,39 @@ export function meantFile(name: string): string | null {
   return found ?? null;
 }
 
+/** True for the very name of a file that is read. */
+export function isTrialFile(path: string): boolean {
+  return known.includes(path);
+}
+
 function check({ files, metadata }: Facts, report: Report): void {
   for (const path of files.keys()) {
-    if (path.includes('/') || known.includes(path)) continue;
-    const best = meantFile(path);
+    const best = known.includes(path) ? null : meantHere(path);
     if (best === null || files.has(best)) continue;
     // A finished trial without its harvest is told of the name where the file is missed.
     if (best === 'harvest.csv' && metadata.draft.status === 'finished') continue;
     const values = { path: showText(path), meant: best };
-    const message = isSpreadsheet(path)
-      ? say('{path} looks like {meant}; save it from the spreadsheet as CSV, named {meant}', values)
-      : say('{path} looks like {meant}; rename it to {meant}', values);
+    const message = path.includes('/')
+      ? say('{path} lies in a folder of its own, where it is not read; move it beside trial.yaml', values)
+      : isSpreadsheet(path)
+        ? say('{path} looks like {meant}; save it from the spreadsheet as CSV, named {meant}', values)
+        : say('{path} looks like {meant}; rename it to {meant}', values);
     report(rule, { file: path, found: path, expected: best, message });
   }
 }
 
+/** The table that a path is a slip of: one with almost its name beside trial.yaml, or with its very name in a folder. */
+export function meantHere(path: string): string | null {
+  if (!path.includes('/')) return meantFile(path);
+  // What was released, and what the grower brought in, lies where it should.
+  const [, folder, name = ''] = /^([^/]+)\/([^/]+)$/.exec(path) ?? [];
+  const isTable = name.endsWith('.csv') && known.includes(name);
+  return isTable && folder !== 'versions' && folder !== 'source' ? name : null;
+}
+
 /** True where a file is missing, and another in the folder is meant as it. */
 export function isMisnamed(files: FolderFiles, name: string): boolean {
-  return (
-    !files.has(name) && [...files.keys()].some((path) => !path.includes('/') && meantFile(path) === name)
-  );
+  return !files.has(name) && [...files.keys()].some((path) => meantHere(path) === name);
 }
 
 /** True for a name that a spreadsheet program gives, of which another name alone makes no CSV. */

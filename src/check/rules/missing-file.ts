@@ -1,7 +1,7 @@
 import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
-import { isSpreadsheet, meantFile } from './misnamed-file.ts';
+import { isSpreadsheet, meantHere } from './misnamed-file.ts';
 import { isUnread } from './unread-file.ts';
 import { showText } from '../show-value.ts';
 
@@ -23,13 +23,14 @@ export function reportMissingFile(report: Report, file: string, why: string): vo
 function check({ files, metadata }: Facts, report: Report): void {
   if (metadata.draft.status !== 'finished' || files.has('harvest.csv')) return;
   if (isUnread(files, 'harvest.csv')) return;
-  const meant = [...files.keys()].find((path) => !path.includes('/') && meantFile(path) === 'harvest.csv');
+  const meant = [...files.keys()].find((path) => meantHere(path) === 'harvest.csv');
   reportMissingFile(report, 'harvest.csv', adviceOf(meant));
 }
 
 function adviceOf(meant: string | undefined): string {
   if (meant === undefined) return say('a finished trial needs one');
   const values = { path: showText(meant), meant: 'harvest.csv' };
+  if (meant.includes('/')) return say('move {path} beside trial.yaml', values);
   return isSpreadsheet(meant)
     ? say('save {path} from the spreadsheet as CSV, named {meant}', values)
     : say('rename {path} to {meant}', values);

@@ -11,13 +11,22 @@ const rule: Rule = {
 };
 export default rule;
 
-export function reportMissingLayout(report: Report, container: string, factor: string, level: string): void {
+/** @param others further containers that lack a treatment */
+export function reportMissingLayout(
+  report: Report,
+  [container, factor, level]: readonly [container: string, factor: string, level: string],
+  others: readonly string[],
+): void {
+  const message = say(
+    'there is no layout.csv, and {container} has no level of {factor} in trial.yaml; write layout.csv, or {example} under {container}',
+    { container, factor, example: `treatment: {${factor}: ${level}}` },
+  );
   report(rule, {
     file: 'layout.csv',
-    message: say(
-      'there is no layout.csv, and {container} has no level of {factor} in trial.yaml; write layout.csv, or {example} under {container}',
-      { container, factor, example: `treatment: {${factor}: ${level}}` },
-    ),
-    where: container,
+    message:
+      others.length === 0
+        ? message
+        : say('{message} (so too in {containers})', { message, containers: others.join(', ') }),
+    where: others.length === 0 ? container : null,
   });
 }

@@ -1,7 +1,7 @@
 import { say } from '../../model/say.ts';
 import type { Position } from '../../model/trial.ts';
 import type { Facts, Harvest } from '../facts.ts';
-import type { Report, Rule } from '../rule.ts';
+import type { Finding, Report, Rule } from '../rule.ts';
 import { positionInWords, whereOf } from '../grid.ts';
 import { recordsByPosition } from '../records-by-position.ts';
 
@@ -22,6 +22,10 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
     return;
   if (harvest.records.length === 0 && harvest.unsure.size > 0) return;
   const cuts = metadata.draft.dates?.cuts?.length ?? 1;
+  // Each of them is told of already: its row names another place, or a plant that has one.
+  const lacked = plantsLacking(harvest, layout.positions, cuts, Infinity).length;
+  if (lacked <= harvest.unplaced + rowsTooMany(harvest)) return;
+  const found: Finding[] = [];
   for (let cut = 1; cut <= cuts; cut += 1) {
     const { withRows, lacking } = lookForRows(harvest, layout.positions, cut);
     const saidOf = new Set<string>();
@@ -37,7 +41,7 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
           '{what} has no row at cut {cut}; write the weight, or the status that says what became of it',
           { what, cut },
         );
-        report(rule, {
+        found.push({
           file: 'harvest.csv',
           expected: what,
           message,
@@ -46,11 +50,59 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
       }
     }
   }
+  // A part of the file that was lost is one slip.
+  const isPart = found.length >= severalLost && lacked >= layout.positions.length * cuts * ofPart;
+  for (const finding of isPart ? inOne(found) : found) report(rule, finding);
+}
+
+/** From so many on, and this share of all plants, rows that are missing were lost together. */
+const severalLost = 3;
+const ofPart = 0.25;
+/** Of those so many are named. */
+const namedOfPart = 8;
+
+function inOne([first, ...others]: readonly Finding[]): Finding[] {
+  if (first === undefined) return [];
+  const named = others.slice(0, namedOfPart).map(({ expected }) => expected ?? '');
+  const more = others.length > namedOfPart ? ', ...' : '';
+  const values = { message: first.message, count: others.length, named: `${named.join(', ')}${more}` };
+  return [{ ...first, message: say('{message} (so too {count} more: {named})', values), where: null }];
 }
 
 function plantInWords(position: Position, plant: number | null): string {
   const place = positionInWords(position);
   return plant === null ? place : say('{place} plant {plant}', { place, plant });
+}
+
+/** In words, the plants without a row at a cut, in containers of which every row could be placed; at most so many. */
+export function plantsLacking(
+  harvest: Harvest,
+  positions: readonly Position[],
+  cuts: number,
+  most: number,
+): string[] {
+  const lacking: string[] = [];
+  for (let cut = 1; cut <= cuts; cut += 1) {
+    for (const [index, plants] of lookForRows(harvest, positions, cut).lacking) {
+      const position = positions[index]!;
+      if (harvest.unsure.has(position.container)) continue;
+      for (const plant of plants) {
+        const place = plantInWords(position, plant);
+        lacking.push(cuts === 1 ? place : say('{place} at cut {cut}', { place, cut }));
+        if (lacking.length > most) return lacking;
+      }
+    }
+  }
+  return lacking;
+}
+
+/** How many rows stand for a plant that has a row at that cut already. */
+export function rowsTooMany(harvest: Harvest): number {
+  const seen = new Set<string>();
+  harvest.records.forEach(({ cut, plant }, index) => {
+    seen.add(`${String(harvest.positionOf[index])} ${String(cut)} ${String(plant)}`);
+  });
+  return harvest.records.length - seen.size;
 }
 
 /** The containers that have rows at a cut, and for each position that lacks rows the plants without one; null is the pot. */

@@ -5,6 +5,7 @@ import type { Report, Rule } from '../rule.ts';
 import { positionInWords, whereOf } from '../grid.ts';
 import { recordPlace } from '../places.ts';
 import { recordsByPosition } from '../records-by-position.ts';
+import { plantsLacking } from './missing-row.ts';
 
 const rule: Rule = {
   rule: 'plant-twice',
@@ -18,8 +19,9 @@ const rule: Rule = {
 };
 export default rule;
 
-function check({ harvest, layout }: Facts, report: Report): void {
+function check({ harvest, layout, metadata }: Facts, report: Report): void {
   if (harvest === null || layout === null) return;
+  let hint: string | null = null;
   for (const [positionIndex, indexes] of recordsByPosition(harvest).several) {
     if (areApart(indexes, harvest.records)) continue;
     const plants = layout.positions[positionIndex]?.plants ?? 1;
@@ -48,11 +50,25 @@ function check({ harvest, layout }: Facts, report: Report): void {
         file: 'harvest.csv',
         place: recordPlace(harvest, index),
         found: positionInWords(record),
-        message: fault,
+        message: fault + (hint ??= isWithout({ harvest, layout, metadata })),
         where: whereOf(record),
       });
     }
   }
+}
+
+/** Up to so many plants without a row are named beside one that has two. */
+const mostNamed = 3;
+
+/** What is said of plants that have no row, one of which the row probably means. */
+function isWithout({ harvest, layout, metadata }: Pick<Facts, 'harvest' | 'layout' | 'metadata'>): string {
+  const { status, dates } = metadata.draft;
+  if (harvest === null || layout === null || status !== 'finished' || !harvest.complete) return '';
+  const lacking = plantsLacking(harvest, layout.positions, dates?.cuts?.length ?? 1, mostNamed);
+  if (lacking.length === 0 || lacking.length > mostNamed) return '';
+  return say('; does one of the two belong to a plant without a row: {plants}?', {
+    plants: lacking.join(', '),
+  });
 }
 
 function twice(record: HarvestRecord, plants: number, line: number): string {

@@ -18,9 +18,40 @@ export default rule;
 /** Up to this share of a grid a gap looks like a slip, beyond it like a way of planting. */
 const fewShare = 0.1;
 
+/** A grid so many times larger than what is planted has a digit too many. */
+const timesLarger = 5;
+
 function check({ layout, metadata }: Facts, report: Report): void {
   if (layout === null || layout.table === null || !layout.complete) return;
-  for (const { id, rows, columns } of metadata.draft.containers ?? []) {
+  const planted = new Map<string, { rows: number; columns: number }>();
+  for (const { container, row, column } of layout.positions) {
+    const before = planted.get(container) ?? { rows: 0, columns: 0 };
+    planted.set(container, { rows: Math.max(before.rows, row), columns: Math.max(before.columns, column) });
+  }
+  for (const [index, { id, rows, columns }] of (metadata.draft.containers ?? []).entries()) {
+    for (const name of ['rows', 'columns'] as const) {
+      const highest = planted.get(id)?.[name] ?? 0;
+      const size = name === 'rows' ? rows : columns;
+      if (highest === 0 || size < highest * timesLarger) continue;
+      const message = say(
+        '{name} of {container} is {size}, but layout.csv goes to {highest}; is it {highest}?',
+        {
+          name,
+          container: id,
+          size,
+          highest,
+        },
+      );
+      const place = metadata.place(['containers', index, name]);
+      report(rule, {
+        file: 'trial.yaml',
+        place,
+        found: String(size),
+        expected: String(highest),
+        message,
+        where: id,
+      });
+    }
     const gaps: { container: string; row: number; column: number }[] = [];
     const most = rows * columns === 0 ? 0 : Math.max(1, Math.floor(rows * columns * fewShare));
     for (let row = 1; row <= rows && gaps.length <= most; row += 1) {

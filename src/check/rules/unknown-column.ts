@@ -1,7 +1,6 @@
 import { say } from '../../model/say.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Place } from '../../read/place.ts';
-import { nearest } from '../nearest.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -19,22 +18,33 @@ export function reportUnknownColumn(
   report: Report,
   file: string,
   place: Place,
-  heading: string,
-  known: readonly string[],
+  found: {
+    heading: string;
+    /** The column that it is probably a slip of. */
+    meant: string | null;
+    /** A needed column that is missing, while this one cannot be placed. */
+    instead: string | null;
+    known: readonly string[];
+  },
 ): void {
-  const best = nearest(heading, known);
+  const { heading, meant, instead, known } = found;
   const shown = { heading: showText(heading), file };
   report(rule, {
     file,
     place,
     found: heading,
-    expected: best,
+    expected: meant ?? instead,
     message:
-      best === null
-        ? say('{heading} is not a column of {file}; known columns: {names}', {
-            ...shown,
-            names: known.join(', '),
-          })
-        : say('{heading} is not a column of {file}; did you mean "{name}"?', { ...shown, name: best }),
+      meant !== null
+        ? say('{heading} is not a column of {file}; did you mean "{name}"?', { ...shown, name: meant })
+        : instead !== null
+          ? say('{heading} is not a column of {file}, and the column "{name}" is missing; is it this one?', {
+              ...shown,
+              name: instead,
+            })
+          : say('{heading} is not a column of {file}; known columns: {names}', {
+              ...shown,
+              names: known.join(', '),
+            }),
   });
 }

@@ -1,4 +1,5 @@
 import { say } from '../../model/say.ts';
+import { withoutSpace } from '../meant-key.ts';
 import { nearest } from '../nearest.ts';
 import { pathInWords, type Refusal } from '../refusal.ts';
 import type { Finding, Rule } from '../rule.ts';
@@ -26,30 +27,46 @@ export function isOfTop(refusal: Refusal, key: string): boolean {
   return refusal.path.length > 0 && keysAt({ ...refusal, path: [] }).includes(key);
 }
 
-export function explainUnknownKey(refusal: Refusal): Finding {
+/** @param instead a needed key beside it that is missing, and may be this one */
+export function explainUnknownKey(refusal: Refusal, instead: string | null = null): Finding {
   const key = String(refusal.error.params['additionalProperty']);
   const known = keysAt(refusal);
   const best = nearest(key, known);
   const home = best === null ? homeOfKey(refusal.schema, key) : null;
   const of = refusal.path.length === 0 ? refusal.file : pathInWords(refusal.path);
   const shown = { key: showText(key), of };
-  const message = isRestOfNumber(refusal, key)
-    ? say(
-        '{key} is not a key of {of}; a comma within braces ends the value before it: write a number with a decimal point',
-        shown,
-      )
-    : best !== null
-      ? say('{key} is not a key of {of}; did you mean "{name}"?', { ...shown, name: best })
-      : isOfTop(refusal, key)
-        ? say('{key} is not a key of {of}; it stands by itself: begin its line in the first column', shown)
-        : home !== null
-          ? say('{key} is not a key of {of}; it belongs at {home}', { ...shown, home })
-          : say('{key} is not a key of {of}; known keys: {names}', { ...shown, names: known.join(', ') });
+  const run = withoutSpace(key, known);
+  const message =
+    run !== null
+      ? say('{key} is not a key of {of}; write a space after the colon: {name}: ...', { ...shown, name: run })
+      : isRestOfNumber(refusal, key)
+        ? say(
+            '{key} is not a key of {of}; a comma within braces ends the value before it: write a number with a decimal point',
+            shown,
+          )
+        : best !== null
+          ? say('{key} is not a key of {of}; did you mean "{name}"?', { ...shown, name: best })
+          : isOfTop(refusal, key)
+            ? say(
+                '{key} is not a key of {of}; it stands by itself: begin its line in the first column',
+                shown,
+              )
+            : instead !== null
+              ? say('{key} is not a key of {of}, and "{name}" is missing; is it this one?', {
+                  ...shown,
+                  name: instead,
+                })
+              : home !== null
+                ? say('{key} is not a key of {of}; it belongs at {home}', { ...shown, home })
+                : say('{key} is not a key of {of}; known keys: {names}', {
+                    ...shown,
+                    names: known.join(', '),
+                  });
   return {
     file: refusal.file,
     place: refusal.yaml.keyPlace([...refusal.path, key]),
     found: key,
-    expected: best ?? home,
+    expected: best ?? run ?? instead ?? home,
     message,
   };
 }

@@ -2,6 +2,7 @@ import { say } from '../../model/say.ts';
 import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
+import type { Place } from '../../read/place.ts';
 import type { Factor } from '../../model/trial.ts';
 import { nearest, otherLetters } from '../nearest.ts';
 import { showText } from '../show-value.ts';
@@ -39,4 +40,17 @@ export function reportUnknownLevel(
           otherLetters(text, best),
     where,
   });
+}
+
+/** Of a level that is misspelt where it is listed, while the rows have it right. */
+export function reportMisspeltLevel(
+  report: Report,
+  place: Place,
+  { listed, meant, factor }: { listed: string; meant: string; factor: string },
+): void {
+  const message = say(
+    'the level {level} of {factor} is planted nowhere, while {meant} is, which is no level of it; is it misspelt here?',
+    { level: showText(listed), factor, meant: showText(meant) },
+  );
+  report(rule, { file: 'trial.yaml', place, found: listed, expected: meant, message });
 }
