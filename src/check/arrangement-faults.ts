@@ -1,5 +1,6 @@
 import { say } from '../model/say.ts';
 import type { Position } from '../model/trial.ts';
+import { areIncompleteBlocks } from './incomplete-blocks.ts';
 import { showText } from './show-value.ts';
 import { unitCount, unitKeys, type Allotment } from './strata.ts';
 import { treatmentInWords } from './treatment-words.ts';
@@ -28,13 +29,18 @@ function grouped(
 }
 
 /** How a layout is not one of randomised blocks, or null. */
-export function blocksFault(positions: readonly Position[], factors: readonly string[]): string | null {
+export function blocksFault(
+  positions: readonly Position[],
+  factors: readonly string[],
+  unit: Allotment,
+): string | null {
   const blocks = grouped(positions, ({ block }) => block ?? '');
   // Some without a block are reported one by one (plot-missing).
   if (blocks.has('') && blocks.size > 1) return null;
   if (blocks.has(''))
     return say('no block is given; write block: under each container, or a column block in layout.csv');
   if (blocks.size < 2) return say('there is only one block; write unreplicated or completely randomised');
+  if (areIncompleteBlocks(blocks, unit)) return null;
   for (const [block, members] of blocks) {
     for (const factor of factors) {
       const here = new Set(members.map(({ treatment }) => treatment[factor]));

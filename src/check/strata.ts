@@ -78,6 +78,18 @@ export function coarsestUnit(positions: readonly Position[], keyOf: KeyOf): Allo
   return strata.find((stratum) => firstVariation(positions, stratum, keyOf) === -1) ?? 'position';
 }
 
+/** The factors that vary over the positions, the unit of each, and the finest of these. */
+export function unitsOfFactors(
+  positions: readonly Position[],
+  factors: readonly { id: string }[],
+): { varied: string[]; units: Allotment[]; unit: Allotment } {
+  const varied = factors
+    .map(({ id }) => id)
+    .filter((id) => new Set(positions.map(({ treatment }) => treatment[id])).size > 1);
+  const units = varied.map((id) => coarsestUnit(positions, (treatment) => treatment[id] ?? ''));
+  return { varied, units, unit: allotments.findLast((stratum) => units.includes(stratum)) ?? 'position' };
+}
+
 /** The treatment of each unit of a stratum. */
 export function unitKeys(positions: readonly Position[], stratum: Allotment, keyOf: KeyOf): string[] {
   const { of, count } = unitsOf(positions)[stratum];

@@ -1,7 +1,7 @@
 import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
 import type { Report, Rule } from '../rule.ts';
-import { allotments, coarsestUnit } from '../strata.ts';
+import { unitsOfFactors } from '../strata.ts';
 import { blocksFault, latinSquareFault, splitPlotFault, unreplicatedFault } from '../arrangement-faults.ts';
 
 const rule: Rule = {
@@ -10,7 +10,7 @@ const rule: Rule = {
   acceptable: false,
   title: 'Arrangement contradicted by the layout',
   meaning:
-    'In randomised blocks every block holds every treatment; in a Latin square every row and column holds each once; in a split plot two factors have units of different size.',
+    'In randomised blocks every block holds every treatment, or blocks too small for that are of one size and the treatments not in all of them have equally many units; in a Latin square every row and column holds each once; in a split plot two factors have units of different size.',
   example: 'design.arrangement is randomised blocks, but block "2" lacks cultivar slate-egret',
   check,
 };
@@ -21,15 +21,11 @@ function check({ metadata, layout }: Facts, report: Report): void {
   if (design === undefined || layout === null || !layout.treated || layout.positions.length === 0) return;
   if (metadata.lost.has('containers.block')) return;
   const { positions } = layout;
-  const varied = factors
-    .map(({ id }) => id)
-    .filter((id) => new Set(positions.map((one) => one.treatment[id])).size > 1);
+  const { varied, units, unit } = unitsOfFactors(positions, factors);
   if (varied.length === 0) return;
-  const units = varied.map((id) => coarsestUnit(positions, (treatment) => treatment[id] ?? ''));
-  const unit = allotments.findLast((stratum) => units.includes(stratum)) ?? 'position';
   const fault =
     design.arrangement === 'randomised blocks'
-      ? blocksFault(positions, varied)
+      ? blocksFault(positions, varied, unit)
       : design.arrangement === 'latin square'
         ? latinSquareFault(positions, unit)
         : design.arrangement === 'split plot'
