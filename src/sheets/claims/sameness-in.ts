@@ -11,6 +11,9 @@ export interface Sameness {
 /** How far behind a claim, and before it, the words may stand that soften it, in characters. */
 const near = 40;
 
+/** What the sameness is of: "no difference in weight that this trial could see". */
+const ofWhat = /^(?:in|of|de|en)\s+(?:el\s+|la\s+)?\p{L}+\s+/iu;
+
 /**
  * The first claim of sameness in a sentence that speaks of what treatments gave; null where there is none. Those
  * softened, taken back, asked or hedged are none.
@@ -28,7 +31,10 @@ export function samenessIn(sentence: string, words: ClaimWords): Sameness | null
       .slice(index + text.length)
       .trimStart()
       .slice(0, near);
-    if (softened.test(before) || after.search(phrases(words.sameNotBefore)) === 0) return false;
+    const reports = [after, after.replace(ofWhat, '')].some(
+      (behind) => behind.search(phrases(words.sameNotBefore)) === 0,
+    );
+    if (softened.test(before) || reports) return false;
     return !isTakenBack(sentence, { index }, words);
   });
   return claim === undefined ? null : { index: claim.index, text: claim[0] };

@@ -257,6 +257,11 @@ export const sameness: readonly Judgement[] = [
   {
     text: 'We found no difference in weight between Slate Egret and Cobalt Wren that this trial could tell.',
   },
+  { text: 'There was no difference in weight that this trial could have seen between the three cultivars.' },
+  {
+    language: 'es',
+    text: 'Ninguna diferencia de peso que este ensayo pudiera ver separó a las tres variedades.',
+  },
   { text: 'We sowed equal numbers of each cultivar, and weighed each head.' },
   { text: 'Slate Egret and Russet Plover were sown the same day, so that the harvest fell together.' },
   { text: 'Slate Egret was equal to the check in colour.' },
