@@ -39,7 +39,11 @@ function byFile({ problems, bytesOf }: CheckedTaken): FileProblems[] {
     return { problem, excerpt: excerptOf(problem), title: say(title), meaning: say(meaning) };
   };
   const files = new Map<string, Problem[]>();
-  for (const problem of problems) files.set(problem.file, [...(files.get(problem.file) ?? []), problem]);
+  for (const problem of problems) {
+    const own = files.get(problem.file);
+    if (own === undefined) files.set(problem.file, [problem]);
+    else own.push(problem);
+  }
   return [...files].map(([file, own]) => ({
     file,
     count: printCount(own),
