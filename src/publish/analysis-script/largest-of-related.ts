@@ -27,7 +27,7 @@ lattice_within <- function(w, means, L, x) {
     inside <- pnorm((wide - abs(mean)) / L[i, i]) - below
     chance <- chance * inside
     if (i == length(means)) break
-    drawn[[i]] <- ifelse(mean < 0, -1, 1) * qnorm(pmax(below + x[, i] * inside, 1e-300))
+    drawn[[i]] <- ifelse(mean < -1e-9, -1, 1) * qnorm(pmax(below + x[, i] * inside, 1e-300))
   }
   colMeans(chance)
 }
@@ -63,7 +63,7 @@ related_within <- function(R) {
   while (length(order) < k) {
     left <- setdiff(seq_len(k), order)
     order <- c(order, left[which.max(round(1e9 * related[left]))])
-    related <- related + R[order[length(order)], ]^2
+    related <- related + R[order[length(order)], ]^2 / length(order)
   }
   R <- R[order, order]
   for (i in 2:k) if (sum(R[i, 1:(i - 1)]) < -1e-9) R[i, -i] <- R[-i, i] <- -R[i, -i]

@@ -70,7 +70,8 @@ export function allWithin(
       chance *= inside;
       if (i === last || chance === 0) break;
       const z = normalUpperQuantile(Math.max(1e-300, below + on.points[n * on.dimensions + i]! * inside));
-      drawn[i] = mean < 0 ? z : -z;
+      // A mean that is 0 but for rounding is on one side always.
+      drawn[i] = mean < -1e-9 ? z : -z;
     }
     total += chance;
   }

@@ -58,13 +58,14 @@ function inOrder(given: SymmetricMatrix): number[][] {
   const order: number[] = [];
   const signs: number[] = [];
   while (order.length < given.length) {
-    // Alike but for rounding is alike: then those most related to what stands already go first.
+    // What is alike but for rounding is told apart by its relation to those that stand already, first of all
+    // to the first.
     const left = related.map((value, i) => (order.includes(i) ? -1 : Math.round(1e9 * value)));
     const next = left.indexOf(Math.max(...left));
     const along = order.reduce((total, i, place) => total + signs[place]! * given[next]![i]!, 0);
     signs.push(along < -1e-9 ? -1 : 1);
     order.push(next);
-    squares[next]!.forEach((value, i) => (related[i]! += value));
+    squares[next]!.forEach((value, i) => (related[i]! += value / order.length));
   }
   return order.map((i, row) => order.map((j, column) => signs[row]! * signs[column]! * given[i]![j]!));
 }
