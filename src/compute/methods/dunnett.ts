@@ -7,7 +7,7 @@ import type { Method } from './method.ts';
 export const dunnett: Method = {
   id: 'dunnett',
   name: 'Against the check: Dunnett',
-  use: 'Each level less the check cultivar, with limits and p that hold for all of these at once. Narrower than looking at every pair, because fewer are looked at. Two-sided. Where blocks or plants are not balanced, so that the differences are related in no simple way, the chance is computed on a fixed lattice of points, within about a millionth; for more than 12 such differences, or where they all but fix one another, it is averaged over evenly spread directions with the seed 1955, and is good to about one part in a thousand.',
+  use: 'Each level less the check cultivar, with limits and p that hold for all of these at once. Narrower than looking at every pair, because fewer are looked at. Two-sided. Where blocks or plants are not balanced, so that the differences are related in no simple way, the chance is computed on a fixed lattice of points, to about a millionth where a few plants are missing and about one part in ten thousand in the worst cases; for more than 12 such differences, or where they all but fix one another, it is averaged over evenly spread directions with the seed 1955, and is good to about one part in a thousand.',
   formula: [
     't = difference ÷ its standard error',
     'adjusted p = chance that the largest |t| of so many differences from one check is as large or larger',

@@ -36,7 +36,7 @@ added_within <- function(w, R, b, x) {
   k <- nrow(R)
   excess <- R - outer(b, b)
   diag(excess) <- 0
-  n <- if (k == 3) 12 else ceiling(1.5 + 6 * max(abs(excess)))
+  n <- if (k == 3) 12 else ceiling(1.5 + (if (k <= 5) 15 else 6) * max(abs(excess)))
   i <- seq_len(n - 1)                                      # Gauss-Legendre nodes, from 0 to 1
   gauss <- diag(0, n)
   gauss[cbind(i, i + 1)] <- gauss[cbind(i + 1, i)] <- i / sqrt(4 * i^2 - 1)
@@ -68,8 +68,9 @@ related_within <- function(R) {
   R <- R[order, order]
   for (i in 2:k) if (sum(R[i, 1:(i - 1)]) < -1e-9) R[i, -i] <- R[-i, i] <- -R[i, -i]
   b <- nearest_factors(R)
-  N <- if (k <= 8) 251 else 61
-  steps <- Reduce(function(a, i) (a * if (k <= 8) 97 else 16) %% N, seq_len(max(0, k - 4)), 1, accumulate = TRUE)
+  N <- if (k <= 4) 509 else if (k <= 8) 251 else 127       # the lattice and its multiplier
+  times <- if (k <= 8) 97 else 37
+  steps <- Reduce(function(a, i) (a * times) %% N, seq_len(max(0, k - 4)), 1, accumulate = TRUE)
   x <- 1 - abs(2 * ((outer(seq_len(N) - 0.5, steps) / N) %% 1) - 1)
   if (k == 3) x <- x[1, , drop = FALSE]                    # one besides a pair need not be drawn
   # Tabulated up to 8 in pieces of some width, as polynomials through Chebyshev's points.

@@ -9,8 +9,9 @@ export interface Lattice {
 
 /** Lattices of Korobov's form: how many points, and the multiplier that spreads them best. */
 const multipliers = new Map([
+  [509, 118],
   [251, 97],
-  [61, 16],
+  [127, 37],
 ]);
 
 /**
