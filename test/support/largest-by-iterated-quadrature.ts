@@ -1,8 +1,11 @@
 import { normalDensity, normalUpperTail } from '../../src/statistics/distributions/normal.ts';
 import { integrate } from './gauss-legendre.ts';
 
+/** Of twenty points each, by the number of normals. */
+const panels: Record<number, number> = { 3: 6, 4: 3 };
+
 /**
- * The chance that some |Y_i| exceeds c, for three or four standard normals of correlations r, none of them
+ * The chance that some |Y_i| exceeds c, for three to five standard normals of correlations r, none of them
  * singular: by Gauss-Legendre quadrature over each in turn given those before, the last in closed form.
  */
 export function largestByIteratedQuadrature(r: readonly (readonly number[])[], c: number): number {
@@ -24,7 +27,7 @@ export function largestByIteratedQuadrature(r: readonly (readonly number[])[], c
       (z) => normalDensity(z) * within([...given, z]),
       Math.max(low, -9),
       Math.min(high, 9),
-      r.length === 3 ? 6 : 3,
+      panels[r.length] ?? 1,
     );
   };
   return 1 - within([]);

@@ -36,7 +36,7 @@ added_within <- function(w, R, b, x) {
   k <- nrow(R)
   excess <- R - outer(b, b)
   diag(excess) <- 0
-  n <- if (k == 3) 12 else ceiling(1.5 + (if (k <= 5) 15 else 6) * max(abs(excess)))
+  n <- if (k == 3) 24 else ceiling(1.5 + (if (k <= 5) 15 else 6) * max(abs(excess)))
   i <- seq_len(n - 1)                                      # Gauss-Legendre nodes, from 0 to 1
   gauss <- diag(0, n)
   gauss[cbind(i, i + 1)] <- gauss[cbind(i + 1, i)] <- i / sqrt(4 * i^2 - 1)

@@ -35,9 +35,10 @@ export interface DunnettDistribution {
  * Where every correlation is a product b_i b_j (independent means, however unequal their standard errors) both
  * are by quadrature, within 1e-10, small p keeping their relative accuracy. Other correlations of up to 12
  * comparisons, as a mixed model or blocks with plants missing give them, are computed on a fixed lattice: p within
- * about 1e-6, in the worst cases 1e-4, critical values within 1e-6 and 1e-5 of themselves. More comparisons, or correlations that are all but singular, are computed over seeded directions:
- * p varies from seed to seed with a standard deviation of about 0.1 % of p for up to 12 comparisons and 0.3 % for
- * 55, and with its seed given is the same at every run.
+ * about 1e-6, in the worst cases 1e-4, critical values within 1e-6 and 1e-5 of themselves. More comparisons, or
+ * correlations that are all but singular, are computed over seeded directions: p varies from seed to seed with a
+ * standard deviation of about 0.1 % of p for up to 12 comparisons and 0.3 % for 55, and with its seed given is
+ * the same at every run.
  * A comparison that is another with its sign changed counts once.
  *
  * References: C. W. Dunnett (1955), Journal of the American Statistical Association 50, 1096-1121; C. W. Dunnett

@@ -17,7 +17,7 @@ const pointsFor = (size: number) => (size <= 4 ? 509 : size <= 8 ? 251 : 127);
 
 /** Steps from the product form: more where the correlations are further from it. */
 const nodesFor = (size: number, furthest: number) =>
-  size === 3 ? 12 : Math.ceil(1.5 + (size <= 5 ? 15 : 6) * furthest);
+  size === 3 ? 24 : Math.ceil(1.5 + (size <= 5 ? 15 : 6) * furthest);
 
 /** The width of the pieces in which the correction is tabulated: where each value costs little, it is narrow. */
 const widthFor = (size: number) => ({ 3: 0.5, 4: 1, 5: 2 })[size] ?? 4;

@@ -116,14 +116,14 @@ const lost = [
   [2, 3],
 ] as const;
 
-test('four comparisons agree with quadrature over all but the last', () => {
+test('four and five comparisons agree with quadrature over all but the last', () => {
   const far = [
     [1, 0.62, 0.41, 0.3],
     [0.62, 1, 0.45, 0.55],
     [0.41, 0.45, 1, 0.7],
     [0.3, 0.55, 0.7, 1],
   ];
-  for (const r of [far, fromBlocks(4, 4, lost)]) {
+  for (const r of [far, fromBlocks(4, 4, lost), fromBlocks(5, 4, lost)]) {
     const chance = logLargestFromProduct(r);
     for (const w of places) {
       expectChance(Math.exp(chance(w)), largestByIteratedQuadrature(r, w), `w ${w}`);
