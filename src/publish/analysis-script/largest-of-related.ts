@@ -73,16 +73,17 @@ related_within <- function(R) {
   steps <- Reduce(function(a, i) (a * times) %% N, seq_len(max(0, k - 4)), 1, accumulate = TRUE)
   x <- 1 - abs(2 * ((outer(seq_len(N) - 0.5, steps) / N) %% 1) - 1)
   if (k == 3) x <- x[1, , drop = FALSE]                    # one besides a pair need not be drawn
-  # Tabulated up to 8 in pieces of some width, as polynomials through Chebyshev's points.
-  width <- if (k < 6) c(0.5, 1, 2)[k - 2] else 4
-  pieces <- 8 / width
+  # Tabulated for w up to 8 on a scale from 0 to 16 that is finer near 0, as polynomials through Chebyshev's points.
+  width <- if (k < 6) c(1, 2, 4)[k - 2] else 8
+  pieces <- 16 / width
   angle <- (1:16 - 0.5) * pi / 16
   at <- as.vector(outer(width / 2 * (1 + cos(angle)), (seq_len(pieces) - 1) * width, "+"))
   as_small <- function(w) (1 - 2 * pnorm(-w))^k            # so that what is tabulated is smooth at 0
-  ratio <- matrix(added_within(at, R, b, x) / as_small(at), 16)
+  w <- expm1(at * log(9) / 16)
+  ratio <- matrix(added_within(w, R, b, x) / as_small(w), 16)
   coefficients <- crossprod(cos(outer(angle, 0:15)), ratio) * c(1, rep(2, 15)) / 16
   function(w) {
-    near <- pmin(w, 8)
+    near <- pmin(16 * log1p(w) / log(9), 16)
     piece <- pmin(near %/% width, pieces - 1)
     place <- pmax(-1, pmin(1, 2 * (near - piece * width) / width - 1))
     added <- rowSums(cos(outer(acos(place), 0:15)) * t(coefficients)[piece + 1, , drop = FALSE])

@@ -19,8 +19,14 @@ const pointsFor = (size: number) => (size <= 4 ? 509 : size <= 8 ? 251 : 127);
 const nodesFor = (size: number, furthest: number) =>
   size === 3 ? 24 : Math.ceil(1.5 + (size <= 5 ? 15 : 6) * furthest);
 
-/** The width of the pieces in which the correction is tabulated: where each value costs little, it is narrow. */
-const widthFor = (size: number) => ({ 3: 0.5, 4: 1, 5: 2 })[size] ?? 4;
+/**
+ * The correction is tabulated from 0 to 16 by a measure of w that is finer near 0, where it turns most sharply, and in
+ * narrower pieces where each value costs little.
+ */
+const placesTo = 16;
+const placeOf = (w: number) => (placesTo * Math.log1p(w)) / Math.log1p(correctedTo);
+const atPlace = (place: number) => Math.expm1((place * Math.log1p(correctedTo)) / placesTo);
+const widthFor = (size: number) => ({ 3: 1, 4: 2, 5: 4 })[size] ?? 8;
 
 /** One pair of comparisons at one step of the way from the product form to the correlations. */
 interface Step {
@@ -135,12 +141,12 @@ export function logLargestFromProduct(
   // Both what is added and this vanish at 0 as the power of w, so that their ratio is smooth throughout.
   const asSmall = (w: number) => (1 - 2 * normalUpperTail(w)) ** size;
   const ratio = (w: number) => addedBy(steps, w, on) / asSmall(w);
-  const table = tailTable(ratio, correctedTo, () => ratioBeyond(), widthFor(size));
   let atEnd: number | undefined;
-  const ratioBeyond = () => (atEnd ??= ratio(correctedTo));
+  const beyond = () => (atEnd ??= ratio(correctedTo));
+  const table = tailTable((place) => ratio(atPlace(place)), placesTo, beyond, widthFor(size));
   return (w) => {
     const logAlone = Math.LN2 + normalLogUpperTail(w);
-    const times = Math.exp(logProduct(w) - logAlone) + asSmall(w) * table(w);
+    const times = Math.exp(logProduct(w) - logAlone) + asSmall(w) * table(placeOf(w));
     return Math.min(0, logAlone + Math.log(Math.min(size, Math.max(1, times))));
   };
 }
