@@ -1,11 +1,10 @@
-/** Points of interpolation in each piece, and the width of a piece. */
+/** Points of interpolation in each piece. */
 const points = 16;
-const width = 0.5;
 
 const angles = Array.from({ length: points }, (_, index) => ((index + 0.5) * Math.PI) / points);
 
 /** Chebyshev coefficients of a function on [low, low + width], the first halved ready for Clenshaw's sum. */
-function chebyshev(of: (x: number) => number, low: number): Float64Array {
+function chebyshev(of: (x: number) => number, low: number, width: number): Float64Array {
   const values = angles.map((angle) => of(low + (width / 2) * (1 + Math.cos(angle))));
   return Float64Array.from({ length: points }, (_, order) => {
     const total = values.reduce((sum, value, index) => sum + value * Math.cos(order * angles[index]!), 0);
@@ -21,17 +20,19 @@ function chebyshev(of: (x: number) => number, low: number): Float64Array {
  * @param of the function, called 16 times for each piece
  * @param end a whole number, the last argument tabulated
  * @param beyond the function past the end, such as an asymptotic form
+ * @param width of a piece: wider for a function that is smoother still
  */
 export function tailTable(
   of: (x: number) => number,
   end: number,
   beyond: (x: number) => number,
+  width = 0.5,
 ): (x: number) => number {
   const pieces: (Float64Array | undefined)[] = [];
   return (x) => {
     if (!(x < end)) return beyond(x);
     const piece = Math.floor(x / width);
-    const coefficients = (pieces[piece] ??= chebyshev(of, piece * width));
+    const coefficients = (pieces[piece] ??= chebyshev(of, piece * width, width));
     const y = (2 * (x - piece * width)) / width - 1;
     let next = 0;
     let afterNext = 0;

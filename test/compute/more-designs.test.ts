@@ -187,25 +187,35 @@ suite('a check of which nothing lived', () => {
 });
 
 suite('comparisons with a check that are related in no simple way', () => {
-  // Blocks that hold the check and three of five cultivars.
-  const blocks = [
+  // Blocks that hold the check and some of the other cultivars.
+  const inBlocks = (blocks: readonly (readonly string[])[]) =>
+    blocks.flatMap((levels, b) =>
+      levels.map((cultivar, index): PlantOfTrial => ({
+        container: `T${b + 1}`,
+        block: String(b + 1),
+        treatment: { cultivar },
+        weight: weights[(4 * b + index) % 16]! + 2 * b,
+      })),
+    );
+  const few = [
     ['check', 'a', 'b', 'c'],
     ['check', 'a', 'd', 'b'],
     ['check', 'c', 'd', 'e'],
   ];
-  const plants = blocks.flatMap((levels, b) =>
-    levels.map((cultivar, index): PlantOfTrial => ({
-      container: `T${b + 1}`,
-      block: String(b + 1),
-      treatment: { cultivar },
-      weight: weights[4 * b + index]!,
-    })),
-  );
+  const many = [
+    ['check', ...'abcdefghi'],
+    ['check', ...'efghijklm'],
+    ['check', ...'abcdjklm'],
+  ];
 
-  test('publish the seed of the directions that their chances rest on, and others have none', () => {
-    const found = entry(trialOf(plants, { check: { cultivar: 'check' } }));
+  test('rest on no seed, and more than twelve publish that of their directions', () => {
+    const found = entry(trialOf(inBlocks(few), { check: { cultivar: 'check' } }));
     expect(found.against_check).toHaveLength(5);
-    expect(found.against_check_seed).toBe(1955);
+    expect(found.against_check.every(({ p_adjusted: p }) => p !== null && p > 0)).toBe(true);
+    expect(found).not.toHaveProperty('against_check_seed');
+    const large = entry(trialOf(inBlocks(many), { check: { cultivar: 'check' } }));
+    expect(large.against_check).toHaveLength(13);
+    expect(large.against_check_seed).toBe(1955);
     expect(entry(plantGrowth()).against_check.length).toBeGreaterThan(0);
     expect(entry(plantGrowth())).not.toHaveProperty('against_check_seed');
   });

@@ -227,6 +227,41 @@ export function factorialWithoutOne(): Trial {
   return trialOf(plants, { check: { strength: '1', cultivar: 'a' } });
 }
 
+/** A check and three of five cultivars in each of three tanks: comparisons related in no simple way. */
+export function incompleteTanks(): Trial {
+  const tanks = [
+    ['check', 'a', 'b', 'c'],
+    ['check', 'a', 'd', 'b'],
+    ['check', 'c', 'd', 'e'],
+  ];
+  const plants = tanks.flatMap((cultivars, t) =>
+    cultivars.map((cultivar, c): PlantOfTrial => ({
+      container: `T${t + 1}`,
+      block: String(t + 1),
+      treatment: { cultivar },
+      weight: 130 + 5 * t + 6 * c + 9 * rough(5 * t + c + 3),
+    })),
+  );
+  return trialOf(plants, { check: { cultivar: 'check' } });
+}
+
+/** Five cultivars in four tanks, four of the twenty lost: the same. */
+export function tanksWithLost(): Trial {
+  const lost = ['1b', '2c', '3b', '4d'];
+  const plants = [1, 2, 3, 4].flatMap((tank) =>
+    [...'abcde'].map((cultivar, c): PlantOfTrial => ({
+      container: `T${tank}`,
+      block: String(tank),
+      treatment: { cultivar },
+      weight: lost.includes(`${tank}${cultivar}`) ? null : 110 + 4 * tank + 5 * c + 8 * rough(6 * tank + c),
+    })),
+  );
+  return trialOf(plants, {
+    check: { cultivar: 'a' },
+    design: { arrangement: 'randomised blocks', allotted: 'position', randomised: true },
+  });
+}
+
 /** Scores from 1 to 5 in five blocks of four pots, with ties. */
 export function scores(): Trial {
   const plants = [1, 2, 3, 4, 5].flatMap((block) =>

@@ -10,7 +10,7 @@ type AgainstCheck = Inference['against_check'][number];
 
 export interface FamilyAgainstCheck {
   rows: AgainstCheck[];
-  /** The seed of the directions that the chances were averaged over; null by quadrature. */
+  /** The seed of the directions that the chances were averaged over; null where nothing was drawn. */
   seed: number | null;
 }
 

@@ -1016,7 +1016,7 @@ export interface Inference {
     reason?: string;
   } | null;
   /**
-   * The seed of the directions over which the chances of against_check are averaged, good to about one part in a thousand; absent where they are computed without any.
+   * The seed of the directions over which the chances of against_check are averaged, good to about one part in a thousand, where more than 12 comparisons are related in no simple way or their correlations are all but singular; absent where nothing is drawn.
    */
   against_check_seed?: number;
   /**

@@ -1,11 +1,12 @@
+import { largestOfRelated } from './largest-of-related.ts';
+
 /** R functions of Dunnett's comparison with a check, by numerical integration. */
 export const comparisonWithCheck = String.raw`
 # Dunnett's test: the chance that the largest |t| of several comparisons with one check exceeds t, their
 # correlations being R. Where each correlation is a product b[i] b[j], comparisons are independent given
 # one normal z, and the chance is an integral over z and over the standard error's own error s
-# (C. W. Dunnett, 1955, JASA 50, 1096-1121). Otherwise (blocks or plants that are not balanced) it is
-# averaged over directions drawn with a seed. The published figures rest on other directions: there p and the
-# width of the limits agree to about one part in a thousand, not to the last digits.
+# (C. W. Dunnett, 1955, JASA 50, 1096-1121). For other correlations (blocks or plants that are not balanced)
+# see the next functions.
 product_factors <- function(R) {
   k <- nrow(R)
   if (k == 1) return(0)
@@ -13,31 +14,39 @@ product_factors <- function(R) {
   i <- which(abs(R) == max(abs(R[upper.tri(R)])) & upper.tri(R), arr.ind = TRUE)[1, ]
   others <- setdiff(seq_len(k), i)
   third <- if (k > 2) others[which.max(abs(R[i[2], others]))] else NA
-  square <- if (k == 2) abs(R[1, 2]) else R[i[1], i[2]] * R[i[1], third] / R[i[2], third]
-  b <- replace(R[i[1], ] / sqrt(square), i[1], sqrt(square))
+  simple <- k == 2 || abs(R[i[2], third]) < 1e-8
+  square <- if (simple) abs(R[i[1], i[2]]) else R[i[1], i[2]] * R[i[1], third] / R[i[2], third]
+  b <- if (square <= 0) rep(NA, k) else replace(R[i[1], ] / sqrt(square), i[1], sqrt(square))
   fits <- all(abs(R - outer(b, b))[upper.tri(R)] < 1e-8) && all(abs(b) < 1)
   if (is.na(fits) || !fits) NULL else b
 }
+# The chance that all of several normals lie within w, a vector, where their correlations are b[i] b[j].
+product_within <- function(b, w) {
+  z <- seq(-9, 9, by = 0.1)                # the trapezoidal rule is exact enough on so smooth a curve
+  within <- lapply(b, function(own) {
+    s <- sqrt(1 - own^2)
+    pnorm(outer(own * z, w, "+") / s) - pnorm(outer(own * z, w, "-") / s)
+  })
+  colSums(dnorm(z) * 0.1 * Reduce("*", within))
+}
+${largestOfRelated}
 largest_t <- function(R) {
+  k <- nrow(R)
   b <- product_factors(R)
-  if (is.null(b)) {
+  left <- tryCatch(min(diag(chol(R)))^2, error = function(e) 0)
+  if (is.null(b) && (k > 12 || left < 0.01)) {
+    # Too many, or all but singular: averaged over directions drawn with a seed. The published figures rest on
+    # other directions: there p and the limits agree to about one part in a thousand only.
     set.seed(1955)
-    k <- nrow(R)
     u <- matrix(rnorm(100000 * k), k)
-    m <- apply(abs(crossprod(chol(R), sweep(u, 2, sqrt(colSums(u^2)), "/"))), 2, max)
+    e <- eigen(R, symmetric = TRUE)
+    root <- sqrt(pmax(e$values, 0)) * t(e$vectors)
+    m <- apply(abs(crossprod(root, sweep(u, 2, sqrt(colSums(u^2)), "/"))), 2, max)
     return(function(t, df) mean(pf((t / m)^2 / k, k, df, lower.tail = FALSE)))
   }
-  z <- seq(-9, 9, by = 0.1)                # the trapezoidal rule is exact enough on so smooth a curve
-  w <- dnorm(z) * 0.1
+  within <- if (is.null(b)) related_within(R) else function(w) product_within(b, w)
   function(t, df) {
-    f <- function(u) {
-      c <- t * sqrt(qchisq(u, df) / df)
-      inside <- lapply(b, function(own) {
-        s <- sqrt(1 - own^2)
-        pnorm(outer(own * z, c, "+") / s) - pnorm(outer(own * z, c, "-") / s)
-      })
-      colSums(w * Reduce("*", inside))
-    }
+    f <- function(u) within(t * sqrt(qchisq(u, df) / df))
     1 - integrate(f, 0, 1, rel.tol = 1e-10, abs.tol = 1e-11, subdivisions = 1000, stop.on.error = FALSE)$value
   }
 }

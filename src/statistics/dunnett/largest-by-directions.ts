@@ -2,6 +2,7 @@ import { chiSquareUpperTail } from '../distributions/chi-square.ts';
 import { normalUpperQuantile, normalUpperTail } from '../distributions/normal.ts';
 import { seededRandom } from '../seeded-random.ts';
 import { tailTable } from '../tail-table.ts';
+import { cholesky } from './cholesky.ts';
 import { nearestFactors, type SymmetricMatrix } from './correlation.ts';
 import { logLargestUpperTail } from './largest-of-normals.ts';
 
@@ -13,20 +14,6 @@ const cells = 4096;
 
 /** Beyond this (chances below 1e-8) directions are too few to add to the product form. */
 const correctedTo = 6;
-
-/** The lower triangle L with L L' the matrix; where it is singular, the columns it does not need are 0. */
-function cholesky(matrix: SymmetricMatrix): Float64Array[] {
-  const rows = matrix.map(() => new Float64Array(matrix.length));
-  for (let i = 0; i < matrix.length; i += 1) {
-    for (let j = 0; j <= i; j += 1) {
-      let value = matrix[i]![j]!;
-      for (let k = 0; k < j; k += 1) value -= rows[i]![k]! * rows[j]![k]!;
-      if (i === j) rows[i]![i] = value > 1e-12 ? Math.sqrt(value) : 0;
-      else rows[i]![j] = rows[j]![j] === 0 ? 0 : value / rows[j]![j]!;
-    }
-  }
-  return rows;
-}
 
 function primes(count: number): number[] {
   const found: number[] = [];

@@ -6,10 +6,11 @@ import {
   productFactors,
 } from '../../../src/statistics/dunnett/correlation.ts';
 import { dunnett } from '../../../src/statistics/dunnett/dunnett.ts';
-import { normalDensity, normalUpperTail } from '../../../src/statistics/distributions/normal.ts';
+import { normalUpperTail } from '../../../src/statistics/distributions/normal.ts';
 import { tTwoSided } from '../../../src/statistics/distributions/student-t.ts';
 import { expectClose, expectWithin } from '../../support/close.ts';
 import { integrate } from '../../support/gauss-legendre.ts';
+import { largestByIteratedQuadrature } from '../../support/largest-by-iterated-quadrature.ts';
 import { numberFromR } from '../../support/r.ts';
 
 const equal = (comparisons: number) => correlationsWithControl(1, new Array<number>(comparisons).fill(1));
@@ -98,32 +99,6 @@ test('in the far tail p is the sum over comparisons', () => {
   expectClose(dunnett(equal(4)).upperTail(20, Infinity), 8 * normalUpperTail(20), 1e-10);
 });
 
-/** P(some |Y_i| > c) for three or four standard normals by quadrature over all but the last, given the others. */
-function byIteratedQuadrature(r: number[][], c: number): number {
-  const triangle = r.map(() => new Array<number>(r.length).fill(0));
-  for (let i = 0; i < r.length; i += 1) {
-    for (let j = 0; j <= i; j += 1) {
-      let value = r[i]![j]!;
-      for (let k = 0; k < j; k += 1) value -= triangle[i]![k]! * triangle[j]![k]!;
-      triangle[i]![j] = i === j ? Math.sqrt(value) : value / triangle[j]![j]!;
-    }
-  }
-  const within = (given: number[]): number => {
-    const row = triangle[given.length]!;
-    const mean = given.reduce((total, z, index) => total + row[index]! * z, 0);
-    const own = row[given.length]!;
-    const [low, high] = [(-c - mean) / own, (c - mean) / own];
-    if (given.length === r.length - 1) return normalUpperTail(low) - normalUpperTail(high);
-    return integrate(
-      (z) => normalDensity(z) * within([...given, z]),
-      Math.max(low, -9),
-      Math.min(high, 9),
-      r.length === 3 ? 6 : 3,
-    );
-  };
-  return 1 - within([]);
-}
-
 const noProduct = [
   [1, 0.9, 0.1],
   [0.9, 1, 0.5],
@@ -136,7 +111,7 @@ const noProductOfFour = [
   [0.3, 0.55, 0.7, 1],
 ];
 
-test('correlations of no product form agree with quadrature over all comparisons but the last, within 0.1 %', () => {
+test('correlations of no product form agree with quadrature over all comparisons but the last, within 1e-6', () => {
   expect(productFactors(noProduct)).toBeNull();
   for (const [r, c] of [
     [noProduct, 1.2],
@@ -145,31 +120,70 @@ test('correlations of no product form agree with quadrature over all comparisons
     [noProductOfFour, 2.4],
   ] as const) {
     const distribution = dunnett(r);
-    expect(distribution).toMatchObject({ method: 'directions', seed: 1955 });
-    const expected = byIteratedQuadrature(r as number[][], c);
-    expectClose(distribution.upperTail(c, Infinity), expected, 0.001, `c ${c}`);
+    expect(distribution).toMatchObject({ method: 'lattice', seed: null });
+    const expected = largestByIteratedQuadrature(r, c);
+    expectWithin(distribution.upperTail(c, Infinity), expected, 1e-6, `c ${c}`);
   }
   // Finite degrees of freedom: the same averaged over the chi density.
   const df = 7.5;
   const density = (s: number) =>
     2 * Math.exp((df / 2) * Math.log(df / 2) - gammaln(df / 2) + (df - 1) * Math.log(s) - (df * s * s) / 2);
-  const average = integrate((s) => density(s) * byIteratedQuadrature(noProduct, 2.5 * s), 1e-9, 3.2, 3);
-  expectClose(dunnett(noProduct).upperTail(2.5, df), average, 0.001);
+  const average = integrate(
+    (s) => density(s) * largestByIteratedQuadrature(noProduct, 2.5 * s),
+    1e-9,
+    3.2,
+    3,
+  );
+  expectWithin(dunnett(noProduct).upperTail(2.5, df), average, 1e-6);
 });
 
-test('the same seed gives the same p, bit for bit, and others nearly the same', () => {
-  const p = dunnett(noProductOfFour).upperTail(2.4, 12);
-  expect(dunnett(noProductOfFour).upperTail(2.4, 12)).toBe(p);
-  const others = [1, 2, 3].map((seed) => dunnett(noProductOfFour, seed).upperTail(2.4, 12));
-  for (const other of others) expectClose(other, p, 0.001);
-  expect(new Set(others).size).toBeGreaterThan(1);
+/** Four differences between four independent means in a ring: three of them fix the fourth. */
+const singular = [
+  [1, 0.5, 0.5, 0],
+  [0.5, 1, 0, 0.5],
+  [0.5, 0, 1, 0.5],
+  [0, 0.5, 0.5, 1],
+];
+
+/** Thirteen comparisons in two groups, more alike within each than a product allows. */
+const many = Array.from({ length: 13 }, (_, i) =>
+  Array.from({ length: 13 }, (__, j) => (i === j ? 1 : i % 2 === j % 2 ? 0.6 : 0.3)),
+);
+
+test('singular correlations and more than twelve comparisons are computed over directions, with a seed', () => {
+  for (const [r, t] of [
+    [singular, 2.4],
+    [many, 2.7],
+  ] as const) {
+    const distribution = dunnett(r);
+    expect(distribution).toMatchObject({ method: 'directions', seed: 1955 });
+    const p = distribution.upperTail(t, 12);
+    expect(dunnett(r).upperTail(t, 12)).toBe(p);
+    const others = [1, 2, 3].map((seed) => dunnett(r, seed).upperTail(t, 12));
+    for (const other of others) expectClose(other, p, 0.006);
+    expect(new Set(others).size).toBeGreaterThan(1);
+  }
+  // A touch less than singular, and 12 of the 13, on the lattice: nearly the same.
+  const nearly = singular.map((row, i) => row.map((value, j) => (i === j ? 1 : 0.995 * value)));
+  expect(dunnett(nearly).method).toBe('lattice');
+  expectClose(dunnett(nearly).upperTail(2.4, 12), dunnett(singular).upperTail(2.4, 12), 0.005);
+  const twelve = many.slice(1).map((row) => row.slice(1));
+  expect(dunnett(twelve).method).toBe('lattice');
+  expectClose(dunnett(twelve).upperTail(4, 12), (12 / 13) * dunnett(many).upperTail(4, 12), 0.03);
 });
 
-test('directions stay between one comparison alone and the sum over all, far out too', () => {
-  for (const t of [0.5, 2, 4, 5.9, 6.1, 9]) {
-    const p = dunnett(noProductOfFour).upperTail(t, Infinity);
-    expect(p).toBeGreaterThanOrEqual(2 * normalUpperTail(t) * (1 - 1e-9));
-    expect(p).toBeLessThanOrEqual(Math.min(1, 8 * normalUpperTail(t)) * (1 + 1e-9));
+test('chances stay between one comparison alone and the sum over all, far out too', () => {
+  for (const [r, count] of [
+    [noProduct, 3],
+    [noProductOfFour, 4],
+    [singular, 4],
+    [many, 13],
+  ] as const) {
+    for (const t of [0.5, 2, 4, 5.9, 6.1, 7.9, 8.1, 9]) {
+      const p = dunnett(r).upperTail(t, Infinity);
+      expect(p).toBeGreaterThanOrEqual(2 * normalUpperTail(t) * (1 - 1e-9));
+      expect(p).toBeLessThanOrEqual(Math.min(1, 2 * count * normalUpperTail(t)) * (1 + 1e-9));
+    }
   }
 });
 
