@@ -5,6 +5,7 @@ import type { Reading, Trial } from '../model/trial.ts';
 import type { DayScale } from './day-scale.ts';
 import { niceDomain } from './fluid.ts';
 import { spread } from './spread.ts';
+import type { Row } from './stacked-rows.ts';
 import { element, label, round } from './svg.ts';
 import { uprightLabel, uprightLevels } from './value-axis.ts';
 
@@ -27,26 +28,24 @@ const styles = ['', ' second', ' third', ' fourth'];
 /** A container's line style, by its place in the trial: a class of the style sheet. */
 export const lineStyle = (index: number): string => styles[index % styles.length]!;
 
-/** Small panels below the time line, one for each kind of reading, each container a line. */
-export function readingsPanels(
-  trial: Trial,
-  scale: DayScale,
-  top: number,
-): { svg: string; height: number; kinds: string[] } {
+/** The kinds of reading that the trial has, without their units. */
+export function readKinds(trial: Trial): string[] {
+  return presentKinds(trial).map(([, words]) => say(words).replace(/ \(.*/, ''));
+}
+
+const presentKinds = ({ readings }: Trial) =>
+  readingKinds.filter(([kind]) => readings.some((reading) => reading[kind] !== null));
+
+/** Small panels one below the other, one for each kind of reading, each container a line. */
+export function readingsPanels(trial: Trial, scale: DayScale): Row[] {
   const containers = trial.metadata.containers.map(({ id }) => id);
-  const present = readingKinds.filter(([kind]) => trial.readings.some((reading) => reading[kind] !== null));
-  let y = top;
-  const panels = present.map(([kind, words]) => {
+  return presentKinds(trial).map(([kind, words]) => {
     const lines = linesOf(trial.readings, containers, kind);
-    const svg = linePanel(lines, kind, { words: say(words), unit: '' }, scale, y);
-    y += panelHeight(lines.length);
-    return svg;
+    return (top) => ({
+      svg: linePanel(lines, kind, { words: say(words), unit: '' }, scale, top),
+      height: panelHeight(lines.length),
+    });
   });
-  return {
-    svg: panels.join(''),
-    height: y - top,
-    kinds: present.map(([, words]) => say(words).replace(/ \(.*/, '')),
-  };
 }
 
 /** One container's readings, in the order of their days. */
