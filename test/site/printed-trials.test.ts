@@ -1,0 +1,55 @@
+/** The trials' own pages on paper: what a browser makes of them on both sheets. */
+import { readdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser, openPage, serveSite } from '../support/browser.ts';
+import { type PdfStructure, pdfStructure, type StructureElement } from '../support/pdf-structure.ts';
+import { builtSite, demo } from '../support/site.ts';
+
+const printed = new Map<string, PdfStructure>();
+
+beforeAll(async () => {
+  const { dist } = await builtSite();
+  const [server, browser] = [await serveSite(dist), await launchBrowser()];
+  try {
+    for (const id of await readdir(join(demo, 'trials'))) {
+      const { context, page } = await openPage(browser, server, { media: 'print' });
+      await page.goto(`${server.url}trials/${id}/`);
+      for (const format of ['A4', 'Letter'])
+        printed.set(`${id} on ${format}`, pdfStructure(await page.pdf({ format, tagged: true })));
+      await context.close();
+    }
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}, 300_000);
+
+const firstPage = ({ pages }: StructureElement) => [...pages][0];
+
+describe('The printed pages of the trials', () => {
+  it('have the words between a heading and its table on the page where both begin', () => {
+    let seen = 0;
+    const torn = [...printed].flatMap(([name, { elements }]) => {
+      const run = elements.filter(({ type }) => /^(?:H\d|P|Table|Figure)$/.test(type));
+      return run.flatMap((heading, index) => {
+        const [words, table] = [run[index + 1], run[index + 2]];
+        if (!heading.type.startsWith('H') || words?.type !== 'P' || table?.type !== 'Table') return [];
+        seen += 1;
+        const pages = new Set([heading, words, table].map(firstPage));
+        return pages.size === 1 ? [] : [`${name}: ${heading.type}, ${String(index)}`];
+      });
+    });
+    expect(torn).toEqual([]);
+    expect(seen).toBeGreaterThan(printed.size);
+  });
+
+  it('have maps on their first page', () => {
+    const first = [...printed].map(([name, { elements }]) => {
+      const figure = elements.find(({ type }) => type === 'Figure');
+      const title = elements.find(({ type }) => type === 'H1');
+      return [name, figure !== undefined && firstPage(figure) === firstPage(title!)];
+    });
+    expect(first.filter(([, together]) => together !== true)).toEqual([]);
+  });
+});
