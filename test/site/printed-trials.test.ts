@@ -7,6 +7,8 @@ import { type PdfStructure, pdfStructure, type StructureElement } from '../suppo
 import { builtSite, demo } from '../support/site.ts';
 
 const printed = new Map<string, PdfStructure>();
+/** Whether the workings are on paper: while they are folded, and with one of them unfolded. */
+const workings: [folded: boolean, unfolded: boolean][] = [];
 
 beforeAll(async () => {
   const { dist } = await builtSite();
@@ -17,6 +19,12 @@ beforeAll(async () => {
       await page.goto(`${server.url}trials/${id}/`);
       for (const format of ['A4', 'Letter'])
         printed.set(`${id} on ${format}`, pdfStructure(await page.pdf({ format, tagged: true })));
+      const shown = () => page.locator('#workings').isVisible();
+      const folded = await shown();
+      await page.locator('section:has(> #workings) details').evaluateAll(([first]) => {
+        first!.setAttribute('open', '');
+      });
+      workings.push([folded, await shown()]);
       await context.close();
     }
   } finally {
@@ -51,5 +59,10 @@ describe('The printed pages of the trials', () => {
       return [name, figure !== undefined && firstPage(figure) === firstPage(title!)];
     });
     expect(first.filter(([, together]) => together !== true)).toEqual([]);
+  });
+
+  it('have a heading for the workings only where one is unfolded', () => {
+    expect(workings).toHaveLength(printed.size / 2);
+    expect(workings.filter(([folded, unfolded]) => folded || !unfolded)).toEqual([]);
   });
 });
