@@ -122,6 +122,18 @@ describe('On a phone on its side', () => {
   });
 });
 
+test("in colours of the reader's own, what stands in the field being typed has one ink", async () => {
+  const { context, page } = await begun();
+  await page.emulateMedia({ forcedColors: 'active' });
+  const field = page.locator('#weigh-fields [aria-pressed="true"]');
+  const inks = await field.evaluate((button) =>
+    [button, ...button.querySelectorAll('*')].map((part) => getComputedStyle(part).color),
+  );
+  expect(inks.length).toBeGreaterThan(2);
+  expect(new Set(inks).size).toBe(1);
+  await context.close();
+});
+
 describe('A weigh-in of 96 plants without a network', () => {
   test(
     'loses nothing but the key being pressed, though the page is killed at ten moments',
