@@ -23,7 +23,7 @@ export const readingKinds: readonly (readonly [Kind, string])[] = [
 const lineHeight = 70;
 const headHeight = 38;
 /** The height of a panel with its heading, in px: room for the names of its lines one below the other. */
-export const panelHeight = (lines: number): number => headHeight + Math.max(lineHeight, lines * 13 + 4);
+const panelHeight = (lines: number): number => headHeight + Math.max(lineHeight, lines * 13 + 4);
 const styles = ['', ' second', ' third', ' fourth'];
 /** A container's line style, by its place in the trial: a class of the style sheet. */
 export const lineStyle = (index: number): string => styles[index % styles.length]!;
@@ -39,13 +39,41 @@ const presentKinds = ({ readings }: Trial) =>
 /** Small panels one below the other, one for each kind of reading, each container a line. */
 export function readingsPanels(trial: Trial, scale: DayScale): Row[] {
   const containers = trial.metadata.containers.map(({ id }) => id);
-  return presentKinds(trial).map(([kind, words]) => {
+  return presentKinds(trial).flatMap(([kind, words]) => {
     const lines = linesOf(trial.readings, containers, kind);
+    return linePanels(lines, kind, { words: say(words), unit: '' }, scale);
+  });
+}
+
+/** More names than these one below the other fill a printed page. */
+const mostLines = 40;
+
+/** One panel with all lines, or several on one scale where the names of so many have no room. */
+export function linePanels(
+  lines: readonly Line[],
+  kind: string,
+  { words, unit }: { words: string; unit: string },
+  scale: DayScale,
+): Row[] {
+  const domain = domainOf(lines);
+  const each = Math.ceil(lines.length / Math.ceil(lines.length / mostLines));
+  const groups = Array.from({ length: Math.ceil(lines.length / each) }, (_, index) =>
+    lines.slice(index * each, (index + 1) * each),
+  );
+  return groups.map((group) => {
+    const [first, last] = [group[0]!.container, group.at(-1)!.container];
+    const named =
+      groups.length === 1 ? words : say('{what}, {first} to {last}', { what: words, first, last });
     return (top) => ({
-      svg: linePanel(lines, kind, { words: say(words), unit: '' }, scale, top),
-      height: panelHeight(lines.length),
+      svg: linePanel(group, kind, { words: named, unit, domain }, scale, top),
+      height: panelHeight(group.length),
     });
   });
+}
+
+function domainOf(lines: readonly Line[]): readonly [number, number] {
+  const [lowest = 0, highest = 1] = extent(lines.flatMap(({ points }) => points.map(({ value }) => value)));
+  return niceDomain([lowest, highest], 3);
 }
 
 /** One container's readings, in the order of their days. */
@@ -60,15 +88,13 @@ export interface Line {
  *
  * @param head its words above it and the unit that follows them; '' where the words say it and none is chosen
  */
-export function linePanel(
+function linePanel(
   lines: readonly Line[],
   kind: string,
-  { words, unit }: { words: string; unit: string },
+  { words, unit, domain }: { words: string; unit: string; domain: readonly [number, number] },
   scale: DayScale,
   top: number,
 ): string {
-  const [lowest = 0, highest = 1] = extent(lines.flatMap(({ points }) => points.map(({ value }) => value)));
-  const domain = niceDomain([lowest, highest], 3);
   const base = top + panelHeight(lines.length) - 8;
   const y = scaleLinear()
     .domain(domain)

@@ -92,6 +92,40 @@ describe('the time line', () => {
       expect(new Set(names).size).toBe(parts.length);
     });
 
+    it('draws the lines of very many containers in several panels on one scale, in no drawing too tall', () => {
+      const many = Array.from({ length: 90 }, (_, index) => `T${String(index + 1)}`) as [string, ...string[]];
+      const level = { ...reading!, ec: null, ph: null, temperature: null };
+      const of = {
+        ...trial,
+        metadata: {
+          ...trial.metadata,
+          containers: many.map((name) => ({ ...tank, id: name })) as [typeof tank],
+        },
+        readings: many.flatMap((container, index) => [
+          { ...level, date: '2025-09-12', container, level: 12 },
+          { ...level, date: '2025-10-20', container, level: 11 - index / 10 },
+        ]),
+      };
+      for (const svg of [drawTimeLine(of)!.svg, drawWaterOverTime(of)!.svg]) {
+        const parts = parseXml(`<div>${svg}</div>`).children;
+        const heights = parts.map(({ attributes }) => Number(attributes['height']));
+        expect(heights.filter((height) => height > 800)).toEqual([]);
+        const panels = parts.flatMap((part) => withClass(part, 'panel'));
+        expect(panels.length).toBeGreaterThan(1);
+        expect(panels.map((panel) => withClass(panel, 'strong')[0]!.text)).toEqual([
+          expect.stringContaining('T1 to T30'),
+          expect.stringContaining('T31 to T60'),
+          expect.stringContaining('T61 to T90'),
+        ]);
+        const lines = panels.flatMap((panel) => withClass(panel, 'line'));
+        expect(lines.map(({ attributes }) => attributes['data-container'])).toEqual(many);
+        const marks = panels.map((panel) =>
+          withClass(panel, 'tick').flatMap(({ text, attributes }) => (attributes['x'] === '0' ? [text] : [])),
+        );
+        expect(marks[1]).toEqual(marks[0]);
+      }
+    });
+
     it('has the words of many events apart from both', () => {
       const parts = partsOf(
         Array.from({ length: 40 }, (_, index) => ({
