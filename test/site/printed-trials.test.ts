@@ -1,6 +1,7 @@
 /** The trials' own pages on paper: what a browser makes of them on both sheets. */
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { launchBrowser, openPage, serveSite } from '../support/browser.ts';
 import { type PdfStructure, pdfStructure, type StructureElement } from '../support/pdf-structure.ts';
@@ -25,6 +26,7 @@ beforeAll(async () => {
         first!.setAttribute('open', '');
       });
       workings.push([folded, await shown()]);
+      if (captionPages.size === 0) await printLongTable(page);
       await context.close();
     }
   } finally {
@@ -32,6 +34,26 @@ beforeAll(async () => {
     await server.close();
   }
 }, 300_000);
+
+/** How many pages the caption of a table of 30 rows is on, with so many px above it. */
+const captionPages = new Map<number, number>();
+
+async function printLongTable(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const table = document.querySelector('table:has(caption)')!;
+    table.querySelector('caption')!.textContent = 'What was weighed, and where it stood. '.repeat(8);
+    const [row] = table.querySelectorAll('tbody tr');
+    table.querySelector('tbody')!.replaceChildren(...Array.from({ length: 30 }, () => row!.cloneNode(true)));
+    document.querySelector('main')!.replaceChildren(document.createElement('hr'), table.parentElement!);
+  });
+  for (let above = 780; above <= 880; above += 10) {
+    await page.locator('main hr').evaluate((rule, height) => {
+      rule.style.marginBlock = `0 ${String(height)}px`;
+    }, above);
+    const { elements } = pdfStructure(await page.pdf({ format: 'Letter', tagged: true }));
+    captionPages.set(above, elements.find(({ type }) => type === 'Caption')!.pages.size);
+  }
+}
 
 const firstPage = ({ pages }: StructureElement) => [...pages][0];
 
@@ -50,6 +72,15 @@ describe('The printed pages of the trials', () => {
     });
     expect(torn).toEqual([]);
     expect(seen).toBeGreaterThan(printed.size);
+  });
+
+  it('turn no page within what names a table or figure', () => {
+    const captions = [...printed].flatMap(([name, { elements }]) =>
+      elements.flatMap(({ type, pages }) => (type === 'Caption' ? [{ name, pages: pages.size }] : [])),
+    );
+    expect(captions.length).toBeGreaterThan(10 * printed.size);
+    expect(captions.filter(({ pages }) => pages !== 1)).toEqual([]);
+    expect([...captionPages].filter(([, pages]) => pages !== 1)).toEqual([]);
   });
 
   it('have maps on their first page', () => {
