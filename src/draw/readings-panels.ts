@@ -5,6 +5,7 @@ import type { Reading, Trial } from '../model/trial.ts';
 import type { DayScale } from './day-scale.ts';
 import { niceDomain } from './fluid.ts';
 import { spread } from './spread.ts';
+import type { Row } from './stacked-rows.ts';
 import { element, label, round } from './svg.ts';
 import { uprightLabel, uprightLevels } from './value-axis.ts';
 
@@ -22,31 +23,57 @@ export const readingKinds: readonly (readonly [Kind, string])[] = [
 const lineHeight = 70;
 const headHeight = 38;
 /** The height of a panel with its heading, in px: room for the names of its lines one below the other. */
-export const panelHeight = (lines: number): number => headHeight + Math.max(lineHeight, lines * 13 + 4);
+const panelHeight = (lines: number): number => headHeight + Math.max(lineHeight, lines * 13 + 4);
 const styles = ['', ' second', ' third', ' fourth'];
 /** A container's line style, by its place in the trial: a class of the style sheet. */
 export const lineStyle = (index: number): string => styles[index % styles.length]!;
 
-/** Small panels below the time line, one for each kind of reading, each container a line. */
-export function readingsPanels(
-  trial: Trial,
-  scale: DayScale,
-  top: number,
-): { svg: string; height: number; kinds: string[] } {
+/** The kinds of reading that the trial has, without their units. */
+export function readKinds(trial: Trial): string[] {
+  return presentKinds(trial).map(([, words]) => say(words).replace(/ \(.*/, ''));
+}
+
+const presentKinds = ({ readings }: Trial) =>
+  readingKinds.filter(([kind]) => readings.some((reading) => reading[kind] !== null));
+
+/** Small panels one below the other, one for each kind of reading, each container a line. */
+export function readingsPanels(trial: Trial, scale: DayScale): Row[] {
   const containers = trial.metadata.containers.map(({ id }) => id);
-  const present = readingKinds.filter(([kind]) => trial.readings.some((reading) => reading[kind] !== null));
-  let y = top;
-  const panels = present.map(([kind, words]) => {
+  return presentKinds(trial).flatMap(([kind, words]) => {
     const lines = linesOf(trial.readings, containers, kind);
-    const svg = linePanel(lines, kind, { words: say(words), unit: '' }, scale, y);
-    y += panelHeight(lines.length);
-    return svg;
+    return linePanels(lines, kind, { words: say(words), unit: '' }, scale);
   });
-  return {
-    svg: panels.join(''),
-    height: y - top,
-    kinds: present.map(([, words]) => say(words).replace(/ \(.*/, '')),
-  };
+}
+
+/** More names than these one below the other fill a printed page. */
+const mostLines = 40;
+
+/** One panel with all lines, or several on one scale where the names of so many have no room. */
+export function linePanels(
+  lines: readonly Line[],
+  kind: string,
+  { words, unit }: { words: string; unit: string },
+  scale: DayScale,
+): Row[] {
+  const domain = domainOf(lines);
+  const each = Math.ceil(lines.length / Math.ceil(lines.length / mostLines));
+  const groups = Array.from({ length: Math.ceil(lines.length / each) }, (_, index) =>
+    lines.slice(index * each, (index + 1) * each),
+  );
+  return groups.map((group) => {
+    const [first, last] = [group[0]!.container, group.at(-1)!.container];
+    const named =
+      groups.length === 1 ? words : say('{what}, {first} to {last}', { what: words, first, last });
+    return (top) => ({
+      svg: linePanel(group, kind, { words: named, unit, domain }, scale, top),
+      height: panelHeight(group.length),
+    });
+  });
+}
+
+function domainOf(lines: readonly Line[]): readonly [number, number] {
+  const [lowest = 0, highest = 1] = extent(lines.flatMap(({ points }) => points.map(({ value }) => value)));
+  return niceDomain([lowest, highest], 3);
 }
 
 /** One container's readings, in the order of their days. */
@@ -61,15 +88,13 @@ export interface Line {
  *
  * @param head its words above it and the unit that follows them; '' where the words say it and none is chosen
  */
-export function linePanel(
+function linePanel(
   lines: readonly Line[],
   kind: string,
-  { words, unit }: { words: string; unit: string },
+  { words, unit, domain }: { words: string; unit: string; domain: readonly [number, number] },
   scale: DayScale,
   top: number,
 ): string {
-  const [lowest = 0, highest = 1] = extent(lines.flatMap(({ points }) => points.map(({ value }) => value)));
-  const domain = niceDomain([lowest, highest], 3);
   const base = top + panelHeight(lines.length) - 8;
   const y = scaleLinear()
     .domain(domain)

@@ -14,6 +14,12 @@ export interface Foot {
   ticks?: number;
 }
 
+/** What stands at the foot of every part, such as an axis: its height, and what is drawn from the rows' foot on. */
+export interface PartFoot {
+  height: number;
+  draw(foot: number): string;
+}
+
 /** A printed page holds no more than this beside a heading and a caption, in px of 1/96 inch: Letter has 920. */
 export const tallest = 800;
 /** The rows of a part of a drawing that no page holds: two such, with their axes, share a page. */
@@ -24,14 +30,22 @@ const above = 4;
  * Draws rows one below the other with the axis below them. What is taller than a printed page is drawn as
  * several drawings of whole rows, each with the axis, so that paper is never turned within a row.
  */
-export function stackedRows(about: About, rows: readonly Row[], foot: Foot): string {
+export function stackedRows(about: About, rows: readonly Row[], { scale, unit, ticks }: Foot): string {
+  return inParts(about, rows, {
+    height: axisHeight(unit),
+    draw: (foot) => (scale === null ? '' : valueAxes(scale, foot, unit, ticks)),
+  });
+}
+
+/** The same for rows that share another foot than the axis of a value. */
+export function inParts(about: About, rows: readonly Row[], foot: PartFoot): string {
   const { drawn, heights, height } = drawRows(rows);
-  if (height + axisHeight(foot.unit) <= tallest) return withAxis(about, drawn, height, foot);
+  if (height + foot.height <= tallest) return withFoot(about, drawn, height, foot);
   const parts = partsOf(rows, heights);
   return parts
     .map((part, index) => {
       const { drawn: ofPart, height: high } = drawRows(part);
-      return withAxis(index === 0 ? about : continued(about, index + 1, parts.length), ofPart, high, foot);
+      return withFoot(index === 0 ? about : continued(about, index + 1, parts.length), ofPart, high, foot);
     })
     .join('');
 }
@@ -52,9 +66,8 @@ export function drawRows(
   return { drawn, heights, height };
 }
 
-function withAxis(about: About, rows: readonly string[], y: number, { scale, unit, ticks }: Foot): string {
-  const axes = scale === null ? '' : valueAxes(scale, y, unit, ticks);
-  return drawing(about, { height: y + axisHeight(unit) }, ...rows, axes);
+function withFoot(about: About, rows: readonly string[], y: number, { height, draw }: PartFoot): string {
+  return drawing(about, { height: y + height }, ...rows, draw(y));
 }
 
 /** As few parts as the height of one allows, all of about the same height. */

@@ -1,26 +1,20 @@
-import { formatDate, formatShortDate } from '../compute/format/format-date.ts';
+import { formatDate } from '../compute/format/format-date.ts';
 import type { Figure } from '../model/figure.ts';
 import type { Trial } from '../model/trial.ts';
 import { say, sayCount } from '../model/say.ts';
 import { dayScale, type DayScale, monthStarts } from './day-scale.ts';
-import { drawEventMarks, eventRows } from './event-marks.ts';
+import { drawEventMarks, type Event, eventRows } from './event-marks.ts';
 import { cutLines } from './cut-lines.ts';
-import { readingsPanels } from './readings-panels.ts';
-import { drawRows, stackedRows, tallest } from './stacked-rows.ts';
-import { drawing, element, label } from './svg.ts';
-import { textWidth } from './text-width.ts';
+import { drawMilestones, type Milestone } from './milestone-labels.ts';
+import { readingsPanels, readKinds } from './readings-panels.ts';
+import { drawRows, inParts, type PartFoot, type Row, stackedRows, tallest } from './stacked-rows.ts';
+import { type About, drawing, element, label } from './svg.ts';
 import { timeTable } from './time-table.ts';
-import { narrow } from './grid-map.ts';
-
-/** A day of the trial that has a name of its own. */
-export interface Milestone {
-  date: string;
-  what: string;
-}
 
 const id = 'time-line';
 const range = [7, 84] as const;
-const labelHeight = 32;
+/** The room that the names of the months take below the line, in px. */
+const monthsHeight = 22;
 
 /** Sown, germinated, transplanted and each cut, in the order of their days. */
 export function milestonesOf(trial: Trial): Milestone[] {
@@ -52,7 +46,8 @@ export function hasSeveralDays(trial: Trial): boolean {
 
 /**
  * What happened when, on one line: sowing, planting and cuts above it, numbered events on it with their words
- * below, and each kind of reading in a panel on the same days. Null where no day is known.
+ * below, and each kind of reading in a panel on the same days. What no printed page holds is in drawings of
+ * their own, which may begin a page. Null where no day is known.
  */
 export function drawTimeLine(trial: Trial): Figure | null {
   const milestones = milestonesOf(trial);
@@ -62,82 +57,84 @@ export function drawTimeLine(trial: Trial): Figure | null {
   const dates = datesOf(trial);
   if (dates.length === 0) return null;
   const scale = dayScale(dates, range);
+  const title = say('Time line');
+  const description = describe(trial, milestones, events.length);
+  const svg = drawParts(trial, scale, {
+    line: drawLine(milestones, events, scale),
+    panels: readingsPanels(trial, scale),
+    words: eventRows(events),
+    about: { id, title, description, kind: id },
+  });
+  return { id, title, description, svg, table: timeTable(trial, milestones, events) };
+}
+
+function describe(trial: Trial, milestones: readonly Milestone[], events: number): string[] {
+  const said = milestones.map(({ date, what }) => say('{what} on {date}', { what, date: formatDate(date) }));
+  const kinds = readKinds(trial);
+  const rest = [
+    events === 0 ? '' : sayCount(events, '{count} event noted', '{count} events noted'),
+    kinds.length === 0 ? '' : say('readings of {kinds}', { kinds: kinds.join(', ') }),
+  ].filter((each) => each !== '');
+  const sentence = [...said, ...rest].join('; ');
+  return [`${sentence.replace(/^./, (letter) => letter.toUpperCase())}.`];
+}
+
+interface Parts {
+  line: { svg: string; height: number };
+  panels: readonly Row[];
+  words: readonly Row[];
+  about: About;
+}
+
+/** All in one drawing, or with the events' words apart, or with the panels apart, as a printed page holds them. */
+function drawParts(trial: Trial, scale: DayScale, { line, panels, words, about }: Parts): string {
+  const below = drawRows(panels, line.height);
+  const cuts = panels.length > 0 ? cutLines(trial, scale, line.height, below.height) : [];
+  const first = (rows: ReturnType<typeof drawRows> | null, ...inside: readonly string[]) =>
+    drawing(about, { height: rows?.height ?? line.height }, line.svg, ...inside, ...(rows?.drawn ?? []));
+  const listed = () =>
+    stackedRows(furtherDrawing('events', say('Time line: the events noted')), words, {
+      scale: null,
+      unit: '',
+    });
+  const gap = words.length === 0 ? 0 : 6;
+  const whole = drawRows(words, below.height + gap);
+  if (whole.height <= tallest) return first(whole, ...cuts, ...below.drawn);
+  if (below.height <= tallest) return first(below, ...cuts) + listed();
+  const noted = drawRows(words, line.height + gap);
+  return (
+    (noted.height <= tallest ? first(noted) : first(null) + listed()) +
+    inParts(furtherDrawing('readings', say('Time line: the readings')), panels, readingsFoot(trial, scale))
+  );
+}
+
+function furtherDrawing(what: string, title: string): About {
+  return { id: `${id}-${what}`, title, description: [say('It goes on from the drawing above.')], kind: id };
+}
+
+/** Readings in drawings of their own have the months below them, and the days of the cuts through them. */
+function readingsFoot(trial: Trial, scale: DayScale): PartFoot {
+  return {
+    height: monthsHeight,
+    draw: (foot) => [...cutLines(trial, scale, 0, foot), drawMonths(scale, foot, foot + 6)].join(''),
+  };
+}
+
+/** The line with the days that have a name above it, the events' marks below it, and the months. */
+function drawLine(
+  milestones: readonly Milestone[],
+  events: readonly Event[],
+  scale: DayScale,
+): { svg: string; height: number } {
   const above = drawMilestones(milestones, scale);
   const y = above.height;
   const marks = drawEventMarks(events, scale, y);
   const foot = y + marks.height;
-  const months = drawMonths(scale, y, foot);
-  const panels = readingsPanels(trial, scale, foot + 22);
-  const end = foot + 22 + panels.height;
-  const cuts = panels.height > 0 ? cutLines(trial, scale, foot + 22, end) : [];
-  const rows = eventRows(events);
-  const words = drawRows(rows, end + (events.length === 0 ? 0 : 6));
-  const title = say('Time line');
-  const said = milestones.map(({ date, what }) => say('{what} on {date}', { what, date: formatDate(date) }));
-  const rest = [
-    events.length === 0 ? '' : sayCount(events.length, '{count} event noted', '{count} events noted'),
-    panels.kinds.length === 0 ? '' : say('readings of {kinds}', { kinds: panels.kinds.join(', ') }),
-  ].filter((each) => each !== '');
-  const sentence = [...said, ...rest].join('; ');
-  const description = [`${sentence.replace(/^./, (letter) => letter.toUpperCase())}.`];
-  // What no printed page holds has the words of its events in a drawing of their own, which may begin a page.
-  const apart = words.height > tallest;
-  const line = drawing(
-    { id, title, description, kind: id },
-    { height: apart || events.length === 0 ? end : words.height },
-    months,
-    element('line', { class: 'day', x1: scale.at(scale.first), x2: scale.at(scale.last), y1: y, y2: y }),
-    above.svg,
-    marks.svg,
-    ...cuts,
-    panels.svg,
-    ...(apart ? [] : words.drawn),
-  );
-  const listed = {
-    id: `${id}-events`,
-    title: say('Time line: the events noted'),
-    description: [say('It goes on from the drawing above.')],
-    kind: id,
-  };
+  const day = { class: 'day', x1: scale.at(scale.first), x2: scale.at(scale.last), y1: y, y2: y };
   return {
-    id,
-    title,
-    description,
-    svg: apart ? line + stackedRows(listed, rows, { scale: null, unit: '' }) : line,
-    table: timeTable(trial, milestones, events),
+    svg: [drawMonths(scale, y, foot), element('line', day), above.svg, marks.svg].join(''),
+    height: foot + monthsHeight,
   };
-}
-
-/**
- * Labels above the line, each to the right of its day where there is room. From the last day back, each stands
- * above every later label that it would meet in a phone's column, so that no leader crosses a label.
- */
-function drawMilestones(milestones: readonly Milestone[], scale: DayScale): { svg: string; height: number } {
-  const later: { x: number; from: number; level: number }[] = [];
-  const placed = milestones.toReversed().map(({ date, what }) => {
-    const x = (scale.percent(date) / 100) * narrow;
-    const width = Math.max(textWidth(what, 13, true), textWidth(formatShortDate(date), 12)) + 8;
-    const anchor = x + width > narrow ? 'end' : 'start';
-    const [from, to] = anchor === 'end' ? [x - width, x] : [x, x + width];
-    const met = later.filter((other) => other.from < to || other.x <= to).map(({ level }) => level);
-    const level = Math.max(-1, ...met) + 1;
-    later.push({ x, from, level });
-    return { date, what, level, anchor };
-  });
-  const height = (Math.max(-1, ...later.map(({ level }) => level)) + 1) * labelHeight + 16;
-  const svg = placed.map(({ date, what, level, anchor }) => {
-    const x = scale.at(date);
-    const base = height - 14 - level * labelHeight;
-    const words = { x, dx: anchor === 'end' ? -4 : 4, 'text-anchor': anchor };
-    return element(
-      'g',
-      { class: 'milestone' },
-      element('line', { class: 'leader', x1: x, x2: x, y1: base - 24, y2: height + 6 }),
-      label(what, { class: 'strong', ...words, y: base - 15 }),
-      label(formatShortDate(date), { class: 'tick', ...words, y: base - 2 }),
-    );
-  });
-  return { svg: svg.join(''), height };
 }
 
 function drawMonths(scale: DayScale, y: number, foot: number): string {

@@ -7,10 +7,10 @@ import type { Figure } from '../model/figure.ts';
 import type { Container, Trial } from '../model/trial.ts';
 import { cellsInBoth, columnsInBoth } from './columns-in-both.ts';
 import { cutLines, cutsOf } from './cut-lines.ts';
-import { dayScale } from './day-scale.ts';
-import { element, drawing, label } from './svg.ts';
-import { monthStarts } from './day-scale.ts';
-import { type Line, linePanel, lineStyle, panelHeight } from './readings-panels.ts';
+import { dayScale, type DayScale, monthStarts } from './day-scale.ts';
+import { type Line, linePanels, lineStyle } from './readings-panels.ts';
+import { inParts } from './stacked-rows.ts';
+import { element, label } from './svg.ts';
 import { say } from '../model/say.ts';
 
 const id = 'water-over-time';
@@ -46,28 +46,15 @@ export function drawWaterOverTime(trial: Trial): Figure | null {
     });
   });
   const description = [...joinWords(said, '; '), '.'];
-  const foot = panelHeight(lines.length) + 2;
-  const months = monthStarts(scale).map(
-    ({ date, name }) =>
-      element('line', {
-        class: 'baseline',
-        x1: scale.at(date),
-        x2: scale.at(date),
-        y1: foot - 10,
-        y2: foot - 4,
-      }) + label(name, { class: 'tick', x: scale.at(date), y: foot + 10, 'text-anchor': 'middle' }),
-  );
+  const panels = linePanels(lines, 'water', { words: say('water used'), unit: 'L' }, scale);
   return {
     id,
     title,
     description,
-    svg: drawing(
-      { id, title, description, kind: id },
-      { height: foot + 18 },
-      ...cutLines(trial, scale, 30, foot - 10, foot - 16),
-      linePanel(lines, 'water', { words: say('water used'), unit: 'L' }, scale, 0),
-      ...months,
-    ),
+    svg: inParts({ id, title, description, kind: id }, panels, {
+      height: 20,
+      draw: (foot) => [...cutLines(trial, scale, 34, foot - 8, foot - 14), drawMonths(scale, foot)].join(''),
+    }),
     table: {
       caption: title,
       columns: [
@@ -83,6 +70,20 @@ export function drawWaterOverTime(trial: Trial): Figure | null {
       ),
     },
   };
+}
+
+function drawMonths(scale: DayScale, foot: number): string {
+  const ticks = monthStarts(scale).map(
+    ({ date, name }) =>
+      element('line', {
+        class: 'baseline',
+        x1: scale.at(date),
+        x2: scale.at(date),
+        y1: foot - 8,
+        y2: foot - 2,
+      }) + label(name, { class: 'tick', x: scale.at(date), y: foot + 12, 'text-anchor': 'middle' }),
+  );
+  return ticks.join('');
 }
 
 /** Litres used by a container up to each of its readings of the level; empty where its inside is not known. */

@@ -59,35 +59,60 @@ export function drawWeightsByTreatment(
   const several = (trial.metadata.dates?.cuts?.length ?? 1) > 1;
   const title = several ? say('{title}, all cuts together', { title: each }) : each;
   const description = describeRows(rows, unit, ofPots);
+  const below = meansBelow(rows, unit);
   return {
     id,
     title,
     description,
     svg: stackedRows(
       { id, title, description, kind: id },
-      rows.map((row) => (top) => drawRow(row, scale, top, unit)),
+      rows.map((row) => (top) => drawRow(row, { scale, top, unit, below })),
       { scale: shown.length === 0 ? null : scale, unit },
     ),
     table: weightsTable(title, rows, unit),
   };
 }
 
-function drawRow(
-  row: TreatmentRow,
-  scale: FluidScale,
-  top: number,
-  unit: string,
-): { svg: string; height: number } {
+const headed = (row: TreatmentRow) => (row.check ? say('{name} (check)', { name: row.name }) : row.name);
+const asideOf = ({ values, lost }: TreatmentRow) => [`n = ${String(values.length)}`, ...lost].join(', ');
+const printedMean = ({ summary, digits }: TreatmentRow, unit: string) =>
+  typeof summary?.mean === 'number' ? formatQuantity(summary.mean, unit, digits) : null;
+
+/** What a mean takes at the right of a line, with both units, which are shown until one is chosen. */
+function meanWidth(row: TreatmentRow, unit: string): number {
+  const printed = printedMean(row, unit);
+  const words = printed === null ? say('no weight known') : `${printed.metric} · ${printed.us ?? ''}`;
+  return textWidth(words, 13, true) + 10;
+}
+
+/**
+ * Whether the means stand a line lower, beside the counts: where a name would be broken beside its mean in a
+ * phone's column, though a line of its own holds it, and the counts leave room. Alike for all rows.
+ */
+function meansBelow(rows: readonly TreatmentRow[], unit: string): boolean {
+  const linesIn = (row: TreatmentRow, room: number) => wrapText(headed(row), room, 14, true).length;
+  const broken = rows.some((row) => linesIn(row, narrow - meanWidth(row, unit)) > linesIn(row, narrow));
+  return broken && rows.every((row) => textWidth(asideOf(row), 12) + meanWidth(row, unit) <= narrow);
+}
+
+interface Place {
+  scale: FluidScale;
+  top: number;
+  unit: string;
+  /** Whether the mean stands a line lower than the name. */
+  below: boolean;
+}
+
+function drawRow(row: TreatmentRow, { scale, top, unit, below }: Place): { svg: string; height: number } {
   const { summary, interval, digits, values } = row;
   const mean = summary?.mean ?? null;
   const pixels = values.map((value) => (scale.percent(value) / 100) * dodgedWidth);
   const levels = dodge(pixels, 2 * radius);
   const stack = (Math.max(-1, ...levels) + 1) * 2 * radius;
-  const aside = [`n = ${String(values.length)}`, ...row.lost].join(', ');
-  const printed = mean === null ? null : formatQuantity(mean, unit, digits);
-  const room = narrow - textWidth(`${printed?.metric ?? ''} · ${printed?.us ?? ''}`, 13, true) - 10;
-  const heading = wrapText(row.check ? say('{name} (check)', { name: row.name }) : row.name, room, 14, true);
+  const printed = printedMean(row, unit);
+  const heading = wrapText(headed(row), below ? narrow : narrow - meanWidth(row, unit), 14, true);
   const after = top + 14 + (heading.length - 1) * 17;
+  const right = { x: '100%', y: below ? after + 17 : top + 14, 'text-anchor': 'end' };
   const limits = interval && formatRange(interval.lower, interval.upper, unit, digits);
   const notes = [
     { before: `${say('Adjusted mean')} `, quantity: row.adjusted },
@@ -105,14 +130,9 @@ function drawRow(
   const words = [
     ...heading.map((text, index) => label(text, { class: 'heading', x: 0, y: top + 14 + index * 17 })),
     printed === null
-      ? label(say('no weight known'), { class: 'aside', x: '100%', y: top + 14, 'text-anchor': 'end' })
-      : quantityLabel('', printed, '', {
-          class: 'strong',
-          x: '100%',
-          y: top + 14,
-          'text-anchor': 'end',
-        }),
-    label(aside, { class: 'tick', x: 0, y: after + 17 }),
+      ? label(say('no weight known'), { class: 'aside', ...right })
+      : quantityLabel('', printed, '', { class: 'strong', ...right }),
+    label(asideOf(row), { class: 'tick', x: 0, y: after + 17 }),
     ...notes.map(({ before, quantity }, index) =>
       quantityLabel(before, quantity, '', { class: 'tick', x: 0, y: after + 33 + index * 16 }),
     ),

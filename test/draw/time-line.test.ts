@@ -55,6 +55,92 @@ describe('the time line', () => {
     expect(new Set(ids).size).toBe(parts.length);
   });
 
+  describe('with more readings than a printed page holds', () => {
+    const [tank] = trial.metadata.containers;
+    const ids = Array.from({ length: 12 }, (_, index) => `T${String(index + 1)}`) as [string, ...string[]];
+    const containers = ids.map((name) => ({ ...tank, id: name })) as [typeof tank];
+    const [reading] = trial.readings;
+    const readings = ids.flatMap((container) =>
+      ['2025-09-12', '2025-10-20'].map((date) => ({
+        ...reading!,
+        ...{ date, container, level: 9, ec: 1.2, ph: 6, temperature: 14 },
+      })),
+    );
+    const partsOf = (events: { date: string; what: string }[]) => {
+      const metadata = { ...trial.metadata, containers, events };
+      return parseXml(`<div>${drawTimeLine({ ...trial, metadata, readings })!.svg}</div>`).children;
+    };
+    const kindsOf = (parts: ReturnType<typeof partsOf>) =>
+      parts.map((part) => withClass(part, 'panel').map(({ attributes }) => attributes['data-reading']));
+
+    it('gives the readings drawings of their own, of whole panels', () => {
+      const parts = partsOf([{ date: '2025-10-02', what: 'Slugs' }]);
+      const heights = parts.map(({ attributes }) => Number(attributes['height']));
+      expect(heights.filter((height) => height > 800)).toEqual([]);
+      const kinds = kindsOf(parts);
+      expect(kinds[0]).toEqual([]);
+      expect(kinds.flat()).toEqual(['level', 'ec', 'ph', 'temperature']);
+      // The words stand with the marks they belong to, and each part has the months and the day of the cut.
+      expect(parts[0]!.text).toContain('Slugs');
+      for (const part of parts.slice(1)) {
+        expect(part.text).toContain('Oct');
+        expect(withClass(part, 'cut-day')).toHaveLength(1);
+        for (const dot of withClass(part, 'dot'))
+          expect(Number(dot.attributes['cy'])).toBeLessThan(Number(part.attributes['height']) - 22);
+      }
+      const names = parts.map((part) => part.attributes['aria-labelledby']!.split(' ')[0]);
+      expect(new Set(names).size).toBe(parts.length);
+    });
+
+    it('draws the lines of very many containers in several panels on one scale, in no drawing too tall', () => {
+      const many = Array.from({ length: 90 }, (_, index) => `T${String(index + 1)}`) as [string, ...string[]];
+      const level = { ...reading!, ec: null, ph: null, temperature: null };
+      const of = {
+        ...trial,
+        metadata: {
+          ...trial.metadata,
+          containers: many.map((name) => ({ ...tank, id: name })) as [typeof tank],
+        },
+        readings: many.flatMap((container, index) => [
+          { ...level, date: '2025-09-12', container, level: 12 },
+          { ...level, date: '2025-10-20', container, level: 11 - index / 10 },
+        ]),
+      };
+      for (const svg of [drawTimeLine(of)!.svg, drawWaterOverTime(of)!.svg]) {
+        const parts = parseXml(`<div>${svg}</div>`).children;
+        const heights = parts.map(({ attributes }) => Number(attributes['height']));
+        expect(heights.filter((height) => height > 800)).toEqual([]);
+        const panels = parts.flatMap((part) => withClass(part, 'panel'));
+        expect(panels.length).toBeGreaterThan(1);
+        expect(panels.map((panel) => withClass(panel, 'strong')[0]!.text)).toEqual([
+          expect.stringContaining('T1 to T30'),
+          expect.stringContaining('T31 to T60'),
+          expect.stringContaining('T61 to T90'),
+        ]);
+        const lines = panels.flatMap((panel) => withClass(panel, 'line'));
+        expect(lines.map(({ attributes }) => attributes['data-container'])).toEqual(many);
+        const marks = panels.map((panel) =>
+          withClass(panel, 'tick').flatMap(({ text, attributes }) => (attributes['x'] === '0' ? [text] : [])),
+        );
+        expect(marks[1]).toEqual(marks[0]);
+      }
+    });
+
+    it('has the words of many events apart from both', () => {
+      const parts = partsOf(
+        Array.from({ length: 40 }, (_, index) => ({
+          date: `2025-10-${String(1 + (index % 19)).padStart(2, '0')}`,
+          what: `Entry ${String(index + 1)}`,
+        })),
+      );
+      const heights = parts.map(({ attributes }) => Number(attributes['height']));
+      expect(heights.filter((height) => height > 800)).toEqual([]);
+      expect(kindsOf(parts).flat()).toEqual(['level', 'ec', 'ph', 'temperature']);
+      expect(parts[0]!.text).not.toContain('Entry');
+      expect(parts.slice(1).flatMap((part) => withClass(part, 'event'))).toHaveLength(40);
+    });
+  });
+
   it('numbers the events and gives their words', () => {
     expect(root.text).toContain('20\u00A0Sep (T2): Slugs on two plants');
     expect(withClass(root, 'event')).toHaveLength(4);

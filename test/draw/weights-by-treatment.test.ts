@@ -197,6 +197,42 @@ describe('weights by treatment', () => {
     ]);
   });
 
+  it('gives a name a line of its own rather than break it beside its mean, the means then beside the counts', () => {
+    const grown = [
+      ['cobalt-wren', 100],
+      ['cobalt-wren', 120],
+      ['slate-egret', 130],
+      ['slate-egret', 110],
+    ] as [string, number][];
+    const whole = trialOf([{ id: 'T1', grown: [grown] }]);
+    const places = (name: string, of = whole) => {
+      const { svg } = drawWeightsByTreatment(of, findingsOf(of), { names: () => name });
+      return rowsOf(svg).map((row) => {
+        const [mean] = withClass(row, 'strong');
+        const count = everyElement(row).find(({ text }) => text.startsWith('n = '))!;
+        const lines = withClass(row, 'heading');
+        return {
+          lines: lines.length,
+          withName: mean!.attributes['y'] === lines[0]!.attributes['y'],
+          withCount: mean!.attributes['y'] === count.attributes['y'],
+          // Both are shown on a phone until a unit is chosen; 288 px is its column.
+          room: 288 - textWidth(count.text, 12) - textWidth(mean!.text, 13, true),
+        };
+      });
+    };
+    for (const { lines, withName } of places('Slate Egret'))
+      expect({ lines, withName }).toEqual({ lines: 1, withName: true });
+    const long = places('Breeding line number twelve');
+    expect(long.map(({ lines, withCount }) => ({ lines, withCount }))).toEqual(
+      long.map(() => ({ lines: 1, withCount: true })),
+    );
+    expect(Math.min(...long.map(({ room }) => room))).toBeGreaterThan(0);
+    // Where as much was lost as in this one, the counts leave no room: the name is broken after all.
+    expect(
+      places('Breeding line number twelve', trial).map(({ lines, withName }) => lines > 1 && withName),
+    ).toEqual([true, true, true]);
+  });
+
   it('draws a trial where nothing was weighed', () => {
     const none = trialOf([
       {

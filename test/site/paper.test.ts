@@ -132,6 +132,35 @@ describe('The pot labels', () => {
   });
 });
 
+describe('Long names', () => {
+  test('move no label off its place, and send no line of a sheet to the next', async () => {
+    const { context, page } = await openPage(browser, server, { media: 'print', width: 680 });
+    await page.goto(server.url + labels);
+    const heights = await page.locator('.pot-labels li').evaluateAll((all) => {
+      all[0]!.querySelector('span')!.textContent = 'A cultivar of a name that goes on '.repeat(9);
+      all[1]!.querySelector('strong')!.textContent = 'A container of a long name 10 12';
+      return all.map((label) => {
+        const { top, bottom } = label.getBoundingClientRect();
+        const within = [...label.querySelectorAll('strong, small')].every((part) => {
+          const box = part.getBoundingClientRect();
+          return box.top >= top && box.bottom <= bottom;
+        });
+        return [Math.round(((bottom - top) * 25.4) / 96), within];
+      });
+    });
+    expect(heights).toEqual(heights.map(() => [30, true]));
+    await page.goto(server.url + sheets);
+    const breaks = await page.locator('.weighing-sheet table').evaluateAll((tables) =>
+      tables.map((table) => {
+        for (const row of [...table.querySelectorAll('tbody tr')].slice(8)) row.remove();
+        return getComputedStyle(table).breakInside;
+      }),
+    );
+    expect(breaks).toEqual(breaks.map(() => 'auto'));
+    await context.close();
+  });
+});
+
 describe.each([
   [1280, 'light'],
   [320, 'dark'],

@@ -96,6 +96,44 @@ async function again(context: BrowserContext): Promise<Page> {
   return page;
 }
 
+describe('On a phone on its side', () => {
+  test.each([
+    [844, 390],
+    [568, 320],
+  ])('every key is reached without scrolling, at %i x %i', async (width, height) => {
+    const { context, page } = await begun({ width, height });
+    const outside = async () => {
+      const boxes = await page
+        .locator(':is(#weigh-fields, #weigh-keys, #weigh-ask) button:visible, #weigh-more')
+        .evaluateAll((all) => all.map((each) => [each.textContent, each.getBoundingClientRect()] as const));
+      return boxes.flatMap(([key, { top, bottom, left, right }]) =>
+        top < 0 || left < 0 || bottom > height || right > width ? [key] : [],
+      );
+    };
+    expect(await outside()).toEqual([]);
+    expect(await overflow(page)).toEqual([]);
+    expect(await axeCheck(page)).toEqual([]);
+    await enter(page, '9999');
+    await page.locator('#weigh-change').waitFor();
+    expect(await outside()).toEqual([]);
+    await page.mouse.wheel(0, 2000);
+    expect((await page.locator('#weigh-next').boundingBox())!.y).toBeGreaterThanOrEqual(0);
+    await context.close();
+  });
+});
+
+test("in colours of the reader's own, what stands in the field being typed has one ink", async () => {
+  const { context, page } = await begun();
+  await page.emulateMedia({ forcedColors: 'active' });
+  const field = page.locator('#weigh-fields [aria-pressed="true"]');
+  const inks = await field.evaluate((button) =>
+    [button, ...button.querySelectorAll('*')].map((part) => getComputedStyle(part).color),
+  );
+  expect(inks.length).toBeGreaterThan(2);
+  expect(new Set(inks).size).toBe(1);
+  await context.close();
+});
+
 describe('A weigh-in of 96 plants without a network', () => {
   test(
     'loses nothing but the key being pressed, though the page is killed at ten moments',
