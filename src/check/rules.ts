@@ -86,6 +86,7 @@ import reservedId from './rules/reserved-id.ts';
 import roundedByHand from './rules/rounded-by-hand.ts';
 import rowsOfOneTreatment from './rules/rows-of-one-treatment.ts';
 import saltTwice from './rules/salt-twice.ts';
+import saltWithoutAnalysis from './rules/salt-without-analysis.ts';
 import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
 import secondFile from './rules/second-file.ts';
@@ -132,6 +133,7 @@ import unitMixedUp from './rules/unit-mixed-up.ts';
 import unitOfAVariable from './rules/unit-of-a-variable.ts';
 import unknownColumn from './rules/unknown-column.ts';
 import unknownContainer from './rules/unknown-container.ts';
+import unknownCountry from './rules/unknown-country.ts';
 import unknownCultivar from './rules/unknown-cultivar.ts';
 import unknownCut from './rules/unknown-cut.ts';
 import unknownKey from './rules/unknown-key.ts';
@@ -253,6 +255,7 @@ export const rules: readonly Rule[] = [
   roundedByHand,
   rowsOfOneTreatment,
   saltTwice,
+  saltWithoutAnalysis,
   sameTitleAndSeason,
   seasonYear,
   secondFile,
@@ -299,6 +302,7 @@ export const rules: readonly Rule[] = [
   unitOfAVariable,
   unknownColumn,
   unknownContainer,
+  unknownCountry,
   unknownCultivar,
   unknownCut,
   unknownKey,
