@@ -31,10 +31,11 @@ export function raggedRows(
   const ragged: Ragged[] = [];
   /** What sound rows begin with: a line that begins so is a row of its own. */
   const beginnings = new Set<string>();
+  let latest: string | null = null;
   return {
     take: ({ line, cells }, isRagged) => {
       if (isRagged) ragged.push({ line, cells: [...cells] });
-      else beginnings.add(cells[0] ?? '');
+      else if (cells[0] !== latest) beginnings.add((latest = cells[0] ?? ''));
     },
     end: (areHeadingsSound) => {
       const [first, ...others] = ragged;
