@@ -8,6 +8,7 @@ import blankText from './rules/blank-text.ts';
 import blocksAgainstArrangement from './rules/blocks-against-arrangement.ts';
 import chargesOutOfBalance from './rules/charges-out-of-balance.ts';
 import checkNotALevel from './rules/check-not-a-level.ts';
+import columnMoved from './rules/column-moved.ts';
 import containerTotal from './rules/container-total.ts';
 import containerTreatment from './rules/container-treatment.ts';
 import copiedWeights from './rules/copied-weights.ts';
@@ -25,6 +26,7 @@ import emailInText from './rules/email-in-text.ts';
 import emptyFile from './rules/empty-file.ts';
 import eventOutsideTheTrial from './rules/event-outside-the-trial.ts';
 import eventPlace from './rules/event-place.ts';
+import exchangedHeadings from './rules/exchanged-headings.ts';
 import formulaInText from './rules/formula-in-text.ts';
 import frozenVersionAltered from './rules/frozen-version-altered.ts';
 import frozenVersionMisnamed from './rules/frozen-version-misnamed.ts';
@@ -155,6 +157,7 @@ import versionNotNewest from './rules/version-not-newest.ts';
 import weightBesideStatus from './rules/weight-beside-status.ts';
 import weightNotANumber from './rules/weight-not-a-number.ts';
 import wrongChoice from './rules/wrong-choice.ts';
+import writtenOnce from './rules/written-once.ts';
 import wrongDateInRow from './rules/wrong-date-in-row.ts';
 import wrongDate from './rules/wrong-date.ts';
 import wrongDelimiter from './rules/wrong-delimiter.ts';
@@ -177,6 +180,7 @@ export const rules: readonly Rule[] = [
   blocksAgainstArrangement,
   chargesOutOfBalance,
   checkNotALevel,
+  columnMoved,
   containerTotal,
   containerTreatment,
   copiedWeights,
@@ -194,6 +198,7 @@ export const rules: readonly Rule[] = [
   emptyFile,
   eventOutsideTheTrial,
   eventPlace,
+  exchangedHeadings,
   formulaInText,
   frozenVersionAltered,
   frozenVersionMisnamed,
@@ -324,6 +329,7 @@ export const rules: readonly Rule[] = [
   weightBesideStatus,
   weightNotANumber,
   wrongChoice,
+  writtenOnce,
   wrongDateInRow,
   wrongDate,
   wrongDelimiter,
