@@ -3,9 +3,11 @@ import type { FolderFiles } from '../read/folder-files.ts';
 import { companionForm, harvestForm } from './csv-form.ts';
 import type { Metadata } from './facts.ts';
 import { trimmed } from './number.ts';
+import { readingColumns } from './read-readings.ts';
 import type { Report } from './rule.ts';
 import { reportColumnMoved } from './rules/column-moved.ts';
 import { reportExchangedHeadings } from './rules/exchanged-headings.ts';
+import { reportExchangedReadings } from './rules/reading-unlikely.ts';
 import { reportWrittenOnce } from './rules/written-once.ts';
 import { bytesOf, type Cells, cellsOf, withExchanged, withFilled, withMoved } from './table-edits.ts';
 
@@ -54,17 +56,18 @@ export function explainTables(
     // Where the headings are at fault, the rows were not read.
     if (bytes === undefined || left.length < fewest || errors.some(({ line }) => line === 1)) continue;
     const form = file === 'harvest.csv' ? harvestForm(metadata) : companionForm(metadata, bytes);
-    const cells = errors.length === 0 ? null : cellsOf(file, bytes, form);
+    const isOdd = errors.length === 0 && own(left).some((one) => isUnlikely(one, metadata));
+    const cells = errors.length > 0 || isOdd ? cellsOf(file, bytes, form) : null;
     if (cells === null) continue;
     const isAtFault = (line: number | null): boolean => errors.some((one) => one.line === line);
-    const slips = slipsOf(file, cells, metadata).filter(
-      ({ empty }) => errors.length >= several || isAtFault(empty),
-    );
+    const slips = isOdd
+      ? exchangedReadings(cells)
+      : slipsOf(file, cells, metadata).filter(({ empty }) => errors.length >= several || isAtFault(empty));
     if (slips.length * cells.rows.length > mostRows) continue;
     const explaining = slips.flatMap((slip) => {
       const mended = new Map(now).set(file, bytesOf(slip.mended));
       const after = check(mended).filter((one) => !own([one]).some(({ line }) => line === slip.lost));
-      const isLeft = own(after).some(({ severity }) => severity === 'error');
+      const isLeft = own(after).some(({ severity }) => isOdd || severity === 'error');
       return isLeft || after.length > left.length * mostLeft ? [] : [{ slip, mended, after }];
     });
     const evident = explaining.filter(({ slip }) => isAtFault(slip.empty));
@@ -79,6 +82,26 @@ export function explainTables(
   if (told.length === 0) return;
   problems.splice(0, problems.length, ...left);
   for (const tell of told) tell(report);
+}
+
+/** Readings that no solution has, which no error tells of; not where the grower lets them stand. */
+function isUnlikely({ rule }: Problem, { draft }: Metadata): boolean {
+  return rule === 'reading-unlikely' && !(draft.accepted ?? []).some((one) => one.rule === rule);
+}
+
+/** Headings of two columns of readings exchanged, which only their values tell. */
+function exchangedReadings(cells: Cells): Slip[] {
+  const [head] = cells.rows;
+  const headings = head!.cells.map(trimmed);
+  const columns = [...headings.keys()].filter((at) => readingColumns.some((name) => name === headings[at]));
+  return columns.flatMap((column, at) =>
+    columns.slice(at + 1).map((other) => ({
+      mended: withExchanged(cells, column, other),
+      lost: null,
+      empty: null,
+      tell: (report) => reportExchangedReadings(report, head!.line, [headings[column]!, headings[other]!]),
+    })),
+  );
 }
 
 function slipsOf(file: string, cells: Cells, metadata: Metadata): Slip[] {

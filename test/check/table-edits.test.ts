@@ -18,7 +18,7 @@ describe('the edits of a table', () => {
   it('exchange headings, move a column and fill it', () => {
     expect(written(withExchanged(cells, 0, 2)).split('\n')[1]).toBe('c;b;a');
     const column = (edited: typeof cells, at: number): string[] => edited.rows.map((row) => row.cells[at]!);
-    expect(column(withMoved(cells, 1, 1), 1)).toEqual(['b', '2,5', '', '']);
+    expect(column(withMoved(cells, 1, 1), 1)).toEqual(['b', '2,5', '']);
     expect(column(withMoved(cells, 1, -1), 1)).toEqual(['b', '', 'x;"y"', '2,5']);
     expect(column(withFilled(cells, 0), 0)).toEqual(['a', '1', '1', '3']);
   });
