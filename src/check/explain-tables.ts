@@ -54,19 +54,24 @@ export function explainTables(
     const own = (all: readonly Problem[]): Problem[] => all.filter((one) => one.file === prefix + file);
     const errors = own(left).filter(({ severity }) => severity === 'error');
     // Where the headings are at fault, the rows were not read.
-    if (bytes === undefined || left.length < fewest || errors.some(({ line }) => line === 1)) continue;
+    if (bytes === undefined || errors.some(({ line }) => line === 1)) continue;
     const form = file === 'harvest.csv' ? harvestForm(metadata) : companionForm(metadata, bytes);
     const isOdd = errors.length === 0 && own(left).some((one) => isUnlikely(one, metadata));
     const cells = errors.length > 0 || isOdd ? cellsOf(file, bytes, form) : null;
     if (cells === null) continue;
-    const isAtFault = (line: number | null): boolean => errors.some((one) => one.line === line);
+    const isAtFault = (line: number | null): boolean =>
+      line !== null && errors.some((one) => one.line === line);
     const slips = isOdd
       ? exchangedReadings(cells)
-      : slipsOf(file, cells, metadata).filter(({ empty }) => errors.length >= several || isAtFault(empty));
+      : slipsOf(file, cells, metadata).filter(
+          ({ empty }) => errors.length >= several || (left.length >= fewest && isAtFault(empty)),
+        );
     if (slips.length * cells.rows.length > mostRows) continue;
     const explaining = slips.flatMap((slip) => {
       const mended = new Map(now).set(file, bytesOf(slip.mended));
-      const after = check(mended).filter((one) => !own([one]).some(({ line }) => line === slip.lost));
+      const after = check(mended).filter(
+        (one) => !own([one]).some(({ line }) => line !== null && line === slip.lost),
+      );
       const isLeft = own(after).some(({ severity }) => isOdd || severity === 'error');
       return isLeft || after.length > left.length * mostLeft ? [] : [{ slip, mended, after }];
     });
