@@ -65,3 +65,9 @@ export function withFilled({ rows, delimiter }: Cells, column: number): Cells {
   });
   return { rows: [head!, ...filled], delimiter };
 }
+
+/** With all cells of a column empty. */
+export function withEmptied({ rows, delimiter }: Cells, column: number): Cells {
+  const [head, ...rest] = rows;
+  return { rows: [head!, ...rest.map((row) => ({ ...row, cells: row.cells.with(column, '') }))], delimiter };
+}
