@@ -34,10 +34,11 @@ export async function problemsOf(
   const path = pathOf(name);
   if (existsSync(join(path, 'site.yaml'))) {
     const { site, problems } = await loadContent(path);
+    const isMisnamed = problems.some(({ rule }) => rule === 'misnamed-file');
     return {
       problems: [...problems],
       own: problems,
-      trials: site === null || (await isTrialsNoFolder(path)) ? [null] : [],
+      trials: site === null || isMisnamed || (await isTrialsNoFolder(path)) ? [null] : [],
     };
   }
   const ids = await listTrials(path);
