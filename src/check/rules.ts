@@ -13,6 +13,7 @@ import containerTotal from './rules/container-total.ts';
 import containerTreatment from './rules/container-treatment.ts';
 import copiedWeights from './rules/copied-weights.ts';
 import countNotWhole from './rules/count-not-whole.ts';
+import cultivarAlike from './rules/cultivar-alike.ts';
 import cultivarNamedDifferently from './rules/cultivar-named-differently.ts';
 import dateFarFromCut from './rules/date-far-from-cut.ts';
 import dateInTheFuture from './rules/date-in-the-future.ts';
@@ -116,6 +117,7 @@ import sheetUnknownAttribute from './rules/sheet-unknown-attribute.ts';
 import sheetUnknownComponent from './rules/sheet-unknown-component.ts';
 import sheetUnknownName from './rules/sheet-unknown-name.ts';
 import sheetWrongAttribute from './rules/sheet-wrong-attribute.ts';
+import siteAddress from './rules/site-address.ts';
 import sourceAltered from './rules/source-altered.ts';
 import sourceMissing from './rules/source-missing.ts';
 import speciesAgainstCultivar from './rules/species-against-cultivar.ts';
@@ -185,6 +187,7 @@ export const rules: readonly Rule[] = [
   containerTreatment,
   copiedWeights,
   countNotWhole,
+  cultivarAlike,
   cultivarNamedDifferently,
   dateFarFromCut,
   dateInTheFuture,
@@ -288,6 +291,7 @@ export const rules: readonly Rule[] = [
   sheetUnknownComponent,
   sheetUnknownName,
   sheetWrongAttribute,
+  siteAddress,
   sourceAltered,
   sourceMissing,
   speciesAgainstCultivar,
