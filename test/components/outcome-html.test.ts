@@ -61,8 +61,10 @@ describe('what the page of checks shows', () => {
   });
 
   it('no more than 200 problems of a file, and how many more there are', () => {
-    // Each of another cause: what has one cause in many rows is told once.
-    const rows = Array.from({ length: 300 }, (_, row) => `T1,${row + 1},1,w${row},,`);
+    // What most rows of a file have in common is told once: half of them lack their container, half come twice.
+    const rows = Array.from({ length: 300 }, (_, row) =>
+      row % 2 === 0 ? `X${row},1,1,${100 + row},,` : `T1,1,1,${100 + row},,`,
+    );
     const found = outcome({ 'harvest.csv': [harvest.trim(), ...rows, ''].join('\n') });
     const html = outcomeHtml(found, '/data/checks/', 'metric');
     const count = found.problems.filter(({ file }) => file === 'harvest.csv').length;
