@@ -6,10 +6,13 @@ import { explainRefusals } from './explain-refusals.ts';
 import { compareProblems } from './print-problem.ts';
 import { isMapping } from './read-metadata.ts';
 import type { Report } from './rule.ts';
+import { reportBlankTexts } from './rules/blank-text.ts';
+import { reportCultivarsAlike } from './rules/cultivar-alike.ts';
 import { reportDuplicateId } from './rules/duplicate-id.ts';
 import { reportGatherAddresses } from './rules/gather-address.ts';
 import { reportMissingFile } from './rules/missing-file.ts';
 import { reportNotAMapping } from './rules/not-a-mapping.ts';
+import { reportSiteAddress } from './rules/site-address.ts';
 import { reportUnknownLicence } from './rules/unknown-licence.ts';
 import { yamlOf } from './yaml-file.ts';
 
@@ -50,6 +53,8 @@ function siteOf(bytes: Uint8Array, report: Report): unknown {
   }
   explainRefusals('site', yaml.value, file, yaml, report);
   reportGatherAddresses(yaml.value, yaml, report);
+  const url = yaml.value['url'];
+  if (typeof url === 'string') reportSiteAddress(report, yaml.place(['url']), url);
   const licence = yaml.value['licence'];
   if (typeof licence === 'string') reportUnknownLicence(report, file, yaml.place(['licence']), licence);
   return yaml.value;
@@ -72,6 +77,7 @@ function cultivarsOf(bytes: Uint8Array, report: Report): unknown {
     return null;
   }
   explainRefusals('cultivars', value, file, yaml, report);
+  reportBlankTexts(report, file, value, yaml.place);
   const seen = new Set<string>();
   for (const [index, item] of value.entries()) {
     const id: unknown = isMapping(item) ? item['id'] : undefined;
@@ -79,5 +85,6 @@ function cultivarsOf(bytes: Uint8Array, report: Report): unknown {
     if (seen.has(id)) reportDuplicateId(report, file, yaml.place([index, 'id']), 'cultivar', id);
     seen.add(id);
   }
+  reportCultivarsAlike(value, yaml, report);
   return value;
 }

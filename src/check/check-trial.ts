@@ -5,6 +5,7 @@ import type { EarlierVersion, Trial, TrialMetadata } from '../model/trial.ts';
 import type { FolderFiles } from '../read/folder-files.ts';
 import { applyAccepted } from './apply-accepted.ts';
 import { collector } from './collect.ts';
+import { explainTables } from './explain-tables.ts';
 import { factSheetsOfTrial } from './fact-sheets.ts';
 import type { Facts, Metadata } from './facts.ts';
 import { type FrozenVersion, frozenVersions, isVersion } from './frozen-versions.ts';
@@ -52,12 +53,23 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
   const path = prefix === '' ? '' : `${prefix}${id}/`;
   const { report, problems } = collector(path);
   const metadata = readTrialYaml(files, report);
+  const ofMetadata = [...problems];
   const facts =
     metadata === null
       ? null
       : readFacts({ id, files, cultivars, today, metadata }, report, context.alsoInHarvest);
   if (facts === null) reportUnreadFiles(files, report);
-  else for (const { check } of rules) check?.(facts, report);
+  else {
+    for (const { check } of rules) check?.(facts, report);
+    explainTables(files, problems, facts.metadata, path, report, (other) => {
+      const again = collector(path);
+      again.problems.push(...ofMetadata);
+      const known = { ...facts, files: other };
+      const read = readFacts(known, again.report, context.alsoInHarvest);
+      for (const { check } of rules) check?.(read, again.report);
+      return again.problems;
+    });
+  }
   const factSheets = context.withoutSheets === true ? [] : factSheetsOfTrial(files, report, path);
   const sifted = facts === null ? problems : misspeltLevels(problems, facts, report);
   const accepted = facts?.metadata.draft.accepted ?? [];

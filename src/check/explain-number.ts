@@ -6,6 +6,8 @@ export interface NumberFault {
   fault: string;
   /** What to write, or null where that cannot be told. */
   expected: string | null;
+  /** The unit that was typed behind the number, where that is what is wrong. */
+  unit?: string;
 }
 
 const spaces = /[\s\u00a0\u2000-\u200b\u202f\u205f\u2060\u3000\ufeff]/gu;
@@ -130,7 +132,7 @@ const unitTyped: Explainer = (text, mark) => {
     unit,
     number: bare,
   });
-  return { fault, expected: bare };
+  return { fault, expected: bare, unit };
 };
 
 const letters: Explainer = (text, mark) => {

@@ -45,6 +45,7 @@ const oneSlipOfColumn: Readonly<Record<string, number>> = {
   'position-not-planted': 0.25,
   'position-off-the-grid': 0.25,
   'position-twice': 0.5,
+  'ragged-row': 0.25,
   'reading-twice': 0.5,
   'unknown-container': 0.5,
   'unknown-level': 0.5,

@@ -21,6 +21,8 @@ export function nearest(name: string, known: readonly string[]): string | null {
 }
 
 const kept = new WeakMap<readonly string[], Map<string, string | null>>();
+/** The known names in plain form: another unknown one in every row is compared with each of them. */
+const plainForms = new WeakMap<readonly string[], readonly string[]>();
 
 function search(name: string, known: readonly string[]): string | null {
   const wanted = plain(name);
@@ -28,12 +30,15 @@ function search(name: string, known: readonly string[]): string | null {
   let best: string | null = null;
   let least = Math.max(wanted.length < 5 ? 1 : 2, Math.floor(wanted.length / 3)) + 1;
   if (wanted.length < 3) least = wanted.length === 2 ? 2 : 1;
-  for (const candidate of known.slice(0, mostNames)) {
-    if (candidate.length > longestName) continue;
-    const difference = slipsBetween(wanted, plain(candidate));
+  let forms = plainForms.get(known);
+  if (forms === undefined) plainForms.set(known, (forms = known.slice(0, mostNames).map(plain)));
+  for (const [index, form] of forms.entries()) {
+    // So many letters more or fewer are as many slips.
+    if (known[index]!.length > longestName || Math.abs(form.length - wanted.length) >= least) continue;
+    const difference = slipsBetween(wanted, form);
     if (difference < least) {
       least = difference;
-      best = candidate;
+      best = known[index]!;
     }
   }
   return best;

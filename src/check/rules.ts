@@ -8,10 +8,12 @@ import blankText from './rules/blank-text.ts';
 import blocksAgainstArrangement from './rules/blocks-against-arrangement.ts';
 import chargesOutOfBalance from './rules/charges-out-of-balance.ts';
 import checkNotALevel from './rules/check-not-a-level.ts';
+import columnMoved from './rules/column-moved.ts';
 import containerTotal from './rules/container-total.ts';
 import containerTreatment from './rules/container-treatment.ts';
 import copiedWeights from './rules/copied-weights.ts';
 import countNotWhole from './rules/count-not-whole.ts';
+import cultivarAlike from './rules/cultivar-alike.ts';
 import cultivarNamedDifferently from './rules/cultivar-named-differently.ts';
 import dateFarFromCut from './rules/date-far-from-cut.ts';
 import dateInTheFuture from './rules/date-in-the-future.ts';
@@ -25,6 +27,7 @@ import emailInText from './rules/email-in-text.ts';
 import emptyFile from './rules/empty-file.ts';
 import eventOutsideTheTrial from './rules/event-outside-the-trial.ts';
 import eventPlace from './rules/event-place.ts';
+import exchangedHeadings from './rules/exchanged-headings.ts';
 import formulaInText from './rules/formula-in-text.ts';
 import frozenVersionAltered from './rules/frozen-version-altered.ts';
 import frozenVersionMisnamed from './rules/frozen-version-misnamed.ts';
@@ -86,6 +89,7 @@ import reservedId from './rules/reserved-id.ts';
 import roundedByHand from './rules/rounded-by-hand.ts';
 import rowsOfOneTreatment from './rules/rows-of-one-treatment.ts';
 import saltTwice from './rules/salt-twice.ts';
+import saltWithoutAnalysis from './rules/salt-without-analysis.ts';
 import sameTitleAndSeason from './rules/same-title-and-season.ts';
 import seasonYear from './rules/season-year.ts';
 import secondFile from './rules/second-file.ts';
@@ -113,6 +117,7 @@ import sheetUnknownAttribute from './rules/sheet-unknown-attribute.ts';
 import sheetUnknownComponent from './rules/sheet-unknown-component.ts';
 import sheetUnknownName from './rules/sheet-unknown-name.ts';
 import sheetWrongAttribute from './rules/sheet-wrong-attribute.ts';
+import siteAddress from './rules/site-address.ts';
 import sourceAltered from './rules/source-altered.ts';
 import sourceMissing from './rules/source-missing.ts';
 import speciesAgainstCultivar from './rules/species-against-cultivar.ts';
@@ -132,6 +137,7 @@ import unitMixedUp from './rules/unit-mixed-up.ts';
 import unitOfAVariable from './rules/unit-of-a-variable.ts';
 import unknownColumn from './rules/unknown-column.ts';
 import unknownContainer from './rules/unknown-container.ts';
+import unknownCountry from './rules/unknown-country.ts';
 import unknownCultivar from './rules/unknown-cultivar.ts';
 import unknownCut from './rules/unknown-cut.ts';
 import unknownKey from './rules/unknown-key.ts';
@@ -153,6 +159,7 @@ import versionNotNewest from './rules/version-not-newest.ts';
 import weightBesideStatus from './rules/weight-beside-status.ts';
 import weightNotANumber from './rules/weight-not-a-number.ts';
 import wrongChoice from './rules/wrong-choice.ts';
+import writtenOnce from './rules/written-once.ts';
 import wrongDateInRow from './rules/wrong-date-in-row.ts';
 import wrongDate from './rules/wrong-date.ts';
 import wrongDelimiter from './rules/wrong-delimiter.ts';
@@ -175,10 +182,12 @@ export const rules: readonly Rule[] = [
   blocksAgainstArrangement,
   chargesOutOfBalance,
   checkNotALevel,
+  columnMoved,
   containerTotal,
   containerTreatment,
   copiedWeights,
   countNotWhole,
+  cultivarAlike,
   cultivarNamedDifferently,
   dateFarFromCut,
   dateInTheFuture,
@@ -192,6 +201,7 @@ export const rules: readonly Rule[] = [
   emptyFile,
   eventOutsideTheTrial,
   eventPlace,
+  exchangedHeadings,
   formulaInText,
   frozenVersionAltered,
   frozenVersionMisnamed,
@@ -253,6 +263,7 @@ export const rules: readonly Rule[] = [
   roundedByHand,
   rowsOfOneTreatment,
   saltTwice,
+  saltWithoutAnalysis,
   sameTitleAndSeason,
   seasonYear,
   secondFile,
@@ -280,6 +291,7 @@ export const rules: readonly Rule[] = [
   sheetUnknownComponent,
   sheetUnknownName,
   sheetWrongAttribute,
+  siteAddress,
   sourceAltered,
   sourceMissing,
   speciesAgainstCultivar,
@@ -299,6 +311,7 @@ export const rules: readonly Rule[] = [
   unitOfAVariable,
   unknownColumn,
   unknownContainer,
+  unknownCountry,
   unknownCultivar,
   unknownCut,
   unknownKey,
@@ -320,6 +333,7 @@ export const rules: readonly Rule[] = [
   weightBesideStatus,
   weightNotANumber,
   wrongChoice,
+  writtenOnce,
   wrongDateInRow,
   wrongDate,
   wrongDelimiter,

@@ -7,6 +7,7 @@ import { collector } from '../check/collect.ts';
 import { checkFactSheets } from '../check/fact-sheets.ts';
 import { type CheckContext, checkTrial } from '../check/check-trial.ts';
 import { compareProblems } from '../check/print-problem.ts';
+import { misnamedInContent, reportMisnamedInContent } from '../check/rules/misnamed-file.ts';
 import { reportTrialsNotAFolder } from '../check/rules/trials-not-a-folder.ts';
 import { reportUnreadFiles } from '../check/rules/unread-file.ts';
 import { siteFolder } from '../check/site-folder.ts';
@@ -24,6 +25,7 @@ import type { Trial } from '../model/trial.ts';
 import type { Unread } from '../read/folder-files.ts';
 import { readGathered } from '../read/gathered.ts';
 import {
+  entriesOfContent,
   isTrialsNoFolder,
   listTrials,
   readContentFiles,
@@ -81,7 +83,9 @@ export async function loadContent(
   const language = siteLanguage(shared.site);
   writeIn(language);
   const unread = await unreadOfContent(content);
-  const isUnread = (file: string): boolean => unread.some(({ path }) => path === file);
+  const misnamed = misnamedInContent(await entriesOfContent(content));
+  const isUnread = (file: string): boolean =>
+    unread.some(({ path }) => path === file) || misnamed.some(({ meant }) => meant === file);
   // A file that is there and cannot be read is reported as such, and not called missing or empty.
   const site = isUnread('site.yaml') ? notRead : checkSite(shared.site);
   showFirst(site.value?.units ?? 'metric');
@@ -89,7 +93,7 @@ export async function loadContent(
   const problems: Problem[] = [
     ...site.problems,
     ...cultivars.problems,
-    ...(await problemsOfPlaces(content, unread)),
+    ...(await problemsOfPlaces(content, unread, misnamed)),
   ];
   const trials: Trial[] = [];
   const ids = await listTrials(content);
@@ -132,9 +136,14 @@ export async function loadContent(
 const notRead = { value: null, problems: [] };
 
 /** A file where the folder of the trials must be, and what else cannot be read where it stands. */
-async function problemsOfPlaces(content: string, unread: readonly Unread[]): Promise<Problem[]> {
+async function problemsOfPlaces(
+  content: string,
+  unread: readonly Unread[],
+  misnamed: readonly { name: string; meant: string }[],
+): Promise<Problem[]> {
   const { report, problems } = collector('');
   reportUnreadFiles({ unread }, report);
+  for (const one of misnamed) reportMisnamedInContent(report, one);
   if (await isTrialsNoFolder(content)) reportTrialsNotAFolder(report);
   return problems;
 }

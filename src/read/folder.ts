@@ -24,6 +24,17 @@ export async function isTrialsNoFolder(contentFolder: string): Promise<boolean> 
   return found !== null && !(await isFolder(path));
 }
 
+/** What stands in a content folder, names that begin with a dot left out, sorted by name. */
+export async function entriesOfContent(
+  contentFolder: string,
+): Promise<{ name: string; isFolder: boolean }[]> {
+  const entries = await readdir(contentFolder, { withFileTypes: true }).catch(() => []);
+  return entries
+    .filter(({ name }) => !name.startsWith('.'))
+    .map((entry) => ({ name: entry.name, isFolder: entry.isDirectory() }))
+    .sort((a, b) => (a.name < b.name ? -1 : 1));
+}
+
 async function isFolder(path: string): Promise<boolean> {
   return stat(path).then(
     (found) => found.isDirectory(),

@@ -34,10 +34,12 @@ export async function problemsOf(
   const path = pathOf(name);
   if (existsSync(join(path, 'site.yaml'))) {
     const { site, problems } = await loadContent(path);
+    const isMisnamed = problems.some(({ rule }) => rule === 'misnamed-file');
+    const areLost = problems.some(({ file, severity }) => file === 'cultivars.yaml' && severity === 'error');
     return {
       problems: [...problems],
       own: problems,
-      trials: site === null || (await isTrialsNoFolder(path)) ? [null] : [],
+      trials: site === null || isMisnamed || areLost || (await isTrialsNoFolder(path)) ? [null] : [],
     };
   }
   const ids = await listTrials(path);

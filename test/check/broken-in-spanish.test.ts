@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { mistakenCodes } from '../../src/check/country-codes.ts';
 import { sumsFile } from '../../src/check/frozen-versions.ts';
 import { rules } from '../../src/check/rules.ts';
 import { allCautions } from '../../src/compute/cautions/cautions-of.ts';
+import { knownSalts } from '../../src/compute/nutrients/known-salts.ts';
 import { inLanguage, language, writeIn } from '../../src/model/language.ts';
 import meanings from '../../src/model/meanings.json' with { type: 'json' };
 import messages from '../../src/model/messages.json' with { type: 'json' };
@@ -98,6 +100,8 @@ function formatWords(): string {
     ...rules.map(({ rule }) => rule),
     ...allCautions.map(({ id }) => id),
     JSON.stringify(cultivars),
+    JSON.stringify(knownSalts.map(({ formulas }) => formulas)),
+    Object.values(mistakenCodes).join(' '),
   );
   return found.join(' ');
 }

@@ -11,7 +11,7 @@ const rule: Rule = {
   acceptable: true,
   title: 'Event or photograph of an unknown place',
   meaning:
-    'The place of an event or a photograph is a container of trial.yaml, or a container, rows and columns; here it is off the grid, or almost a container.',
+    'The place of an event or a photograph is a container of trial.yaml, or a container, rows and columns; here it is off the grid, a range that runs backwards, or almost a container.',
   example: 'events[2].where is "T22 1 3", but there is no T22; did you mean "T2"?',
   check,
 };
@@ -46,7 +46,16 @@ function faultOf(where: string, containers: readonly Container[]): string | null
     const isBeyond = (text: string | undefined, size: number): boolean =>
       text !== undefined && text.split('-').some((one) => Number(one) < 1 || Number(one) > size);
     const isOff = isBeyond(rows, container.rows) || isBeyond(columns, container.columns);
-    if (!isOff) return null;
+    const backwards = [rows, columns].find((text) => {
+      const [from = '', to = from] = text?.split('-') ?? [];
+      return Number(from) > Number(to);
+    });
+    if (!isOff && backwards === undefined) return null;
+    if (!isOff)
+      return say('{found} runs backwards; write {range}', {
+        found: backwards!,
+        range: backwards!.split('-').toReversed().join('-'),
+      });
     const size = { rows: container.rows, columns: container.columns };
     return say('{container} has {rows} rows and {columns} columns', { container: container.id, ...size });
   }

@@ -19,7 +19,7 @@ export default rule;
 const known = ['trial.yaml', 'layout.csv', 'harvest.csv', 'readings.csv', 'factsheet.mdx'];
 
 /** The file that a name is a slip of: other case, a letter off, a copy's number, a second ending; null for other names. */
-export function meantFile(name: string): string | null {
+export function meantFile(name: string, files: readonly string[] = known): string | null {
   const plain = name
     .toLowerCase()
     .trim()
@@ -28,7 +28,7 @@ export function meantFile(name: string): string | null {
     .replace(/[\s_-]*(\(\d+\)|\d+|copy|final|new)(?=\.[a-z]+$)/, '');
   const [, stem = '', ending = ''] = /^(.*)\.([a-z]+)$/.exec(plain) ?? [];
   const isTable = ['xlsx', 'xls', 'ods', 'tsv', 'numbers'].includes(ending);
-  const found = known.find((one) => {
+  const found = files.find((one) => {
     const [knownStem = '', knownEnding = ''] = one.split('.');
     const isEnding = ending === knownEnding || (isTable && knownEnding === 'csv');
     return isEnding && distance(stem, knownStem) <= (isTable ? 0 : 2);
@@ -55,6 +55,37 @@ function check({ files, metadata }: Facts, report: Report): void {
         : say('{path} looks like {meant}; rename it to {meant}', values);
     report(rule, { file: path, found: path, expected: best, message });
   }
+}
+
+const ofContent = ['site.yaml', 'cultivars.yaml'];
+const foldersOfContent = ['trials', 'fact-sheets'];
+
+/** What stands in a content folder by almost the right name, with the name that is meant, where nothing has that name. */
+export function misnamedInContent(
+  entries: readonly { name: string; isFolder: boolean }[],
+): { name: string; meant: string }[] {
+  const names = new Set(entries.map(({ name }) => name));
+  return entries.flatMap(({ name, isFolder }) => {
+    const plain = name
+      .trim()
+      .toLowerCase()
+      .replaceAll(/[\s_]+/g, '-');
+    const meant = isFolder
+      ? (foldersOfContent.find((one) => one === plain || one === `${plain}s`) ?? null)
+      : /site|cultivar/.test(plain)
+        ? meantFile(name, ofContent)
+        : null;
+    return meant === null || names.has(meant) ? [] : [{ name, meant }];
+  });
+}
+
+/** Reports what `misnamedInContent` found. */
+export function reportMisnamedInContent(
+  report: Report,
+  { name, meant }: { name: string; meant: string },
+): void {
+  const message = say('{path} looks like {meant}; rename it to {meant}', { path: showText(name), meant });
+  report(rule, { file: name, found: name, expected: meant, message });
 }
 
 /** The table that a path is a slip of: one with almost its name beside trial.yaml, or with its very name in a folder. */

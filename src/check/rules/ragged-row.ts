@@ -21,30 +21,64 @@ interface Ragged {
 /**
  * Reports rows with another number of cells than there are headings: each on its own, or (where all rows are alike in
  * it, so that it is the headings that slipped) once, and not at all where the headings were found unsound already.
+ * Lines that a line break within a cell tore off the one before are told with it.
  */
 export function raggedRows(
   report: Report,
   file: string,
   headings: () => readonly string[],
 ): { take: (row: Ragged, isRagged: boolean) => void; end: (areHeadingsSound: boolean) => void } {
-  // Held back while every row so far has the same number of cells too many or too few; null once one differs.
-  let alike: Ragged[] | null = [];
+  const ragged: Ragged[] = [];
+  /** What sound rows begin with: a line that begins so is a row of its own. */
+  const beginnings = new Set<string>();
+  let latest: string | null = null;
   return {
     take: ({ line, cells }, isRagged) => {
-      if (alike !== null && isRagged && (alike[0]?.cells.length ?? cells.length) === cells.length) {
-        alike.push({ line, cells: [...cells] });
-        return;
-      }
-      for (const row of alike ?? []) reportRow(report, file, row, headings());
-      alike = null;
-      if (isRagged) reportRow(report, file, { line, cells }, headings());
+      if (isRagged) ragged.push({ line, cells: [...cells] });
+      else if (cells[0] !== latest) beginnings.add((latest = cells[0] ?? ''));
     },
     end: (areHeadingsSound) => {
-      const [first, ...others] = alike ?? [];
-      if (first === undefined || (others.length > 0 && !areHeadingsSound)) return;
-      reportRow(report, file, first, headings(), others.length);
+      const [first, ...others] = ragged;
+      const areAll = beginnings.size === 0 && others.every((row) => row.cells.length === first?.cells.length);
+      if (first === undefined) return;
+      if (areAll && others.length > 0 && !areHeadingsSound) return;
+      if (areAll) {
+        reportRow(report, file, first, headings(), others.length);
+        return;
+      }
+      for (let at = 0; at < ragged.length;) {
+        const torn = linesOfOneRow(ragged.slice(at, at + mostTorn), headings().length, beginnings);
+        if (torn === 1) reportRow(report, file, ragged[at]!, headings());
+        else reportTorn(report, file, ragged[at]!, ragged[at + torn - 1]!.line);
+        at += torn;
+      }
     },
   };
+}
+
+/** Into no more lines than these is a row taken to be torn. */
+const mostTorn = 5;
+
+/** How many of the rows, which follow each other, make one row once the cells that line breaks tore are whole again. */
+function linesOfOneRow(rows: readonly Ragged[], width: number, beginnings: ReadonlySet<string>): number {
+  let cells = rows[0]?.cells.length ?? 0;
+  for (let at = 1; at < rows.length; at += 1) {
+    const { line, cells: more } = rows[at]!;
+    if (line !== rows[at - 1]!.line + 1 || beginnings.has(more[0] ?? '')) return 1;
+    if (more[0] === rows[0]?.cells[0]) return 1;
+    cells += more.length - 1;
+    if (cells >= width) return cells === width ? at + 1 : 1;
+  }
+  return 1;
+}
+
+function reportTorn(report: Report, file: string, { line, cells }: Ragged, last: number): void {
+  const message = say(
+    'lines {first} to {last} hold the cells of one row: a line break stands within a cell; join them, or put the text of the cell in double quotes',
+    { first: line, last },
+  );
+  const found = sayCount(cells.length, '{count} cell', '{count} cells');
+  report(rule, { file, place: { line, column: 1 }, found, message });
 }
 
 /** @param others how many rows have the same fault */
@@ -71,9 +105,17 @@ function reportRow(
           })
       : others > 0
         ? say(isMore ? 'look for a heading too few' : 'look for a heading too many')
-        : isMore
-          ? say('look for a separator too many, or put a text that holds one in double quotes')
-          : say('look for a separator too few');
+        : isQuoteAfterSpace(cells)
+          ? say(
+              'delete the space before the double quote: only right behind the separator does it open a text',
+            )
+          : isMore
+            ? say('look for a separator too many, or put a text that holds one in double quotes')
+            : cells.length === 1
+              ? say(
+                  'join it to the line before, the text in double quotes, where a line break tore it off; else delete it',
+                )
+              : say('look for a separator too few');
   const has =
     others > 0
       ? sayCount(
@@ -96,6 +138,12 @@ function reportRow(
     expected: sayCount(headings.length, '{count} cell', '{count} cells'),
     message,
   });
+}
+
+/** True where a text in quotes was split at the separators in it, because a space stands before its first quote. */
+function isQuoteAfterSpace(cells: readonly string[]): boolean {
+  const opens = cells.findIndex((cell) => /^\s+"[^"]*$/.test(cell));
+  return opens !== -1 && cells.some((cell, index) => index > opens && /^[^"]*"\s*$/.test(cell));
 }
 
 /** Columns whose digits are counts, so that two of them side by side are no number split in two. */

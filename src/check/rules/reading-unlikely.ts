@@ -58,6 +58,19 @@ function checkColumn(name: Name, readings: Readings, report: Report): void {
   }
 }
 
+/** Told in the place of all readings that are unlikely because two headings changed places. */
+export function reportExchangedReadings(
+  report: Report,
+  line: number,
+  [one, other]: readonly [string, string],
+): void {
+  const message = say(
+    'the readings beneath {one} and {other} are unlikely as they stand, and none is with the two headings exchanged; exchange them',
+    { one, other },
+  );
+  report(rule, { file: 'readings.csv', place: { line, column: 1 }, found: `${one}, ${other}`, message });
+}
+
 function oneReading(name: Name, value: number): string {
   const [lowest, highest] = bounds[name];
   const values = { name, value, lowest, highest };

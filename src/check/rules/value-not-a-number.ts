@@ -3,6 +3,7 @@ import type { CsvRow } from '../../read/csv.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Table } from '../table.ts';
 import { explainNumber } from '../explain-number.ts';
+import { unitOfReading } from '../unit-of-reading.ts';
 import { showText } from '../show-value.ts';
 
 const rule: Rule = {
@@ -24,7 +25,9 @@ export function reportValueNotANumber(
   text: string,
   where: string | null,
 ): void {
-  const { fault, expected } = explainNumber(text, table.decimal);
+  const explained = explainNumber(text, table.decimal);
+  const { fault, expected } =
+    (table.file === 'readings.csv' ? unitOfReading(name, explained) : null) ?? explained;
   // What is said of a missing weight does not fit other values.
   const ofPlants = say('is not a number; leave the cell empty, and write in status what became of the plant');
   const said =

@@ -1,6 +1,7 @@
 import { say } from '../../model/say.ts';
 import { labelKeys, type Nutrient } from '../../model/nutrient-keys.ts';
 import { sum } from '../../statistics/sum.ts';
+import { atomicWeight } from './atomic-weights.ts';
 import { byNutrient } from './by-nutrient.ts';
 import { formulaIons } from './formula-ions.ts';
 import { heldByName } from './held-by-name.ts';
@@ -9,6 +10,7 @@ import { knownSalt } from './known-salts.ts';
 import { molarMass } from './molar-mass.ts';
 import { type NamedAnalysis, namedAnalysis, type Remark } from './named-analysis.ts';
 import { nitrogenForms } from './nitrogen-forms.ts';
+import { otherNames } from './oxide-factors.ts';
 import { type Formula, parseFormula } from './parse-formula.ts';
 import { type Amount, known, type Salt, unknown } from './recipe.ts';
 
@@ -147,14 +149,38 @@ function disagreements(
   });
 }
 
-/** A label that adds up to more than the salt weighs. Forms of nitrogen count in N. */
+/**
+ * A label that adds up to more than the salt weighs. Forms of nitrogen count in N. Phosphorus, potassium, calcium and
+ * magnesium never stand in a salt as bare elements: where the parts are too many only with the oxygen beside them, that
+ * is said. Two atoms of chlorine stand in the place of one of oxygen.
+ */
 function overfull(name: string, label: ReadonlyMap<Nutrient, number>): Remark[] {
   const parts = [...label].filter(([nutrient]) => nutrient === 'N' || !nitrogen.includes(nutrient));
   const total = sum(parts.map(([, percent]) => percent));
-  if (total <= 100) return [];
-  const text = say("{salt}: the label adds up to {total} % of the salt's weight.", {
-    salt: name,
-    total: total.toFixed(0),
-  });
+  const bound = sum(parts.map(([nutrient, percent]) => percent * (withOxygen[nutrient] ?? 1)));
+  if (total <= 100 && bound <= mostBound) return [];
+  const text =
+    total > 100
+      ? say("{salt}: the label adds up to {total} % of the salt's weight.", {
+          salt: name,
+          total: total.toFixed(0),
+        })
+      : say(
+          "{salt}: the label adds up to {total} % of the salt's weight, with the oxygen that its P, K, Ca and Mg are bound to.",
+          { salt: name, total: bound.toFixed(0) },
+        );
   return [{ kind: 'label', text }];
 }
+
+/** Parts of a label are rounded, each to a half or a tenth of a percent. */
+const mostBound = 101;
+
+/** Grams of the oxide in which a label counts one gram of the nutrient; less oxygen for chlorine, and no carbonate. */
+const withOxygen: Partial<Record<Nutrient, number>> = {
+  P: 1 / otherNames['P2O5']!.factor,
+  K: 1 / otherNames['K2O']!.factor,
+  Ca: 1 / otherNames['CaO']!.factor,
+  Mg: 1 / otherNames['MgO']!.factor,
+  Cl: 1 - atomicWeight('O') / (2 * atomicWeight('Cl')),
+  HCO3: 0,
+};
