@@ -6,6 +6,7 @@ import type { Library, TrialWithFindings } from '../model/library.ts';
 import type { Problem } from '../model/problem.ts';
 import { say } from '../model/say.ts';
 import { pdfName, type SheetPage, sheetPages } from '../publish/sheet-pages.ts';
+import { addressRead } from './address-read.ts';
 import { linksOf } from './links-of.ts';
 
 /** The paths from the site's root on of the files that it publishes: of a trial's dataset, or (null) across trials. */
@@ -27,7 +28,7 @@ export function fileLinkProblems(
 ): Problem[] {
   const { report, problems } = collector('');
   for (const { to, line, column } of linksOf(sheet.blocks)) {
-    const path = decoded(to.replace(/[?#].*$/, '').slice(1));
+    const path = addressRead(to.replace(/[?#].*$/, '').slice(1));
     if (!to.startsWith('/') || !/\.[a-z0-9]+$/i.test(path) || standing.test(path)) continue;
     const id = /^(?:data|trials)\/([^/]+)\//.exec(path)?.[1];
     if (id === undefined ? alone : faulty.has(id) || (alone && id !== own?.trial.id)) continue;
@@ -79,12 +80,4 @@ function isBesidePage(path: string, item: TrialWithFindings | null, library: Lib
     page.path + pdfName('a4'),
   ]);
   return sheets.includes(path);
-}
-
-function decoded(text: string): string {
-  try {
-    return decodeURIComponent(text);
-  } catch {
-    return text;
-  }
 }

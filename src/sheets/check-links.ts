@@ -6,6 +6,7 @@ import { say } from '../model/say.ts';
 import { distinct } from '../draw/figure-id.ts';
 import { madeOnce } from '../publish/made-once.ts';
 import { pagePaths } from '../publish/sitemap.ts';
+import { addressRead } from './address-read.ts';
 import type { SheetContext } from './component.ts';
 import { sheetHeadings } from './sheet-headings.ts';
 
@@ -48,7 +49,7 @@ export function checkPlaces(
       : say('; its headings are {names}', { names: namesOf(headings) });
   const names = [...places];
   for (const { to, line, column } of within) {
-    const place = decoded(to.slice(1));
+    const place = addressRead(to.slice(1));
     if (places.has(place)) continue;
     const meant = didYouMean(place, names).replace('"', '"#');
     const message =
@@ -63,13 +64,4 @@ const mostNamed = 8;
 function namesOf(headings: readonly string[]): string {
   const named = headings.slice(0, mostNamed).map((id) => `#${id}`);
   return [...named, ...(headings.length > mostNamed ? ['...'] : [])].join(', ');
-}
-
-/** As a browser reads what stands behind the hash. */
-function decoded(text: string): string {
-  try {
-    return decodeURIComponent(text);
-  } catch {
-    return text;
-  }
 }

@@ -7,7 +7,8 @@ import type { Sentence } from '../prose/passage.ts';
 import { spokenOf } from './check-claims.ts';
 import type { ClaimWords } from './claim-words.ts';
 import { honestWords } from './honest-words.ts';
-import { type Answer, judgeSameness } from './judge-sameness.ts';
+import type { Answer } from './judge-claim.ts';
+import { judgeSameness } from './judge-sameness.ts';
 import { samenessIn } from './sameness-in.ts';
 import type { SheetClaims } from './sheet-claims.ts';
 

@@ -8,8 +8,6 @@ import { says } from './phrases.ts';
 import type { Sameness } from './sameness-in.ts';
 import { judgePair } from './told-apart.ts';
 
-export type { Answer };
-
 /** What a trial answers to a claim that treatments give the same: what it says of the pair that is furthest from it. */
 export function judgeSameness(
   whole: Sentence,
