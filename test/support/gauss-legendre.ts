@@ -1,4 +1,7 @@
-/** Nodes and weights of Gauss-Legendre quadrature on [-1, 1], by Newton's method on the Legendre polynomial. */
+/**
+ * Nodes and weights of Gauss-Legendre quadrature on [-1, 1], by Newton's method on the Legendre polynomial. Apart from
+ * the program's own, so that a fault in that cannot hide in what it is checked against.
+ */
 function rule(order: number): { node: number; weight: number }[] {
   return Array.from({ length: order }, (_, index) => {
     let x = Math.cos((Math.PI * (index + 0.75)) / (order + 0.5));

@@ -1,5 +1,6 @@
 import { averageOverChi } from '../average-over-chi.ts';
 import { quantileOfTail } from '../distributions/quantile-of-tail.ts';
+import { keptLast } from '../kept-last.ts';
 import { cholesky } from './cholesky.ts';
 import { distinctComparisons, productFactors, type SymmetricMatrix } from './correlation.ts';
 import { logLargestByDirections } from './largest-by-directions.ts';
@@ -8,6 +9,13 @@ import { logLargestUpperTail } from './largest-of-normals.ts';
 
 /** The seed of the directions, where they are used; published with the result. */
 const defaultSeed = 1955;
+
+/** Pots and plants of one design, and its cuts, mostly share their correlations. */
+const kept = 8;
+const tailByLattice = keptLast(kept, (distinct: SymmetricMatrix) => logLargestFromProduct(distinct));
+const tailByDirections = keptLast(kept, (given: { distinct: SymmetricMatrix; seed: number }) =>
+  logLargestByDirections(given.distinct, given.seed),
+);
 
 /** More comparisons than this, where their correlations are no products, are left to directions. */
 const mostByLattice = 12;
@@ -49,15 +57,15 @@ export interface DunnettDistribution {
  */
 export function dunnett(correlation: SymmetricMatrix, seed = defaultSeed): DunnettDistribution {
   requireCorrelation(correlation);
-  const kept = distinctComparisons(correlation);
-  const distinct = kept.map((i) => kept.map((j) => correlation[i]![j]!));
+  const own = distinctComparisons(correlation);
+  const distinct = own.map((i) => own.map((j) => correlation[i]![j]!));
   const factors = productFactors(distinct);
   const method = methodFor(distinct, factors);
   const logTail = factors
     ? logLargestUpperTail(factors)
     : method === 'lattice'
-      ? logLargestFromProduct(distinct)
-      : logLargestByDirections(distinct, seed);
+      ? tailByLattice(distinct)
+      : tailByDirections({ distinct, seed });
   const upperTail = (t: number, df: number) => {
     if (Number.isNaN(t)) throw new RangeError('dunnett requires a number t, not NaN');
     if (!(df > 0)) throw new RangeError(`dunnett requires positive degrees of freedom, not ${df}`);
@@ -67,7 +75,7 @@ export function dunnett(correlation: SymmetricMatrix, seed = defaultSeed): Dunne
     const start = -0.5 * Math.log1p((size * size) / df);
     const average = averageOverChi((s) => logTail(size * s), {
       df,
-      curvature: 8 + kept.length,
+      curvature: 8 + own.length,
       start,
       slope: size,
     });

@@ -1,4 +1,5 @@
 import { normalLogUpperTail, normalUpperTail } from '../distributions/normal.ts';
+import { keptLast } from '../kept-last.ts';
 import { tailTable } from '../tail-table.ts';
 
 /** Beyond this the chance is below 1e-300, and the bound by Bonferroni serves. */
@@ -40,8 +41,11 @@ function logUpperTail(w: number, parts: ReturnType<typeof distinct>): number {
   return Math.min(0, Math.log((2 * step * total) / Math.sqrt(2 * Math.PI)));
 }
 
-const tables = new Map<string, (w: number) => number>();
-const tablesKept = 32;
+const tableOf = keptLast(32, (parts: ReturnType<typeof distinct>) => {
+  const size = parts.reduce((total, { count }) => total + count, 0);
+  const beyond = (w: number) => Math.log(2 * size) + normalLogUpperTail(w);
+  return tailTable((w) => logUpperTail(w, parts), end, beyond);
+});
 
 /**
  * The natural logarithm of the chance that the largest in size of standard normals, correlated by products of
@@ -54,14 +58,5 @@ const tablesKept = 32;
  * @param factors the b_i, each below 1 in size; at least one
  */
 export function logLargestUpperTail(factors: readonly number[]): (w: number) => number {
-  const parts = distinct(factors);
-  const key = JSON.stringify(parts);
-  const known = tables.get(key);
-  if (known) return known;
-  const beyond = (w: number) => Math.log(2 * factors.length) + normalLogUpperTail(w);
-  const table = tailTable((w) => logUpperTail(w, parts), end, beyond);
-  const oldest = tables.keys().next();
-  if (tables.size >= tablesKept && !oldest.done) tables.delete(oldest.value);
-  tables.set(key, table);
-  return table;
+  return tableOf(distinct(factors));
 }
