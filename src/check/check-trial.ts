@@ -60,13 +60,11 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
       : readFacts({ id, files, cultivars, today, metadata }, report, context.alsoInHarvest);
   if (facts === null) reportUnreadFiles(files, report);
   else {
-    for (const { check } of rules) check?.(facts, report);
+    runRules(facts, report);
     explainTables(files, problems, facts.metadata, path, report, (other) => {
       const again = collector(path);
       again.problems.push(...ofMetadata);
-      const known = { ...facts, files: other };
-      const read = readFacts(known, again.report, context.alsoInHarvest);
-      for (const { check } of rules) check?.(read, again.report);
+      runRules(readFacts({ ...facts, files: other }, again.report, context.alsoInHarvest), again.report);
       return again.problems;
     });
   }
@@ -93,6 +91,10 @@ export function checkTrial(id: string, files: FolderFiles, context: CheckContext
     ...(factSheets.length > 0 ? { factSheets } : {}),
   };
   return { trial, problems: settled.problems };
+}
+
+function runRules(facts: Facts, report: Report): void {
+  for (const { check } of rules) check?.(facts, report);
 }
 
 /** About how many rows the table of a path has, its headings left out; each is counted once. */

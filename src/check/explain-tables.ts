@@ -2,6 +2,7 @@ import type { Problem } from '../model/problem.ts';
 import type { FolderFiles } from '../read/folder-files.ts';
 import { exchangedReadings, slipsOf } from './column-slips.ts';
 import { companionForm, harvestForm } from './csv-form.ts';
+import { isAccepted } from './containers-in-one.ts';
 import type { Metadata } from './facts.ts';
 import type { Report } from './rule.ts';
 import { bytesOf, cellsOf } from './table-edits.ts';
@@ -82,6 +83,6 @@ export function explainTables(
 }
 
 /** Readings that no solution has, which no error tells of; not where the grower lets them stand. */
-function isUnlikely({ rule }: Problem, { draft }: Metadata): boolean {
-  return rule === 'reading-unlikely' && !(draft.accepted ?? []).some((one) => one.rule === rule);
+function isUnlikely({ rule }: Problem, metadata: Metadata): boolean {
+  return rule === 'reading-unlikely' && !isAccepted(metadata, rule);
 }

@@ -6,14 +6,17 @@ import { plantsPerPot } from './plants-per-pot.ts';
 import type { Report } from './rule.ts';
 import { reportMissingLayout } from './rules/missing-layout.ts';
 
-/** The layout where there is no layout.csv: every position of each container's grid is planted with its treatment. */
-/** @param isMisnamed true where a layout.csv lies there under another name, which is reported as such */
+/**
+ * The layout where there is no layout.csv: every position of each container's grid is planted with its treatment.
+ *
+ * @param isMisnamed true where a layout.csv lies there under another name, which is reported as such
+ */
 export function fullGrid({ draft, lost }: Metadata, report: Report, isMisnamed = false): Layout {
   const containers = draft.containers ?? [];
   const factors = draft.factors ?? [];
   const grid = emptyGrid(containers);
   const positions: Position[] = [];
-  const without: [container: string, factor: string, level: string][] = [];
+  const without = new Map<string, readonly [container: string, factor: string, level: string]>();
   let complete = !lost.has('containers') && !lost.has('factors');
   let isKnown = true;
   for (const container of grid.containers.values()) {
@@ -29,8 +32,8 @@ export function fullGrid({ draft, lost }: Metadata, report: Report, isMisnamed =
         const isRefused =
           lost.has('containers.treatment') ||
           Object.keys(container.treatment ?? {}).some((key) => !factors.some((one) => one.id === key));
-        if (draft.status === 'finished' && !isRefused && !isMisnamed)
-          without.push([container.id, id, levels[0]?.id ?? '']);
+        if (draft.status === 'finished' && !isRefused && !isMisnamed && !without.has(container.id))
+          without.set(container.id, [container.id, id, levels[0]?.id ?? '']);
       }
     }
     if (Object.keys(treatment).length < factors.length) continue;
@@ -43,8 +46,6 @@ export function fullGrid({ draft, lost }: Metadata, report: Report, isMisnamed =
       }
     }
   }
-  const [first] = without;
-  if (first !== undefined)
-    reportMissingLayout(report, first, [...new Set(without.map(([id]) => id))].slice(1));
+  reportMissingLayout(report, [...without.values()]);
   return { table: null, positions, starts: [], grid, complete, treated: complete && isKnown };
 }

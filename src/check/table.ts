@@ -88,12 +88,11 @@ export function readTable(
         reportNoHeadings(report, file, row.line, row.cells, headingsOf(form), findHeadings(form, csv));
         return;
       }
-      if (!headingsOf(form).every((heading) => row.cells.map(trimmed).includes(heading))) {
-        if (isTurned(csv, headingsOf(form))) {
-          width = -1;
-          reportTurned(report, file, row.cells[0] ?? '');
-          return;
-        }
+      const isWhole = headingsOf(form).every((heading) => row.cells.map(trimmed).includes(heading));
+      if (!isWhole && isTurned(csv, headingsOf(form))) {
+        width = -1;
+        reportTurned(report, file, row.cells[0] ?? '');
+        return;
       }
       table = readHeadings(form, csv, row, report);
       if (table !== null) onRow = begin(table);

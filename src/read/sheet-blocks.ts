@@ -1,6 +1,6 @@
 import type { SheetBlock, SheetCell, SheetTable } from '../model/fact-sheet.ts';
 import { componentOf } from './sheet-component.ts';
-import { isFootnote } from './sheet-footnotes.ts';
+import { keptAsFootnote } from './sheet-footnotes.ts';
 import { inlinesOf } from './sheet-inlines.ts';
 import type { MarkdownNode } from './sheet-parser.ts';
 import type { SheetReading } from './sheet-reading.ts';
@@ -33,7 +33,7 @@ function blockOf(node: MarkdownNode, reading: SheetReading): SheetBlock[] {
     case 'thematicBreak':
       return [{ kind: 'rule', ...place }];
     case 'definition':
-      isFootnote(node.identifier, place, reading);
+      keptAsFootnote(node.identifier, place, reading);
       return [];
     case 'mdxFlowExpression':
       reading.expression(node.value, place);

@@ -12,7 +12,7 @@ export function footnotesIn(text: SheetText, reading: SheetReading): void {
 }
 
 /** Keeps the mark of a footnote that the parser took for a link, `^1` of `[^1]`; false where it is none. */
-export function isFootnote(identifier: string, place: Place, reading: SheetReading): boolean {
+export function keptAsFootnote(identifier: string, place: Place, reading: SheetReading): boolean {
   if (!identifier.startsWith('^')) return false;
   keepFootnote(`[${identifier}]`, place, reading);
   return true;

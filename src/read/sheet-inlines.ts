@@ -1,6 +1,6 @@
 import type { SheetInline, SheetText } from '../model/fact-sheet.ts';
 import { componentOf } from './sheet-component.ts';
-import { footnotesIn, isFootnote } from './sheet-footnotes.ts';
+import { footnotesIn, keptAsFootnote } from './sheet-footnotes.ts';
 import type { MarkdownNode } from './sheet-parser.ts';
 import type { SheetReading } from './sheet-reading.ts';
 import { firstUnseen } from './unseen.ts';
@@ -25,7 +25,7 @@ function inlineOf(node: MarkdownNode, reading: SheetReading): SheetInline[] {
     case 'link':
       return linkOf(node.url, node, reading);
     case 'linkReference':
-      if (isFootnote(node.identifier, place, reading)) return [];
+      if (keptAsFootnote(node.identifier, place, reading)) return [];
       return linkOf(reading.definitions.get(node.identifier) ?? '', node, reading);
     case 'image':
     case 'imageReference':

@@ -1,7 +1,7 @@
 import { say } from '../../model/say.ts';
 import type { Position } from '../../model/trial.ts';
 import type { Facts, Harvest } from '../facts.ts';
-import { containersInOne } from '../containers-in-one.ts';
+import { reportInOne } from '../containers-in-one.ts';
 import type { Finding, Report, Rule } from '../rule.ts';
 import { likelyWeight } from '../likely-weight.ts';
 import { recordPlace } from '../places.ts';
@@ -93,9 +93,8 @@ function check({ metadata, harvest, layout }: Facts, report: Report): void {
       where: id,
     });
   }
-  const isHeeded = (metadata.draft.accepted ?? []).some((one) => one.rule === rule.rule);
-  const isOneUnit = odd.length === times.length && areOneFactor(times);
-  for (const finding of isOneUnit && !isHeeded ? containersInOne(odd) : odd) report(rule, finding);
+  if (odd.length === times.length && areOneFactor(times)) reportInOne(report, rule, odd, metadata);
+  else for (const finding of odd) report(rule, finding);
 }
 
 /** True where the sums of several containers are all so many times their totals, and far from them: a unit is wrong. */

@@ -4,7 +4,7 @@ import { atStrength, strengthOf } from '../../compute/nutrients/strength-of.ts';
 import { agreesWith } from '../../compute/nutrients/warnings.ts';
 import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
-import { containersInOne } from '../containers-in-one.ts';
+import { reportInOne } from '../containers-in-one.ts';
 import { readingPlace } from '../places.ts';
 import { isRecipeWhole } from '../recipe-warnings.ts';
 import type { Finding, Report, Rule } from '../rule.ts';
@@ -53,6 +53,5 @@ function check({ metadata, readings }: Facts, report: Report): void {
     });
   }
   // They were filled from one recipe and read with one meter.
-  const isHeeded = (metadata.draft.accepted ?? []).some((one) => one.rule === rule.rule);
-  for (const finding of isHeeded ? odd : containersInOne(odd)) report(rule, finding);
+  reportInOne(report, rule, odd, metadata);
 }

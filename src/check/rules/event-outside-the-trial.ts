@@ -23,37 +23,32 @@ function check({ metadata, today }: Facts, report: Report): void {
   const last = dates?.cuts?.at(-1);
   // Dates out of their order are reported as such; no event can be held against them.
   if (first !== undefined && last !== undefined && first > last) return;
+  // What a release holds was noted before it; one before the last cut is dated wrongly itself.
+  const released =
+    status === 'finished'
+      ? releases
+          .map(({ date }) => date)
+          .sort()
+          .at(-1)
+      : undefined;
+  const isReleased = released !== undefined && last !== undefined && released >= last;
   for (const [key, items] of [
     ['events', events],
     ['photos', photos],
   ] as const) {
     for (const [index, { date }] of items.entries()) {
       if (date === undefined || date > today) continue;
-      const released =
-        status === 'finished'
-          ? releases
-              .map((one) => one.date)
-              .sort()
-              .at(-1)
-          : undefined;
-      if (released !== undefined && last !== undefined && date > released && released >= last) {
-        const what = `${key}[${String(index + 1)}]`;
-        const message = say(
-          'the date of {what} is {date}, later than the newest release of {released}, which holds it; is it right?',
-          { what, date, released },
-        );
-        report(rule, {
-          file: 'trial.yaml',
-          place: metadata.place([key, index, 'date']),
-          found: date,
-          message,
-        });
-        continue;
-      }
       const isEarly = first !== undefined && daysBetween(date, first) > halfAYear;
       const isLate = last !== undefined && daysBetween(last, date) > halfAYear;
-      if (!isEarly && !isLate) continue;
-      const message = messageOf(`${key}[${String(index + 1)}]`, date, first, last);
+      const isAfterRelease = isReleased && date > released;
+      if (!isEarly && !isLate && !isAfterRelease) continue;
+      const what = `${key}[${String(index + 1)}]`;
+      const message = isAfterRelease
+        ? say(
+            'the date of {what} is {date}, later than the newest release of {released}, which holds it; is it right?',
+            { what, date, released },
+          )
+        : messageOf(what, date, first, last);
       report(rule, { file: 'trial.yaml', place: metadata.place([key, index, 'date']), found: date, message });
     }
   }

@@ -1,11 +1,9 @@
 import { say } from '../../model/say.ts';
 import type { Facts } from '../facts.ts';
-import { indexesWhere } from '../indexes-where.ts';
 import type { Report, Rule } from '../rule.ts';
 import type { Place } from '../../read/place.ts';
-import { whereOf } from '../grid.ts';
-import { positionPlace, readingPlace, recordPlace } from '../places.ts';
 import { showText } from '../show-value.ts';
+import { eachTextOfTables, type TextOfTable } from '../texts-of-tables.ts';
 
 const rule: Rule = {
   rule: 'formula-in-text',
@@ -29,35 +27,26 @@ function isFormula(text: string): boolean {
   return isSuspect && text.length > 1 && !harmless.test(text);
 }
 
-function check({ metadata, layout, harvest, readings }: Facts, report: Report): void {
-  const look = (file: string, text: string | null, place: () => Place | null, where: string | null): void => {
-    if (text === null || text === '' || !isFormula(text)) return;
+function check(facts: Facts, report: Report): void {
+  const look = ({
+    file,
+    text,
+    place,
+    where,
+  }: Omit<TextOfTable, 'where'> & { where: string | null }): void => {
+    if (!isFormula(text)) return;
     const message = say(
       '{found} begins like a formula, which a spreadsheet would run; begin it with a letter',
       { found: showText(text) },
     );
     report(rule, { file, place: place(), found: text, message, where });
   };
-  if (layout?.table) {
-    for (const index of indexesWhere(
-      layout.positions,
-      ({ plot, block }) => plot !== null || block !== null,
-    )) {
-      const position = layout.positions[index]!;
-      look('layout.csv', position.plot, () => positionPlace(layout, index, 'plot'), whereOf(position));
-      look('layout.csv', position.block, () => positionPlace(layout, index, 'block'), whereOf(position));
-    }
-  }
-  for (const index of indexesWhere(harvest?.records ?? [], (one) => one.remark !== '')) {
-    const record = harvest!.records[index]!;
-    look('harvest.csv', record.remark, () => recordPlace(harvest!, index, 'remark'), whereOf(record));
-  }
-  for (const [index, { remark, container }] of (readings?.rows ?? []).entries()) {
-    look('readings.csv', remark, () => readingPlace(readings!, index, 'remark'), container);
-  }
+  eachTextOfTables(facts, look);
+  const { metadata } = facts;
   for (const [index, { levels }] of (metadata.draft.factors ?? []).entries()) {
     for (const [number, { id }] of levels.entries()) {
-      look('trial.yaml', id, () => metadata.place(['factors', index, 'levels', number, 'id']), null);
+      const place = (): Place => metadata.place(['factors', index, 'levels', number, 'id']);
+      look({ file: 'trial.yaml', text: id, place, where: null });
     }
   }
 }

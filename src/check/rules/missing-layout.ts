@@ -1,4 +1,5 @@
 import { say } from '../../model/say.ts';
+import { containersInOne } from '../containers-in-one.ts';
 import type { Report, Rule } from '../rule.ts';
 
 const rule: Rule = {
@@ -11,22 +12,17 @@ const rule: Rule = {
 };
 export default rule;
 
-/** @param others further containers that lack a treatment */
+/** @param lacking each container without a level, once, with a factor of which it has none and a level of that */
 export function reportMissingLayout(
   report: Report,
-  [container, factor, level]: readonly [container: string, factor: string, level: string],
-  others: readonly string[],
+  lacking: readonly (readonly [container: string, factor: string, level: string])[],
 ): void {
-  const message = say(
-    'there is no layout.csv, and {container} has no level of {factor} in trial.yaml; write layout.csv, or {example} under {container}',
-    { container, factor, example: `treatment: {${factor}: ${level}}` },
-  );
-  report(rule, {
-    file: 'layout.csv',
-    message:
-      others.length === 0
-        ? message
-        : say('{message} (so too in {containers})', { message, containers: others.join(', ') }),
-    where: others.length === 0 ? container : null,
+  const found = lacking.map(([container, factor, level]) => {
+    const message = say(
+      'there is no layout.csv, and {container} has no level of {factor} in trial.yaml; write layout.csv, or {example} under {container}',
+      { container, factor, example: `treatment: {${factor}: ${level}}` },
+    );
+    return { file: 'layout.csv', message, where: container };
   });
+  for (const finding of containersInOne(found)) report(rule, finding);
 }

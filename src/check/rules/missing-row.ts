@@ -24,7 +24,7 @@ function check({ harvest, layout, metadata }: Facts, report: Report): void {
   const cuts = metadata.draft.dates?.cuts?.length ?? 1;
   // Each of them is told of already: its row names another place, or a plant that has one.
   const lacked = plantsLacking(harvest, layout.positions, cuts, Infinity).length;
-  if (lacked <= harvest.unplaced + rowsTooMany(harvest)) return;
+  if (lacked === 0 || lacked <= harvest.unplaced + rowsTooMany(harvest)) return;
   const found: Finding[] = [];
   for (let cut = 1; cut <= cuts; cut += 1) {
     const { withRows, lacking } = lookForRows(harvest, layout.positions, cut);
@@ -97,7 +97,7 @@ export function plantsLacking(
 }
 
 /** How many rows stand for a plant that has a row at that cut already. */
-export function rowsTooMany(harvest: Harvest): number {
+function rowsTooMany(harvest: Harvest): number {
   const seen = new Set<string>();
   harvest.records.forEach(({ cut, plant }, index) => {
     seen.add(`${String(harvest.positionOf[index])} ${String(cut)} ${String(plant)}`);

@@ -64,8 +64,8 @@ function linesOfOneRow(rows: readonly Ragged[], width: number, beginnings: Reado
   let cells = rows[0]?.cells.length ?? 0;
   for (let at = 1; at < rows.length; at += 1) {
     const { line, cells: more } = rows[at]!;
-    if (line !== rows[at - 1]!.line + 1 || beginnings.has(more[0] ?? '')) return 1;
-    if (more[0] === rows[0]?.cells[0]) return 1;
+    const isOwnRow = beginnings.has(more[0] ?? '') || more[0] === rows[0]?.cells[0];
+    if (isOwnRow || line !== rows[at - 1]!.line + 1) return 1;
     cells += more.length - 1;
     if (cells >= width) return cells === width ? at + 1 : 1;
   }

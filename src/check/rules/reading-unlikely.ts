@@ -2,6 +2,7 @@ import { say } from '../../model/say.ts';
 import { litresIn } from '../../model/units.ts';
 import type { Container } from '../../model/trial.ts';
 import type { Facts, Readings } from '../facts.ts';
+import { containersInOne } from '../containers-in-one.ts';
 import type { Report, Rule } from '../rule.ts';
 import { readingPlace } from '../places.ts';
 import { fullDepth } from './unlikely-size.ts';
@@ -138,31 +139,22 @@ function checkLevels(
   const odd = (metadata.draft.containers ?? []).flatMap((container) =>
     oddLevel(container, readings, byContainer.get(container.id) ?? []),
   );
-  const [first] = odd;
-  if (first === undefined) return;
-  const { index, container, volume, depth } = first;
-  const { level } = readings.rows[index]!;
-  const values = { level: level!, volume: `${String(volume.value)} ${volume.unit}`, depth, container };
-  const message = first.isHigh
-    ? say(
-        'level is {level} cm, but {volume} stand only {depth} cm deep in {container}; is the level in cm, and are the volume and the inside right?',
-        values,
-      )
-    : say(
-        'level is never above {level} cm, but {volume} stand {depth} cm deep in {container}; is the level in cm, and are the volume and the inside right?',
-        values,
-      );
-  const others = odd.slice(1).map((one) => one.container);
-  report(rule, {
-    file: 'readings.csv',
-    place: readingPlace(readings, index, 'level'),
-    found: String(level),
-    message:
-      others.length === 0
-        ? message
-        : say('{message} (so too in {containers})', { message, containers: others.join(', ') }),
-    where: others.length === 0 ? container : null,
+  const found = odd.map(({ index, container, volume, depth, isHigh }) => {
+    const level = readings.rows[index]!.level!;
+    const values = { level, volume: `${String(volume.value)} ${volume.unit}`, depth, container };
+    const message = isHigh
+      ? say(
+          'level is {level} cm, but {volume} stand only {depth} cm deep in {container}; is the level in cm, and are the volume and the inside right?',
+          values,
+        )
+      : say(
+          'level is never above {level} cm, but {volume} stand {depth} cm deep in {container}; is the level in cm, and are the volume and the inside right?',
+          values,
+        );
+    const place = readingPlace(readings, index, 'level');
+    return { file: 'readings.csv', place, found: String(level), message, where: container };
   });
+  for (const finding of containersInOne(found)) report(rule, finding);
 }
 
 /** The highest level of a container where the volume said of it stands far lower or far higher; none where it does not. */

@@ -1,7 +1,7 @@
 import { say } from '../../model/say.ts';
 import { isWeight } from '../../model/units.ts';
 import type { Facts } from '../facts.ts';
-import { containersInOne } from '../containers-in-one.ts';
+import { reportInOne } from '../containers-in-one.ts';
 import type { Finding, Report, Rule } from '../rule.ts';
 import { areaOf } from './unlikely-size.ts';
 
@@ -41,6 +41,5 @@ function check({ metadata, harvest }: Facts, report: Report): void {
     const place = metadata.place(['containers', index, 'cover']);
     odd.push({ file: 'trial.yaml', place, found: `${String(shown)} kg/m2`, message, where: id });
   }
-  const isHeeded = (metadata.draft.accepted ?? []).some((one) => one.rule === rule.rule);
-  for (const finding of isHeeded ? odd : containersInOne(odd)) report(rule, finding);
+  reportInOne(report, rule, odd, metadata);
 }
