@@ -99,10 +99,14 @@ function filled(rows: readonly Row[], heights: readonly number[], full: number):
 }
 
 function continued({ id, title, kind }: About, part: number, count: number): About {
-  return {
+  return goingOn({
     id: `${id}-part-${String(part)}`,
     title: say('{title}, part {part} of {count}', { title, part, count }),
-    description: [say('It goes on from the drawing above.')],
     kind,
-  };
+  });
+}
+
+/** What is said of a drawing that goes on from the one above it. */
+export function goingOn(about: Omit<About, 'description'>): About {
+  return { ...about, description: [say('It goes on from the drawing above.')] };
 }

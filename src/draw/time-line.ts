@@ -7,7 +7,7 @@ import { drawEventMarks, type Event, eventRows } from './event-marks.ts';
 import { cutLines } from './cut-lines.ts';
 import { drawMilestones, type Milestone } from './milestone-labels.ts';
 import { readingsPanels, readKinds } from './readings-panels.ts';
-import { drawRows, inParts, type PartFoot, type Row, stackedRows, tallest } from './stacked-rows.ts';
+import { drawRows, goingOn, inParts, type PartFoot, type Row, stackedRows, tallest } from './stacked-rows.ts';
 import { type About, drawing, element, label } from './svg.ts';
 import { timeTable } from './time-table.ts';
 
@@ -109,7 +109,7 @@ function drawParts(trial: Trial, scale: DayScale, { line, panels, words, about }
 }
 
 function furtherDrawing(what: string, title: string): About {
-  return { id: `${id}-${what}`, title, description: [say('It goes on from the drawing above.')], kind: id };
+  return goingOn({ id: `${id}-${what}`, title, kind: id });
 }
 
 /** Readings in drawings of their own have the months below them, and the days of the cuts through them. */
